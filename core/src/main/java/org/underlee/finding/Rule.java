@@ -1,0 +1,14 @@
+package org.underlee.finding;
+
+/**
+ * What a finding is an instance of.
+ *
+ * @param id stable, lower case, with dashes: {@code bay-too-wide}
+ * @param source the standard, edition and table, or {@code common practice}, or {@code Underlee}
+ */
+public record Rule(String id, Level level, String source) {
+  /** For rules about what this program can read or do. */
+  public static final String OWN = "Underlee";
+
+  public static final String COMMON_PRACTICE = "common practice";
+}

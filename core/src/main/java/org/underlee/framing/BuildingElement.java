@@ -1,0 +1,30 @@
+package org.underlee.framing;
+
+import java.util.Optional;
+import org.underlee.finding.Place;
+import org.underlee.geom.Mesh;
+
+/**
+ * A building element as the framing reader needs it, whatever file it came from.
+ *
+ * @param instance its number in the file, for places in messages
+ * @param ifcClass in the standard's spelling: {@code IfcBeam}
+ * @param name as the author wrote it, or empty; evidence only
+ * @param typeName name of its type, or empty
+ * @param predefinedType without dots, or empty: {@code JOIST}
+ * @param storey the storey that holds it, directly or through what it is part of
+ * @param shape in world metres, z up
+ */
+public record BuildingElement(
+    long instance,
+    String globalId,
+    String ifcClass,
+    String name,
+    String typeName,
+    String predefinedType,
+    Optional<Storey> storey,
+    Mesh shape) {
+  public Place place() {
+    return Place.element(instance, globalId);
+  }
+}

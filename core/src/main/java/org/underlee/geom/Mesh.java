@@ -1,0 +1,149 @@
+package org.underlee.geom;
+
+import java.util.Arrays;
+import java.util.Collection;
+
+/**
+ * A triangle mesh: vertices in metres, faces counter-clockwise seen from outside. A closed mesh has
+ * a volume; nothing here demands that a mesh is closed.
+ */
+public final class Mesh {
+  public static final Mesh EMPTY = new Mesh(new double[0], new int[0]);
+
+  private final double[] xyz;
+  private final int[] corners;
+
+  /**
+   * @param xyz three numbers a vertex
+   * @param corners three vertex numbers a triangle
+   * @throws IllegalArgumentException when a corner names no vertex or a coordinate is not finite
+   */
+  public Mesh(double[] xyz, int[] corners) {
+    this.xyz = xyz.clone();
+    this.corners = corners.clone();
+    for (double c : xyz) {
+      if (!Double.isFinite(c)) {
+        throw new IllegalArgumentException("a mesh coordinate is " + c);
+      }
+    }
+    for (int corner : corners) {
+      if (corner < 0 || corner >= xyz.length / 3) {
+        throw new IllegalArgumentException(
+            "a mesh face names vertex " + corner + " of " + xyz.length / 3);
+      }
+    }
+  }
+
+  /** All the meshes as one. */
+  public static Mesh union(Collection<Mesh> parts) {
+    int vertices = 0;
+    int faces = 0;
+    for (Mesh part : parts) {
+      vertices += part.xyz.length;
+      faces += part.corners.length;
+    }
+    double[] xyz = new double[vertices];
+    int[] corners = new int[faces];
+    int v = 0;
+    int f = 0;
+    for (Mesh part : parts) {
+      System.arraycopy(part.xyz, 0, xyz, v, part.xyz.length);
+      for (int corner : part.corners) {
+        corners[f++] = corner + v / 3;
+      }
+      v += part.xyz.length;
+    }
+    return new Mesh(xyz, corners);
+  }
+
+  public int vertexCount() {
+    return xyz.length / 3;
+  }
+
+  public int triangleCount() {
+    return corners.length / 3;
+  }
+
+  public boolean isEmpty() {
+    return corners.length == 0;
+  }
+
+  public Vec3 vertex(int i) {
+    return new Vec3(xyz[3 * i], xyz[3 * i + 1], xyz[3 * i + 2]);
+  }
+
+  /** The vertex number of corner {@code 0…2} of a triangle. */
+  public int corner(int triangle, int corner) {
+    return corners[3 * triangle + corner];
+  }
+
+  /** The place of corner {@code 0…2} of a triangle. */
+  public Vec3 point(int triangle, int corner) {
+    return vertex(corner(triangle, corner));
+  }
+
+  /** Square to the triangle, twice its area long. */
+  public Vec3 areaNormal(int triangle) {
+    Vec3 a = point(triangle, 0);
+    return point(triangle, 1).minus(a).cross(point(triangle, 2).minus(a));
+  }
+
+  public Box bounds() {
+    Box box = Box.EMPTY;
+    for (int i = 0; i < vertexCount(); i++) {
+      box = box.with(vertex(i));
+    }
+    return box;
+  }
+
+  /**
+   * Signed volume by the divergence theorem, taken about the first vertex to stay exact far out.
+   */
+  public double volume() {
+    if (isEmpty()) {
+      return 0;
+    }
+    Vec3 o = vertex(0);
+    double six = 0;
+    for (int t = 0; t < triangleCount(); t++) {
+      six += point(t, 0).minus(o).dot(point(t, 1).minus(o).cross(point(t, 2).minus(o)));
+    }
+    return six / 6;
+  }
+
+  /** The mesh moved by an affine map; faces are turned over when the map mirrors. */
+  public Mesh transformed(Transform map) {
+    double[] moved = new double[xyz.length];
+    for (int i = 0; i < vertexCount(); i++) {
+      Vec3 p = map.apply(vertex(i));
+      moved[3 * i] = p.x();
+      moved[3 * i + 1] = p.y();
+      moved[3 * i + 2] = p.z();
+    }
+    return new Mesh(moved, map.determinant() < 0 ? turned() : corners);
+  }
+
+  private int[] turned() {
+    int[] turned = corners.clone();
+    for (int t = 0; t < turned.length; t += 3) {
+      turned[t] = corners[t + 1];
+      turned[t + 1] = corners[t];
+    }
+    return turned;
+  }
+
+  @Override
+  public boolean equals(Object o) {
+    return o instanceof Mesh m && Arrays.equals(xyz, m.xyz) && Arrays.equals(corners, m.corners);
+  }
+
+  @Override
+  public int hashCode() {
+    return 31 * Arrays.hashCode(xyz) + Arrays.hashCode(corners);
+  }
+
+  @Override
+  public String toString() {
+    return "Mesh[" + vertexCount() + " vertices, " + triangleCount() + " triangles]";
+  }
+}

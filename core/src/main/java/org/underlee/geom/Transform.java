@@ -1,0 +1,81 @@
+package org.underlee.geom;
+
+/**
+ * An affine map of space: a point {@code p} goes to {@code origin + x·p.x + y·p.y + z·p.z}.
+ *
+ * @param x image of the x direction (likewise y, z)
+ */
+public record Transform(Vec3 origin, Vec3 x, Vec3 y, Vec3 z) {
+  public static final Transform IDENTITY = new Transform(Vec3.ZERO, Vec3.X, Vec3.Y, Vec3.Z);
+
+  public static Transform translation(Vec3 by) {
+    return new Transform(by, Vec3.X, Vec3.Y, Vec3.Z);
+  }
+
+  public static Transform scaling(double k) {
+    return new Transform(Vec3.ZERO, Vec3.X.times(k), Vec3.Y.times(k), Vec3.Z.times(k));
+  }
+
+  /**
+   * A right-handed rigid frame with the given z axis, and its x axis as near to {@code xHint} as
+   * square to z allows.
+   *
+   * @throws ArithmeticException when the two directions are parallel or have no length
+   */
+  public static Transform frame(Vec3 origin, Vec3 zAxis, Vec3 xHint) {
+    Vec3 z = zAxis.unit();
+    Vec3 x = xHint.minus(z.times(xHint.dot(z))).unit();
+    return new Transform(origin, x, z.cross(x), z);
+  }
+
+  public Vec3 apply(Vec3 p) {
+    return origin.plus(direction(p));
+  }
+
+  /** The image of a direction: the origin plays no part. */
+  public Vec3 direction(Vec3 d) {
+    return x.times(d.x()).plus(y.times(d.y())).plus(z.times(d.z()));
+  }
+
+  /** The map that does {@code inner} first and then this one. */
+  public Transform after(Transform inner) {
+    return new Transform(
+        apply(inner.origin), direction(inner.x), direction(inner.y), direction(inner.z));
+  }
+
+  /** Negative when the map mirrors. */
+  public double determinant() {
+    return x.dot(y.cross(z));
+  }
+
+  /**
+   * The inverse map.
+   *
+   * @throws ArithmeticException when this map flattens space
+   */
+  public Transform inverse() {
+    double determinant = determinant();
+    if (!(Math.abs(determinant) > 1e-300)) {
+      throw new ArithmeticException("a flattening transform has no inverse: " + this);
+    }
+    Vec3 rowX = y.cross(z).times(1 / determinant);
+    Vec3 rowY = z.cross(x).times(1 / determinant);
+    Vec3 rowZ = x.cross(y).times(1 / determinant);
+    Vec3 ix = new Vec3(rowX.x(), rowY.x(), rowZ.x());
+    Vec3 iy = new Vec3(rowX.y(), rowY.y(), rowZ.y());
+    Vec3 iz = new Vec3(rowX.z(), rowY.z(), rowZ.z());
+    Vec3 back = new Vec3(-rowX.dot(origin), -rowY.dot(origin), -rowZ.dot(origin));
+    return new Transform(back, ix, iy, iz);
+  }
+
+  /** Where {@code p} lies in a rigid frame: cheaper and more exact than {@link #inverse()}. */
+  public Vec3 toLocal(Vec3 p) {
+    Vec3 d = p.minus(origin);
+    return new Vec3(d.dot(x), d.dot(y), d.dot(z));
+  }
+
+  /** A direction in a rigid frame. */
+  public Vec3 directionToLocal(Vec3 d) {
+    return new Vec3(d.dot(x), d.dot(y), d.dot(z));
+  }
+}

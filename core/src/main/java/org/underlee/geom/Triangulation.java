@@ -1,0 +1,65 @@
+package org.underlee.geom;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.Geometry;
+import org.locationtech.jts.geom.GeometryFactory;
+import org.locationtech.jts.geom.LinearRing;
+import org.locationtech.jts.triangulate.polygon.PolygonTriangulator;
+
+/**
+ * A plane region cut into triangles, counter-clockwise, whose corners are the ring points in order:
+ * the outer ring first, then each hole. Ear clipping by JTS; no point is added.
+ *
+ * @param points all ring points
+ * @param triangles three point numbers each
+ */
+public record Triangulation(List<Vec2> points, List<int[]> triangles) {
+  public static Triangulation of(Outline outline) {
+    List<Vec2> points = new ArrayList<>(outline.outer());
+    outline.holes().forEach(points::addAll);
+    if (points.size() == 3) {
+      return new Triangulation(points, List.of(new int[] {0, 1, 2}));
+    }
+    GeometryFactory factory = new GeometryFactory();
+    LinearRing[] holes =
+        outline.holes().stream().map(h -> ring(factory, h)).toArray(LinearRing[]::new);
+    Geometry cut =
+        PolygonTriangulator.triangulate(
+            factory.createPolygon(ring(factory, outline.outer()), holes));
+    Map<Vec2, Integer> numbers = new HashMap<>();
+    for (int i = 0; i < points.size(); i++) {
+      numbers.putIfAbsent(points.get(i), i);
+    }
+    List<int[]> triangles = new ArrayList<>();
+    for (int i = 0; i < cut.getNumGeometries(); i++) {
+      triangles.add(triangle(cut.getGeometryN(i).getCoordinates(), numbers));
+    }
+    return new Triangulation(points, triangles);
+  }
+
+  private static int[] triangle(Coordinate[] c, Map<Vec2, Integer> numbers) {
+    int[] t = new int[3];
+    for (int k = 0; k < 3; k++) {
+      Integer number = numbers.get(new Vec2(c[k].x, c[k].y));
+      if (number == null) {
+        throw new IllegalStateException("triangulation made a new point " + c[k]);
+      }
+      t[k] = number;
+    }
+    double twice = (c[1].x - c[0].x) * (c[2].y - c[0].y) - (c[1].y - c[0].y) * (c[2].x - c[0].x);
+    return twice >= 0 ? t : new int[] {t[0], t[2], t[1]};
+  }
+
+  private static LinearRing ring(GeometryFactory factory, List<Vec2> ring) {
+    Coordinate[] c = new Coordinate[ring.size() + 1];
+    for (int i = 0; i < c.length; i++) {
+      Vec2 p = ring.get(i % ring.size());
+      c[i] = new Coordinate(p.x(), p.y());
+    }
+    return factory.createLinearRing(c);
+  }
+}

@@ -1,0 +1,5 @@
+/** Parametric descriptions of drainage assemblies, read from JSON. */
+@NullMarked
+package org.underlee.kit;
+
+import org.jspecify.annotations.NullMarked;

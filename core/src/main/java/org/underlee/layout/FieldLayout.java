@@ -1,0 +1,36 @@
+package org.underlee.layout;
+
+import java.util.List;
+import java.util.Optional;
+import org.underlee.framing.Storey;
+
+/**
+ * The assembly laid out for one joist field.
+ *
+ * @param deck {@code deck-1}
+ * @param field {@code deck-1/field-1}
+ * @param storey where the framing is, in the model's spatial tree
+ * @param seatHigh seat height at the high end, metres above the joist bottom there
+ * @param fall drop over run of pans, rails and strips
+ * @param run from the high end to the low-end line, metres
+ * @param lowEnd what the low-end line follows, in words: {@code the house side of beam …}
+ * @param binding the limit that fixed the seat height, in words
+ * @param parts in building order
+ * @param links of the drain run, upstream first
+ */
+public record FieldLayout(
+    String deck,
+    String field,
+    Optional<Storey> storey,
+    double seatHigh,
+    double fall,
+    double run,
+    String lowEnd,
+    String binding,
+    List<Part> parts,
+    List<Link> links) {
+  public FieldLayout {
+    parts = List.copyOf(parts);
+    links = List.copyOf(links);
+  }
+}

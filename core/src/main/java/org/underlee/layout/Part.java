@@ -1,0 +1,53 @@
+package org.underlee.layout;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.underlee.geom.Extrusion;
+import org.underlee.geom.Mesh;
+import org.underlee.geom.Outline;
+
+/**
+ * One piece to buy, cut and fix, in its place.
+ *
+ * @param id stable across runs on the same framing: {@code deck-1/field-1/B3/pan-1}
+ * @param label what is written on the piece: {@code P3-1}
+ * @param field the joist field it serves: {@code deck-1/field-1}
+ * @param bay the bay it serves, where it serves one: {@code B3}
+ * @param item the kit's stock item that it is cut from
+ * @param length along its own axis, metres: the length to cut
+ * @param width across, metres, at its wider end
+ * @param fall drop over run along its axis, for parts that carry water
+ * @param bodies its exact shape in world metres: pieces that touch and never overlap; empty for
+ *     fasteners, which are counted and not drawn
+ * @param section its cross-section, for pieces cut from a formed length
+ * @param count how many pieces this stands for: one, or the number of fasteners
+ * @param why where its numbers come from, in plain words
+ */
+public record Part(
+    String id,
+    String label,
+    PartKind kind,
+    String field,
+    Optional<String> bay,
+    String item,
+    double length,
+    double width,
+    OptionalDouble fall,
+    List<Extrusion> bodies,
+    Optional<Outline> section,
+    int count,
+    String why) {
+  public Part {
+    bodies = List.copyOf(bodies);
+  }
+
+  /** Volume of its material, cubic metres. */
+  public double volume() {
+    return bodies.stream().mapToDouble(Extrusion::volume).sum();
+  }
+
+  public Mesh mesh() {
+    return Mesh.union(bodies.stream().map(Extrusion::mesh).toList());
+  }
+}

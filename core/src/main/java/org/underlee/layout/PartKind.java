@@ -1,0 +1,25 @@
+package org.underlee.layout;
+
+import java.util.Locale;
+
+/** The kinds of part that an assembly is made of, in the words of the trade. */
+public enum PartKind {
+  PAN,
+  SIDE_RAIL,
+  HEAD_RAIL,
+  PLY_STRIP,
+  COLLAR_PIECE,
+  GUTTER,
+  OUTLET,
+  END_CAP,
+  HANGER,
+  DOWNSPOUT,
+  ELBOW,
+  TAPE,
+  FASTENER;
+
+  /** The word used in files and on screens: {@code side-rail}. */
+  public String word() {
+    return name().toLowerCase(Locale.ROOT).replace('_', '-');
+  }
+}

@@ -1,0 +1,74 @@
+package org.underlee.units;
+
+import java.util.Locale;
+
+/** Lengths at the edge of the program: metres inside, text outside. */
+public final class Lengths {
+  public static final double MM = 0.001;
+  public static final double INCH = 0.0254;
+  public static final double FOOT = 0.3048;
+
+  /** Sixteenths: the finest mark on a common tape measure. */
+  private static final int INCH_PARTS = 16;
+
+  private Lengths() {}
+
+  /** The unit system of a text. */
+  public enum UnitSystem {
+    METRIC,
+    IMPERIAL
+  }
+
+  public static String format(double metres, UnitSystem system) {
+    return system == UnitSystem.METRIC ? millimetres(metres) : feetInches(metres);
+  }
+
+  /** Whole millimetres: {@code 2362 mm}. */
+  public static String millimetres(double metres) {
+    return Math.round(metres / MM) + " mm";
+  }
+
+  /** Feet, inches and sixteenths: {@code 7' 9 1/2"}, {@code 1 1/16"}, {@code 8' 0"}. */
+  public static String feetInches(double metres) {
+    long parts = Math.round(Math.abs(metres) / INCH * INCH_PARTS);
+    long feet = parts / (12 * INCH_PARTS);
+    long inches = parts / INCH_PARTS % 12;
+    String sign = metres < 0 && parts > 0 ? "-" : "";
+    String whole = feet > 0 ? feet + "' " + inches : Long.toString(inches);
+    String fraction = fraction(parts % INCH_PARTS);
+    if (!fraction.isEmpty() && feet == 0 && inches == 0) {
+      return sign + fraction + "\"";
+    }
+    return sign + whole + (fraction.isEmpty() ? "" : " " + fraction) + "\"";
+  }
+
+  private static String fraction(long parts) {
+    if (parts == 0) {
+      return "";
+    }
+    long denominator = INCH_PARTS;
+    while (parts % 2 == 0) {
+      parts /= 2;
+      denominator /= 2;
+    }
+    return parts + "/" + denominator;
+  }
+
+  /** A fall as people say it: {@code 1:96 (1/8 in per ft)} or {@code 1:100}. */
+  public static String fall(double dropPerRun) {
+    if (dropPerRun <= 0) {
+      return "level";
+    }
+    double run = 1 / dropPerRun;
+    double sixteenthsPerFoot = dropPerRun * 12 * INCH_PARTS;
+    long rounded = Math.round(sixteenthsPerFoot);
+    String ratio =
+        "1:"
+            + (Math.abs(run - Math.rint(run)) < 0.05
+                ? Long.toString(Math.round(run))
+                : String.format(Locale.ROOT, "%.1f", run));
+    boolean exact =
+        rounded > 0 && rounded < INCH_PARTS && Math.abs(sixteenthsPerFoot - rounded) < 1e-6;
+    return exact ? ratio + " (" + fraction(rounded) + " in per ft)" : ratio;
+  }
+}
