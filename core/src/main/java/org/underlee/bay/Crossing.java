@@ -8,6 +8,7 @@ import org.underlee.geom.Interval;
  * inside that space, in the field's frame.
  *
  * @param size outside diameter of a round element, else the greater side of its section
+ * @param round whether its section is a circle
  * @param at station of its centre from the high end of the bay
  * @param across from the face of the bay's first line to its centre
  */
@@ -15,6 +16,7 @@ public record Crossing(
     BuildingElement element,
     Way way,
     double size,
+    boolean round,
     double at,
     double across,
     Interval stretch,

@@ -81,6 +81,7 @@ public final class CrossingFinder {
         bar.filter(CrossingFinder::hasDirection)
             .map(b -> thickness(element, b))
             .orElseGet(() -> Math.max(size.x(), size.y())),
+        bar.filter(b -> hasDirection(b) && isRound(element, b)).isPresent(),
         centre.y() - bay.stretch().from(),
         centre.x() - bay.leftFace().at(centre.y()),
         new Interval(inside.min().y(), inside.max().y()),
@@ -99,15 +100,22 @@ public final class CrossingFinder {
     return Math.abs(axis.y()) >= Math.abs(axis.x()) ? Way.ALONG : Way.ACROSS;
   }
 
+  private static boolean isRound(BuildingElement element, OrientedBox bar) {
+    double share = section(element, bar) / (bar.width() * bar.depth());
+    return Math.abs(bar.width() - bar.depth()) <= ROUND * bar.depth()
+        && Math.abs(share - Math.PI / 4) <= ROUND;
+  }
+
+  private static double section(BuildingElement element, OrientedBox bar) {
+    return Math.abs(element.shape().volume()) / bar.length();
+  }
+
   /**
    * A round bar's diameter comes from its volume, as its facets may lie inside or on the circle.
    */
   private static double thickness(BuildingElement element, OrientedBox bar) {
-    double section = Math.abs(element.shape().volume()) / bar.length();
-    double share = section / (bar.width() * bar.depth());
-    boolean square = Math.abs(bar.width() - bar.depth()) <= ROUND * bar.depth();
-    return square && Math.abs(share - Math.PI / 4) <= ROUND
-        ? Math.sqrt(4 * section / Math.PI)
+    return isRound(element, bar)
+        ? Math.sqrt(4 * section(element, bar) / Math.PI)
         : Math.max(bar.width(), bar.depth());
   }
 
