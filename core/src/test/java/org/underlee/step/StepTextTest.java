@@ -1,0 +1,64 @@
+package org.underlee.step;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.nio.charset.StandardCharsets;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+class StepTextTest {
+  @Property(tries = 500)
+  void whatIsEncodedDecodesToItselfAndIsPrintableAscii(@ForAll String text) {
+    String encoded = StepText.encode(text);
+    assertThat(StepText.decode(encoded)).isEqualTo(text);
+    assertThat(encoded.chars()).allMatch(c -> c >= ' ' && c <= '~');
+    StepFile file = StepTexts.data("#1=A(" + StepText.quoted(text) + ");");
+    assertThat(file.decode(0).text(0)).isEqualTo(text);
+  }
+
+  /** Examples of ISO 10303-21:2016, 6.4.3, and of the IFC encoding pages. */
+  @ParameterizedTest
+  @CsvSource(
+      quoteCharacter = '"',
+      value = {
+        "it''s,it's",
+        "C:\\\\path,C:\\path",
+        "C:\\path,C:\\path",
+        "\\S\\D\\S\\v,\u00C4\u00F6",
+        "\\PE\\\\S\\P,\u0430",
+        "\\X\\C4,\u00C4",
+        "\\X2\\03C0\\X0\\ = 3,\u03C0 = 3",
+        "\\X2\\00C400D6\\X0\\,\u00C4\u00D6",
+        "\\X4\\0001F600\\X0\\,\uD83D\uDE00",
+        "\\X2\\D83DDE00\\X0\\,\uD83D\uDE00",
+        "\\X2\\zzzz\\X0\\,\\X2\\zzzz\\X0\\",
+        "\\X4\\00110000\\X0\\,\\X4\\00110000\\X0\\",
+        "\\X\\9,\\X\\9"
+      })
+  void directivesAreDecoded(String encoded, String text) {
+    assertThat(StepText.decode(encoded)).isEqualTo(text);
+  }
+
+  @Test
+  void textIsEncodedInWideFormsOnlyWhereItMustBe() {
+    assertThat(StepText.encode("2'x8\\")).isEqualTo("2''x8\\\\");
+    assertThat(StepText.encode("a\u00E9\u03C0b")).isEqualTo("a\\X2\\00E903C0\\X0\\b");
+    assertThat(StepText.encode("\uD83D\uDE00\n")).isEqualTo("\\X4\\0001F600\\X0\\\\X2\\000A\\X0\\");
+  }
+
+  @Test
+  void bytesAboveAsciiAreUtf8WhereValidAndLatinElse() {
+    String utf8 =
+        new String("Tr\u00E4ger".getBytes(StandardCharsets.UTF_8), StandardCharsets.ISO_8859_1);
+    assertThat(StepTexts.data("#1=A('" + utf8 + "','Tr\u00E4ger');").decode(0).values())
+        .containsExactly(new StepValue.Text("Tr\u00E4ger"), new StepValue.Text("Tr\u00E4ger"));
+  }
+
+  @Test
+  void aLineEndInsideAStringIsLayout() {
+    assertThat(StepTexts.data("#1=A('one\r\ntwo');").decode(0).text(0)).isEqualTo("onetwo");
+  }
+}
