@@ -75,6 +75,9 @@ final class BandPainter {
 
   private int mean(Layer layer, int x, int y) {
     int fine = settings.fineness();
+    if (fine == 1) {
+      return layer.argb(y * sampleWidth + x);
+    }
     int count = fine * fine;
     int red = count / 2;
     int green = count / 2;

@@ -1,6 +1,7 @@
 package org.underlee.picture;
 
-import org.underlee.geom.Box;
+import java.util.Arrays;
+import java.util.List;
 import org.underlee.geom.Transform;
 import org.underlee.geom.Vec3;
 
@@ -13,7 +14,7 @@ import org.underlee.geom.Vec3;
  * @param eyeDistance metres from the origin to the eye; infinite for a parallel projection
  */
 public record Camera(Transform frame, double height, double eyeDistance) {
-  /** Share of the picture left free around the fitted box. */
+  /** Share of the picture left free around the fitted points. */
   private static final double MARGIN = 0.04;
 
   /** Tangent of half the angle of view between lower and upper border: about 28° in all. */
@@ -39,68 +40,68 @@ public record Camera(Transform frame, double height, double eyeDistance) {
   }
 
   /**
-   * A parallel projection that holds the whole box.
+   * A parallel projection that holds all the points.
    *
-   * @param direction from the box to the viewer
+   * @param direction from the points to the viewer
    * @param aspect width of the picture over its height
-   * @throws IllegalArgumentException when the box is empty
+   * @throws IllegalArgumentException when there are no points
    */
-  public static Camera lookingFrom(Vec3 direction, Box bounds, double aspect) {
-    Span span = Span.of(axes(direction, bounds), bounds, 0, 0);
+  public static Camera lookingFrom(Vec3 direction, List<Vec3> points, double aspect) {
+    Span span = Span.of(axes(direction, points), points, 0, 0);
     double height = Math.max(span.height(), span.width() / aspect);
     return new Camera(span.centred(), fitted(height), Double.POSITIVE_INFINITY);
   }
 
-  /** As {@link #lookingFrom}, from an eye at the least distance that shows the whole box. */
-  public static Camera perspective(Vec3 direction, Box bounds, double aspect) {
+  /** As {@link #lookingFrom}, from an eye at the least distance that shows all the points. */
+  public static Camera perspective(Vec3 direction, List<Vec3> points, double aspect) {
     double across = PERSPECTIVE_TANGENT * aspect;
-    Span span = Span.of(axes(direction, bounds), bounds, across, PERSPECTIVE_TANGENT);
+    Span span = Span.of(axes(direction, points), points, across, PERSPECTIVE_TANGENT);
     double distance =
         fitted(Math.max(span.width() / across, span.height() / PERSPECTIVE_TANGENT) / 2);
     return new Camera(span.centred(), 2 * distance * PERSPECTIVE_TANGENT, distance);
   }
 
   /** As a person on the patio sees it, looking up at an angle; parallel. */
-  public static Camera fromBelow(Box bounds, double aspect) {
-    return lookingFrom(BELOW, bounds, aspect);
+  public static Camera fromBelow(Scene scene, double aspect) {
+    return lookingFrom(BELOW, scene.points(), aspect);
   }
 
   /** From above at an angle; parallel. */
-  public static Camera fromAbove(Box bounds, double aspect) {
-    return lookingFrom(ABOVE, bounds, aspect);
+  public static Camera fromAbove(Scene scene, double aspect) {
+    return lookingFrom(ABOVE, scene.points(), aspect);
   }
 
   /** Straight down, with y up the picture. */
-  public static Camera plan(Box bounds, double aspect) {
-    return lookingFrom(Vec3.Z, bounds, aspect);
+  public static Camera plan(Scene scene, double aspect) {
+    return lookingFrom(Vec3.Z, scene.points(), aspect);
   }
 
   private static double fitted(double size) {
     return Math.max(size, SMALLEST) * (1 + 2 * MARGIN);
   }
 
-  private static Transform axes(Vec3 direction, Box bounds) {
-    if (bounds.isEmpty()) {
-      throw new IllegalArgumentException("there is nothing to look at: the box is empty");
+  private static Transform axes(Vec3 direction, List<Vec3> points) {
+    if (points.isEmpty()) {
+      throw new IllegalArgumentException("there is nothing to look at: the scene has no points");
     }
     Vec3 toViewer = direction.unit();
     Vec3 right = Vec3.Z.cross(toViewer);
     if (right.length() < VERTICAL) {
       right = Vec3.Y.cross(toViewer);
     }
-    return Transform.frame(bounds.centre(), toViewer, right);
+    return Transform.frame(points.get(0), toViewer, right);
   }
 
   /**
-   * The picture area that a box covers. For an eye, each border is a plane that leans by its
-   * tangent; sliding it until it touches the box gives the tightest fit in closed form.
+   * The picture area that points cover. For an eye, each border is a plane that leans by its
+   * tangent; sliding it until it touches a point gives the tightest fit in closed form.
    */
   private record Span(Transform axes, double left, double right, double low, double high) {
-    static Span of(Transform axes, Box box, double leanAcross, double leanUp) {
+    static Span of(Transform axes, List<Vec3> points, double leanAcross, double leanUp) {
       double[] reach = new double[4];
-      java.util.Arrays.fill(reach, Double.NEGATIVE_INFINITY);
-      for (int i = 0; i < 8; i++) {
-        Vec3 p = axes.toLocal(corner(box, i));
+      Arrays.fill(reach, Double.NEGATIVE_INFINITY);
+      for (Vec3 point : points) {
+        Vec3 p = axes.toLocal(point);
         reach[0] = Math.max(reach[0], -p.x() + leanAcross * p.z());
         reach[1] = Math.max(reach[1], p.x() + leanAcross * p.z());
         reach[2] = Math.max(reach[2], -p.y() + leanUp * p.z());
@@ -120,13 +121,6 @@ public record Camera(Transform frame, double height, double eyeDistance) {
     Transform centred() {
       Vec3 shift = new Vec3((left + right) / 2, (low + high) / 2, 0);
       return new Transform(axes.apply(shift), axes.x(), axes.y(), axes.z());
-    }
-
-    private static Vec3 corner(Box box, int i) {
-      return new Vec3(
-          (i & 1) == 0 ? box.min().x() : box.max().x(),
-          (i & 2) == 0 ? box.min().y() : box.max().y(),
-          (i & 4) == 0 ? box.min().z() : box.max().z());
     }
   }
 }

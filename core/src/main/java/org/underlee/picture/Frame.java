@@ -32,6 +32,7 @@ final class Frame {
   private final double[] view;
   private final double[] screen;
   private final float[] facing;
+  private final boolean hasFaded;
   private final List<ScreenTriangles> triangles = new ArrayList<>();
   private final List<ScreenTriangles> fadedTriangles = new ArrayList<>();
   private final List<ScreenLines> lines = new ArrayList<>();
@@ -46,6 +47,7 @@ final class Frame {
     view = new double[3 * model.vertexCount()];
     screen = new double[3 * model.vertexCount()];
     facing = new float[model.faceCount()];
+    hasFaded = model.shapes.stream().anyMatch(s -> !s.paint().isSolid());
     for (int i = 0; i < chunks(model.faceCount()); i++) {
       triangles.add(new ScreenTriangles(width, height));
       fadedTriangles.add(new ScreenTriangles(width, height));
@@ -77,7 +79,7 @@ final class Frame {
   }
 
   boolean hasFaded() {
-    return model.shapes.stream().anyMatch(s -> !s.paint().isSolid());
+    return hasFaded;
   }
 
   private static int chunks(int count) {

@@ -3,13 +3,13 @@ package org.underlee.picture;
 import org.underlee.geom.Vec3;
 
 /**
- * A soft light over the viewer's left shoulder, and an even light from all around. It moves with
- * the viewer, so the underside of a deck is as clear from below as its top from above.
+ * A soft light by the viewer's left shoulder, and an even light from all around. It moves with the
+ * viewer, so the underside of a deck is as clear from below as its top from above.
  */
 final class Light {
-  private static final Vec3 KEY = new Vec3(-0.45, 0.3, 0.84).unit();
-  private static final double AMBIENT = 0.5;
-  private static final double STRENGTH = 0.56;
+  private static final Vec3 KEY = new Vec3(-0.5, 0.12, 0.86).unit();
+  private static final double AMBIENT = 0.6;
+  private static final double STRENGTH = 0.46;
 
   private Light() {}
 

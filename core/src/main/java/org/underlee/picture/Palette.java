@@ -11,12 +11,12 @@ public final class Palette {
   public static final Paint STEEL = Paint.solid(0x8d99a6);
   public static final Paint CONCRETE = Paint.solid(0xc4c6c4);
 
-  public static final Paint PAN = Paint.solid(0xa9c7d6);
-  public static final Paint RAIL = Paint.solid(0x6f8fa3);
+  public static final Paint PAN = Paint.solid(0xb9d3e0);
+  public static final Paint RAIL = Paint.solid(0x7fa0b4);
   public static final Paint COLLAR = Paint.solid(0xc98f6b);
   public static final Paint TAPE = Paint.solid(0x5d6168);
-  public static final Paint GUTTER = Paint.solid(0x4f7f86);
-  public static final Paint PIPE = Paint.solid(0x3f6a72);
+  public static final Paint GUTTER = Paint.solid(0x5b9199);
+  public static final Paint PIPE = Paint.solid(0x4a7c85);
   public static final Paint HANGER = Paint.solid(0x7a7f86);
 
   /** What must be looked at: a clash, a blocked bay. */

@@ -1,7 +1,9 @@
 package org.underlee.picture;
 
 import java.util.List;
+import java.util.stream.IntStream;
 import org.underlee.geom.Box;
+import org.underlee.geom.Vec3;
 
 /** What is in a picture. */
 public record Scene(List<Shape> shapes, List<Note> notes) {
@@ -16,6 +18,14 @@ public record Scene(List<Shape> shapes, List<Note> notes) {
 
   public Scene withNotes(List<Note> more) {
     return new Scene(shapes, more);
+  }
+
+  /** Every vertex of every shape, for a camera to fit to. */
+  public List<Vec3> points() {
+    return shapes.stream()
+        .map(Shape::mesh)
+        .flatMap(m -> IntStream.range(0, m.vertexCount()).mapToObj(m::vertex))
+        .toList();
   }
 
   /** The box around all shapes; empty when there are none. */

@@ -13,6 +13,8 @@ final class ScreenLines {
   private double[] fields = new double[0];
   private int[] argb = new int[0];
   private int[] ids = new int[0];
+  private int[] firstRow = new int[0];
+  private int[] lastRow = new int[0];
 
   /**
    * @param width of the picture in samples (likewise height)
@@ -31,18 +33,14 @@ final class ScreenLines {
    * @param own how far it may lie behind its own shape's surface, {@code other} behind others'
    */
   void add(double[] p, int a, int b, double own, double other, int colour, int id) {
-    if (Math.max(p[a], p[b]) < -thickness
-        || Math.min(p[a], p[b]) > width + thickness
-        || Math.max(p[a + 1], p[b + 1]) < -thickness
-        || Math.min(p[a + 1], p[b + 1]) > height + thickness) {
+    int from = Math.max(0, row(Math.min(p[a + 1], p[b + 1]) - thickness));
+    int to = Math.min(height - 1, row(Math.max(p[a + 1], p[b + 1]) + thickness));
+    if (from > to
+        || Math.max(p[a], p[b]) < -thickness
+        || Math.min(p[a], p[b]) > width + thickness) {
       return;
     }
-    if (size == argb.length) {
-      int more = Math.max(64, 2 * size);
-      fields = Arrays.copyOf(fields, FIELDS * more);
-      argb = Arrays.copyOf(argb, more);
-      ids = Arrays.copyOf(ids, more);
-    }
+    grow();
     int o = FIELDS * size;
     System.arraycopy(p, a, fields, o, 3);
     System.arraycopy(p, b, fields, o + 3, 3);
@@ -50,22 +48,41 @@ final class ScreenLines {
     fields[o + 7] = other;
     argb[size] = colour;
     ids[size] = id;
+    firstRow[size] = from;
+    lastRow[size] = to;
     size++;
   }
 
+  private static int row(double y) {
+    return (int) Math.floor(y);
+  }
+
+  private void grow() {
+    if (size == argb.length) {
+      int more = Math.max(64, 2 * size);
+      fields = Arrays.copyOf(fields, FIELDS * more);
+      argb = Arrays.copyOf(argb, more);
+      ids = Arrays.copyOf(ids, more);
+      firstRow = Arrays.copyOf(firstRow, more);
+      lastRow = Arrays.copyOf(lastRow, more);
+    }
+  }
+
   void draw(Layer layer) {
-    double low = layer.firstRow() - thickness;
-    double high = layer.firstRow() + layer.rows() + thickness;
+    int end = layer.firstRow() + layer.rows();
     for (int i = 0; i < size; i++) {
-      double ya = fields[FIELDS * i + 1];
-      double yb = fields[FIELDS * i + 4];
-      if (Math.max(ya, yb) > low && Math.min(ya, yb) < high) {
-        if (Math.abs(yb - ya) >= Math.abs(fields[FIELDS * i + 3] - fields[FIELDS * i])) {
-          steep(layer, i);
-        } else {
-          shallow(layer, i);
-        }
+      if (lastRow[i] >= layer.firstRow() && firstRow[i] < end) {
+        draw(layer, i);
       }
+    }
+  }
+
+  private void draw(Layer layer, int i) {
+    int o = FIELDS * i;
+    if (Math.abs(fields[o + 4] - fields[o + 1]) >= Math.abs(fields[o + 3] - fields[o])) {
+      steep(layer, i);
+    } else {
+      shallow(layer, i);
     }
   }
 

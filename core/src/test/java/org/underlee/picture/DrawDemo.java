@@ -15,11 +15,11 @@ final class DrawDemo {
     RasterSettings settings = RasterSettings.of(1280, 800).withFineness(3).withThreads(2);
     double aspect = settings.aspect();
     Renderer renderer = Renderer.of(scene);
-    save(folder.resolve("below.png"), renderer, Camera.fromBelow(scene.bounds(), aspect), settings);
-    save(folder.resolve("above.png"), renderer, Camera.fromAbove(scene.bounds(), aspect), settings);
-    save(folder.resolve("plan3d.png"), renderer, Camera.plan(scene.bounds(), aspect), settings);
+    save(folder.resolve("below.png"), renderer, Camera.fromBelow(scene, aspect), settings);
+    save(folder.resolve("above.png"), renderer, Camera.fromAbove(scene, aspect), settings);
+    save(folder.resolve("plan3d.png"), renderer, Camera.plan(scene, aspect), settings);
     Camera eye =
-        Camera.perspective(new org.underlee.geom.Vec3(-0.35, -0.8, -0.35), scene.bounds(), aspect);
+        Camera.perspective(new org.underlee.geom.Vec3(-0.35, -0.8, -0.35), scene.points(), aspect);
     save(folder.resolve("eye.png"), renderer, eye, settings);
     save(folder.resolve("eye1.png"), renderer, eye, settings.withFineness(1));
   }
