@@ -2,6 +2,7 @@ package org.underlee.picture;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Supplier;
 import org.underlee.geom.Vec3;
 
 /**
@@ -68,18 +69,17 @@ final class Frame {
     workers.run(lines.size(), this::placeEdges);
   }
 
-  void drawSolid(Layer layer) {
+  /** Draws a band: solid parts, then, seen through, the faded ones. */
+  void draw(Layer layer, Supplier<Layer> more) {
     triangles.forEach(t -> t.draw(layer));
     lines.forEach(l -> l.draw(layer));
-  }
-
-  void drawFaded(Layer layer) {
-    fadedTriangles.forEach(t -> t.draw(layer));
-    fadedLines.forEach(l -> l.draw(layer));
-  }
-
-  boolean hasFaded() {
-    return hasFaded;
+    layer.background(Palette.BACKGROUND);
+    if (hasFaded) {
+      Layer faded = more.get();
+      fadedTriangles.forEach(t -> t.draw(faded));
+      fadedLines.forEach(l -> l.draw(faded));
+      layer.lay(faded);
+    }
   }
 
   private static int chunks(int count) {
