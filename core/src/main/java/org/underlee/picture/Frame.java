@@ -25,6 +25,12 @@ final class Frame {
   /** Steeper than this (about 83° to the viewer) a face is too thin on the screen to matter. */
   private static final double STEEPEST = 8;
 
+  /**
+   * At a cosine below this (3° from edge-on) the rounding of corners moves a surface's depth so
+   * much that it must be held between its corners' depths.
+   */
+  private static final double GRAZING = 0.05;
+
   private final SurfaceModel model;
   private final Projection projection;
   private final int width;
@@ -119,13 +125,19 @@ final class Frame {
     int a = 3 * model.corners[3 * f];
     int b = 3 * model.corners[3 * f + 1];
     int c = 3 * model.corners[3 * f + 2];
+    boolean flat = Math.abs(facing[f]) > GRAZING;
     if (isInFront(a) && isInFront(b) && isInFront(c)) {
-      to.add(screen, a, b, c, colour, shape.id());
+      DepthPlane plane =
+          flat ? projection.plane(normal, view, a) : DepthPlane.through(screen, a, b, c);
+      to.add(screen, a, b, c, plane, colour, shape.id());
       return;
     }
     int corners = clip.triangle(view, a, b, c);
+    double[] cut = clip.screen();
     for (int i = 1; i + 1 < corners; i++) {
-      to.add(clip.screen(), 0, 3 * i, 3 * i + 3, colour, shape.id());
+      DepthPlane plane =
+          flat ? projection.plane(normal, view, a) : DepthPlane.through(cut, 0, 3 * i, 3 * i + 3);
+      to.add(cut, 0, 3 * i, 3 * i + 3, plane, colour, shape.id());
     }
   }
 

@@ -12,6 +12,9 @@ public final class PlanRaster {
   /** Thinner lines would fade out, in samples. */
   private static final double THINNEST = FINENESS;
 
+  /** No pixel more for a size that is whole but for rounding. */
+  private static final double ROUNDING = 1e-6;
+
   private static final int CIRCLE_SIDES = 64;
 
   private final PlanSheet sheet;
@@ -52,7 +55,7 @@ public final class PlanRaster {
   }
 
   private static int pixels(double size) {
-    return (int) Math.ceil(size);
+    return (int) Math.ceil(size - ROUNDING);
   }
 
   private void item(PlanItem item) {
