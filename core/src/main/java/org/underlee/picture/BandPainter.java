@@ -1,22 +1,41 @@
 package org.underlee.picture;
 
+import java.util.function.Supplier;
+
 /** Paints a picture band by band: layers of samples the size of a band, brought down to pixels. */
 final class BandPainter {
   private static final int ROWS = 32;
 
   private final RasterSettings settings;
-  private final Frame frame;
-  private final ScreenTriangles notes;
   private final double tie;
+  private final Content content;
+  private final ScreenTriangles overlay;
   private final int[] argb;
   private final int[] ids;
   private final int sampleWidth;
 
-  BandPainter(RasterSettings settings, Frame frame, ScreenTriangles notes, double tie) {
+  /** Draws what is in a band. */
+  interface Content {
+    /**
+     * Covers a band.
+     *
+     * @param layer to be covered with opaque samples
+     * @param more gives empty layers for the same rows
+     */
+    void draw(Layer layer, Supplier<Layer> more);
+  }
+
+  /**
+   * A painter of one picture.
+   *
+   * @param tie see {@link Layer}
+   * @param overlay drawn over the content; it cannot be picked
+   */
+  BandPainter(RasterSettings settings, double tie, Content content, ScreenTriangles overlay) {
     this.settings = settings;
-    this.frame = frame;
-    this.notes = notes;
     this.tie = tie;
+    this.content = content;
+    this.overlay = overlay;
     argb = new int[settings.width() * settings.height()];
     ids = new int[settings.width() * settings.height()];
     sampleWidth = settings.width() * settings.fineness();
@@ -33,18 +52,12 @@ final class BandPainter {
   void paint(int band) {
     int first = band * ROWS;
     int rows = Math.min(ROWS, settings.height() - first);
-    Layer solid = layer(first, rows);
-    frame.drawSolid(solid);
-    solid.background(Palette.BACKGROUND);
-    if (frame.hasFaded()) {
-      Layer faded = layer(first, rows);
-      frame.drawFaded(faded);
-      solid.lay(faded);
-    }
-    pickIds(solid, first, rows);
-    solid.forgetDepth();
-    notes.draw(solid);
-    shrink(solid, first, rows);
+    Layer layer = layer(first, rows);
+    content.draw(layer, () -> layer(first, rows));
+    pickIds(layer, first, rows);
+    layer.forgetDepth();
+    overlay.draw(layer);
+    shrink(layer, first, rows);
   }
 
   private Layer layer(int first, int rows) {

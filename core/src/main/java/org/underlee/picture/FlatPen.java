@@ -101,7 +101,7 @@ final class FlatPen {
   }
 
   private void triangle(Vec2 a, Vec2 b, Vec2 c, int rgb) {
-    double[] p = {a.x(), a.y(), depth, b.x(), b.y(), depth, c.x(), c.y(), depth};
-    to.add(p, 0, 3, 6, Colours.OPAQUE | rgb, 0);
+    double[] p = {a.x(), a.y(), b.x(), b.y(), c.x(), c.y()};
+    to.add(p, 0, 2, 4, DepthPlane.level(depth), Colours.OPAQUE | rgb, 0);
   }
 }

@@ -2,6 +2,7 @@ package org.underlee.picture;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Supplier;
 import org.underlee.geom.Vec3;
 
 /**
@@ -23,6 +24,12 @@ final class Frame {
 
   /** Steeper than this (about 83° to the viewer) a face is too thin on the screen to matter. */
   private static final double STEEPEST = 8;
+
+  /**
+   * At a cosine below this (3° from edge-on) the rounding of corners moves a surface's depth so
+   * much that it must be held between its corners' depths.
+   */
+  private static final double GRAZING = 0.05;
 
   private final SurfaceModel model;
   private final Projection projection;
@@ -68,18 +75,17 @@ final class Frame {
     workers.run(lines.size(), this::placeEdges);
   }
 
-  void drawSolid(Layer layer) {
+  /** Draws a band: solid parts, then, seen through, the faded ones. */
+  void draw(Layer layer, Supplier<Layer> more) {
     triangles.forEach(t -> t.draw(layer));
     lines.forEach(l -> l.draw(layer));
-  }
-
-  void drawFaded(Layer layer) {
-    fadedTriangles.forEach(t -> t.draw(layer));
-    fadedLines.forEach(l -> l.draw(layer));
-  }
-
-  boolean hasFaded() {
-    return hasFaded;
+    layer.background(Palette.BACKGROUND);
+    if (hasFaded) {
+      Layer faded = more.get();
+      fadedTriangles.forEach(t -> t.draw(faded));
+      fadedLines.forEach(l -> l.draw(faded));
+      layer.lay(faded);
+    }
   }
 
   private static int chunks(int count) {
@@ -119,13 +125,19 @@ final class Frame {
     int a = 3 * model.corners[3 * f];
     int b = 3 * model.corners[3 * f + 1];
     int c = 3 * model.corners[3 * f + 2];
+    boolean flat = Math.abs(facing[f]) > GRAZING;
     if (isInFront(a) && isInFront(b) && isInFront(c)) {
-      to.add(screen, a, b, c, colour, shape.id());
+      DepthPlane plane =
+          flat ? projection.plane(normal, view, a) : DepthPlane.through(screen, a, b, c);
+      to.add(screen, a, b, c, plane, colour, shape.id());
       return;
     }
     int corners = clip.triangle(view, a, b, c);
+    double[] cut = clip.screen();
     for (int i = 1; i + 1 < corners; i++) {
-      to.add(clip.screen(), 0, 3 * i, 3 * i + 3, colour, shape.id());
+      DepthPlane plane =
+          flat ? projection.plane(normal, view, a) : DepthPlane.through(cut, 0, 3 * i, 3 * i + 3);
+      to.add(cut, 0, 3 * i, 3 * i + 3, plane, colour, shape.id());
     }
   }
 

@@ -28,6 +28,9 @@ public final class Palette {
   /** Behind everything: a very light warm grey. */
   public static final int BACKGROUND = 0xf8f8f6;
 
+  /** The paper of a plan. */
+  public static final int PAPER = 0xffffff;
+
   /** Text and lines of a drawing. */
   public static final int INK = 0x24303a;
 

@@ -92,6 +92,21 @@ final class Projection {
     return toEye / Math.sqrt(x * x + y * y + z * z);
   }
 
+  /**
+   * The depth of the plane through a place. Unlike a plane through rounded corners, it is the same
+   * for all triangles of one plane, whatever their corners.
+   *
+   * <p>With {@code n·p = d} in the view, the depth {@code w} at the screen place {@code X, Y}
+   * (metres at the place looked at) keeps {@code n.x·X + n.y·Y + n.z·w = d·(1 + w·nearness)}.
+   */
+  DepthPlane plane(Vec3 normal, double[] view, int at) {
+    double d = normal.x() * view[at] + normal.y() * view[at + 1] + normal.z() * view[at + 2];
+    double toEye = normal.z() - d * nearness;
+    double stepX = -normal.x() / (toEye * samplesPerMetre);
+    double stepY = normal.y() / (toEye * samplesPerMetre);
+    return new DepthPlane(d / toEye - stepX * middleX - stepY * middleY, stepX, stepY);
+  }
+
   double metresPerSample() {
     return 1 / samplesPerMetre;
   }

@@ -37,7 +37,7 @@ public final class Renderer {
   public Image draw(Camera camera, RasterSettings settings) {
     Frame frame = new Frame(model, camera, settings);
     ScreenTriangles notes = notes(frame.projection(), settings);
-    BandPainter painter = new BandPainter(settings, frame, notes, model.tie);
+    BandPainter painter = new BandPainter(settings, model.tie, frame::draw, notes);
     try (Workers workers = new Workers(settings.threads())) {
       frame.prepare(workers);
       workers.run(painter.bands(), painter::paint);

@@ -10,16 +10,13 @@ import java.util.Arrays;
 final class ScreenTriangles {
   private static final int FIELDS = 9;
 
-  /** A triangle of less than this, in samples², holds no sample worth drawing. */
-  private static final double LEAST_AREA = 1e-6;
-
   private final int width;
   private final int height;
   private int size;
   private int top = Integer.MAX_VALUE;
   private int bottom = -1;
 
-  /** x, y of three corners, then depth at the first and its steps along x and y. */
+  /** x, y of three corners, then the depth plane. */
   private double[] fields = new double[0];
 
   private int[] argb = new int[0];
@@ -33,8 +30,8 @@ final class ScreenTriangles {
     this.height = height;
   }
 
-  /** Adds a triangle unless it covers no sample; corners are x, y, depth each, in any order. */
-  void add(double[] p, int a, int b, int c, int colour, int id) {
+  /** Adds a triangle unless it covers no sample; its corners in {@code p} come in any order. */
+  void add(double[] p, int a, int b, int c, DepthPlane plane, int colour, int id) {
     int low = a;
     int mid = b;
     int high = c;
@@ -58,34 +55,19 @@ final class ScreenTriangles {
     double left = Math.min(p[a], Math.min(p[b], p[c]));
     double right = Math.max(p[a], Math.max(p[b], p[c]));
     if (from <= to && firstCentre(left) < Math.min(width, firstCentre(right)) && right > 0) {
-      store(p, low, mid, high, colour, id, from, to);
+      grow();
+      int o = size * FIELDS;
+      System.arraycopy(p, low, fields, o, 2);
+      System.arraycopy(p, mid, fields, o + 2, 2);
+      System.arraycopy(p, high, fields, o + 4, 2);
+      fields[o + 6] = plane.atOrigin();
+      fields[o + 7] = plane.stepX();
+      fields[o + 8] = plane.stepY();
+      keep(colour, id, from, to);
     }
   }
 
-  /** The number of the first row or column whose centre is at or after {@code at}. */
-  static int firstCentre(double at) {
-    return (int) Math.ceil(at - 0.5);
-  }
-
-  private void store(double[] p, int low, int mid, int high, int colour, int id, int from, int to) {
-    double ux = p[mid] - p[low];
-    double uy = p[mid + 1] - p[low + 1];
-    double vx = p[high] - p[low];
-    double vy = p[high + 1] - p[low + 1];
-    double area = ux * vy - vx * uy;
-    if (Math.abs(area) < LEAST_AREA) {
-      return;
-    }
-    grow();
-    int o = size * FIELDS;
-    System.arraycopy(p, low, fields, o, 2);
-    System.arraycopy(p, mid, fields, o + 2, 2);
-    System.arraycopy(p, high, fields, o + 4, 2);
-    double du = p[mid + 2] - p[low + 2];
-    double dv = p[high + 2] - p[low + 2];
-    fields[o + 6] = p[low + 2];
-    fields[o + 7] = (du * vy - dv * uy) / area;
-    fields[o + 8] = (dv * ux - du * vx) / area;
+  private void keep(int colour, int id, int from, int to) {
     argb[size] = colour;
     ids[size] = id;
     firstRow[size] = from;
@@ -93,6 +75,11 @@ final class ScreenTriangles {
     top = Math.min(top, from);
     bottom = Math.max(bottom, to);
     size++;
+  }
+
+  /** The number of the first row or column whose centre is at or after {@code at}. */
+  static int firstCentre(double at) {
+    return (int) Math.ceil(at - 0.5);
   }
 
   private void grow() {
@@ -138,7 +125,7 @@ final class ScreenTriangles {
       double xb = centre < y1 ? x0 + (centre - y0) * upper : x1 + (centre - y1) * lower;
       int left = Math.max(0, firstCentre(Math.min(xa, xb)));
       int right = Math.min(width, firstCentre(Math.max(xa, xb)));
-      double depth = fields[o + 6] + stepX * (left + 0.5 - x0) + stepY * (centre - y0);
+      double depth = fields[o + 6] + stepX * (left + 0.5) + stepY * centre;
       layer.fillRow(y, left, right, depth, stepX, argb[i], ids[i]);
     }
   }

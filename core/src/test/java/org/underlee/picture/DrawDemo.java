@@ -21,6 +21,10 @@ final class DrawDemo {
     Camera eye =
         Camera.perspective(new org.underlee.geom.Vec3(-0.35, -0.8, -0.35), scene.points(), aspect);
     save(folder.resolve("eye.png"), renderer, eye, settings);
+    PlanDrawing plan = DemoPlan.drawing();
+    PlanSheet sheet = PlanSheet.fitting(plan, 420, 297, 10, PlanSheet.METRIC_SCALES);
+    Files.writeString(folder.resolve("plan.svg"), Svg.write(plan, sheet));
+    Files.write(folder.resolve("plan.png"), Png.encode(PlanRaster.draw(plan, sheet, 5, 2)));
     save(folder.resolve("eye1.png"), renderer, eye, settings.withFineness(1));
   }
 

@@ -1,5 +1,7 @@
 package org.underlee.picture;
 
+import com.sun.management.OperatingSystemMXBean;
+import java.lang.management.ManagementFactory;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -37,8 +39,7 @@ final class DrawSpeed {
       for (int threads = 1; threads <= 2; threads++) {
         RasterSettings settings =
             RasterSettings.of(1280, 800).withFineness(fineness).withThreads(threads);
-        double ms = mean(renderer, points, settings);
-        print("fineness " + fineness + ", threads " + threads, ms);
+        print("fineness " + fineness + ", threads " + threads, mean(renderer, points, settings));
       }
     }
   }
@@ -51,13 +52,20 @@ final class DrawSpeed {
             .map(from -> Camera.perspective(from, points, settings.aspect()))
             .toList();
     long start = 0;
+    long cpu = 0;
     for (int i = 0; i < WARM + FRAMES; i++) {
       if (i == WARM) {
         start = System.nanoTime();
+        cpu = cpuTime();
       }
       renderer.draw(cameras.get(i), settings);
     }
+    print("  processor time", (cpuTime() - cpu) / 1e6 / FRAMES);
     return (System.nanoTime() - start) / 1e6 / FRAMES;
+  }
+
+  private static long cpuTime() {
+    return ManagementFactory.getPlatformMXBean(OperatingSystemMXBean.class).getProcessCpuTime();
   }
 
   private static void print(String what, double ms) {
