@@ -57,7 +57,7 @@ record Bounds(MemberIndex level, Set<Member> joists, Tolerance tolerance) {
   private List<Member> plies(Member m) {
     List<Member> plies = new ArrayList<>();
     for (Member o : level.near(m, tolerance.plyGap())) {
-      if (o != m && !joists.contains(o) && arePlies(m, o)) {
+      if (!o.equals(m) && !joists.contains(o) && arePlies(m, o)) {
         plies.add(o);
       }
     }

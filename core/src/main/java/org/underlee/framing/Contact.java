@@ -27,23 +27,27 @@ final class Contact {
         && Math.abs(d.dot(box.up())) <= box.depth() / 2 + reach;
   }
 
-  /** Whether one end of {@code m} bears on the side of a crossing bar. */
+  /** Whether one end of {@code m} bears on the side, not the tip, of a crossing bar. */
   static boolean endsOn(Member m, int end, Member other) {
-    return cross(m.box(), other.box()) && isAt(m.box().end(end), other.box(), END_GAP);
+    OrientedBox box = other.box();
+    Vec3 d = m.box().end(end).minus(box.centre());
+    return cross(m.box(), box)
+        && Math.abs(d.dot(box.axis())) <= box.length() / 2
+        && isAt(m.box().end(end), box, END_GAP);
   }
 
   /** Whether both ends of {@code m} bear on bars of the index. */
   static boolean heldAtBothEnds(Member m, MemberIndex bars, Tolerance tolerance) {
     List<Member> near = bars.near(m, END_GAP + tolerance.touch());
-    return near.stream().anyMatch(o -> o != m && endsOn(m, -1, o))
-        && near.stream().anyMatch(o -> o != m && endsOn(m, 1, o));
+    return near.stream().anyMatch(o -> !o.equals(m) && endsOn(m, -1, o))
+        && near.stream().anyMatch(o -> !o.equals(m) && endsOn(m, 1, o));
   }
 
   /** How many ends of bars in the index bear on {@code m}. */
   static int holdsEndsOf(Member m, MemberIndex bars, Tolerance tolerance) {
     int ends = 0;
     for (Member o : bars.near(m, END_GAP + tolerance.touch())) {
-      ends += o != m && (endsOn(o, -1, m) || endsOn(o, 1, m)) ? 1 : 0;
+      ends += !o.equals(m) && (endsOn(o, -1, m) || endsOn(o, 1, m)) ? 1 : 0;
     }
     return ends;
   }

@@ -1,6 +1,7 @@
 package org.underlee.framing;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -16,14 +17,24 @@ import org.underlee.geom.Vec3;
 
 /** Turns a set of joists into a field: which way it falls, its lines, and what holds them. */
 final class FieldFinder {
+  /** Sine of 8°: a fanned field's joists turn by about this much from its middle. */
+  private static final double NEARLY_SQUARE = 0.14;
+
   private final MemberIndex all;
   private final MemberIndex level;
   private final Posts posts;
   private final HouseWalls walls;
+  private final Set<Member> allJoists;
   private final Tolerance tolerance;
 
   FieldFinder(
-      MemberIndex all, MemberIndex level, Posts posts, HouseWalls walls, Tolerance tolerance) {
+      MemberIndex all,
+      MemberIndex level,
+      Posts posts,
+      HouseWalls walls,
+      Set<Member> allJoists,
+      Tolerance tolerance) {
+    this.allJoists = allJoists;
     this.all = all;
     this.level = level;
     this.posts = posts;
@@ -41,7 +52,8 @@ final class FieldFinder {
     Transform turned = fall.tipIsHigh() ? turnedRound(along) : along;
     Set<Member> high = fall.tipIsHigh() ? around.tip : around.tail;
     Set<Member> low = fall.tipIsHigh() ? around.tail : around.tip;
-    Transform frame = placed(turned, joists, high);
+    Transform squared = squaredTo(high.isEmpty() ? low : high, turned);
+    Transform frame = placed(squared, joists, high);
     List<JoistLine> lines = new JoistLines(frame, tolerance).of(joists);
     List<Support> highSupports = supports(high, true, joists, frame);
     List<Support> lowSupports = supports(low, false, joists, frame);
@@ -77,6 +89,20 @@ final class FieldFinder {
 
   private static Transform turnedRound(Transform frame) {
     return new Transform(frame.origin(), frame.x().negated(), frame.y().negated(), frame.z());
+  }
+
+  /**
+   * The frame turned square to the longest member that holds the joists, when it is nearly square
+   * already: joists may fan out from a ledger, and the water's way is square to the ledger.
+   */
+  private static Transform squaredTo(Set<Member> holding, Transform frame) {
+    return holding.stream()
+        .max(Comparator.comparingDouble(m -> m.box().length()))
+        .map(m -> m.box().axis().cross(Vec3.Z).horizontal().unit())
+        .map(v -> v.dot(frame.y()) < 0 ? v.negated() : v)
+        .filter(v -> v.cross(frame.y()).length() <= NEARLY_SQUARE)
+        .map(v -> frame(frame.origin(), v))
+        .orElse(frame);
   }
 
   private Around around(List<Member> joists, Transform frame) {
@@ -146,6 +172,9 @@ final class FieldFinder {
     PlanShape shape = PlanShape.of(m.element().shape(), frame);
     Vec3 outward = high ? frame.y().negated() : frame.y();
     Optional<BuildingElement> wall = walls.behind(m, outward);
+    if (allJoists.contains(m)) {
+      return new Support(m, Role.JOIST, shape, "a joist of another field, on which joists end");
+    }
     if (betweenJoists) {
       return new Support(m, Role.HEADER, shape, "joists end on it and it ends on joists");
     }

@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.stream.Collectors;
 import org.underlee.finding.Finding;
 import org.underlee.finding.Place;
 import org.underlee.geom.Box;
@@ -40,16 +41,19 @@ public final class Framer {
     List<Member> level = members.level().toList();
     Posts posts = Posts.of(members.upright().toList());
     HouseWalls walls = new HouseWalls(elements);
+    List<List<Member>> sets = JoistSets.find(level, tolerance);
     FieldFinder finder =
         new FieldFinder(
-            new MemberIndex(members.all()), new MemberIndex(level), posts, walls, tolerance);
-    List<Field> fields = new ArrayList<>();
-    for (List<Member> set : JoistSets.find(level, tolerance)) {
-      fields.add(finder.find(set));
-    }
+            new MemberIndex(members.all()),
+            new MemberIndex(level),
+            posts,
+            walls,
+            sets.stream().flatMap(List::stream).collect(Collectors.toUnmodifiableSet()),
+            tolerance);
+    List<Field> fields = sets.stream().map(finder::find).toList();
     List<Deck> decks = decks(fields, walls);
     return new Framing(
-        decks, Roles.give(decks, level, posts), source.notMeasured(), findings(decks));
+        decks, Roles.give(decks, members, posts), source.notMeasured(), findings(decks));
   }
 
   private double magnitude() {
@@ -140,6 +144,6 @@ public final class Framer {
   public static Set<String> framingIds(Framing framing) {
     return framing.roles().stream()
         .map(r -> r.member().id())
-        .collect(java.util.stream.Collectors.toUnmodifiableSet());
+        .collect(Collectors.toUnmodifiableSet());
   }
 }

@@ -28,9 +28,11 @@ public record JoistLine(
     plies = List.copyOf(plies);
   }
 
-  /** Across all plies, square to the fall, at mid length. */
+  /** Across all plies, square to the line, at mid length. */
   public double width() {
-    return right.at(stretch.middle()) - left.at(stretch.middle());
+    double v = stretch.middle();
+    double slope = (left.slope() + right.slope()) / 2;
+    return (right.at(v) - left.at(v)) / Math.hypot(1, slope);
   }
 
   public double top(double v) {

@@ -74,7 +74,7 @@ final class JoistSets {
     candidates.forEach(m -> parent.put(m, m));
     for (Member a : candidates) {
       for (Member b : index.near(a, WIDEST_BAY)) {
-        if (a != b && areNeighbours(a.box(), b.box())) {
+        if (!a.equals(b) && areNeighbours(a.box(), b.box())) {
           parent.put(root(a), root(b));
         }
       }
@@ -92,7 +92,7 @@ final class JoistSets {
 
   private Member root(Member m) {
     Member r = m;
-    for (Member up = parent.get(r); up != null && up != r; up = parent.get(r)) {
+    for (Member up = parent.get(r); up != null && !up.equals(r); up = parent.get(r)) {
       r = up;
     }
     parent.put(m, r);

@@ -34,4 +34,15 @@ public record Member(BuildingElement element, OrientedBox box) {
     }
     return false;
   }
+
+  /** Members are the same when they are the same instance of the file. */
+  @Override
+  public boolean equals(Object o) {
+    return o instanceof Member m && m.element.instance() == element.instance();
+  }
+
+  @Override
+  public int hashCode() {
+    return Long.hashCode(element.instance());
+  }
 }

@@ -5,8 +5,11 @@ import java.util.Set;
 import java.util.stream.Stream;
 import org.underlee.geom.BarMeasure;
 
-/** Every bar-shaped element that framing may be made of, measured. */
-record Members(List<Member> all) {
+/**
+ * Every bar-shaped element that framing may be made of, measured; and bar-shaped coverings, which
+ * may be deck boards.
+ */
+record Members(List<Member> all, List<Member> coverings) {
   /**
    * Classes that framing is modelled with. Services and furniture are left out by class, so that a
    * pipe is never taken for a joist; a proxy may be anything and is judged by its place.
@@ -26,11 +29,14 @@ record Members(List<Member> all) {
           "IfcElementAssembly");
 
   static Members of(List<BuildingElement> elements) {
-    return new Members(
-        elements.stream()
-            .filter(e -> CLASSES.contains(e.ifcClass()))
-            .flatMap(e -> BarMeasure.of(e.shape()).map(b -> new Member(e, b)).stream())
-            .toList());
+    return new Members(measured(elements, CLASSES), measured(elements, Set.of("IfcCovering")));
+  }
+
+  private static List<Member> measured(List<BuildingElement> elements, Set<String> classes) {
+    return elements.stream()
+        .filter(e -> classes.contains(e.ifcClass()))
+        .flatMap(e -> BarMeasure.of(e.shape()).map(b -> new Member(e, b)).stream())
+        .toList();
   }
 
   Stream<Member> level() {

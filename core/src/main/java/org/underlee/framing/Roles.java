@@ -24,12 +24,15 @@ final class Roles {
 
   private Roles() {}
 
-  static List<RoleGiven> give(List<Deck> decks, List<Member> level, Posts posts) {
+  static List<RoleGiven> give(List<Deck> decks, Members members, Posts posts) {
     Roles roles = new Roles();
     List<Field> fields = decks.stream().flatMap(d -> d.fields().stream()).toList();
     fields.forEach(roles::joists);
     fields.forEach(roles::supports);
     fields.forEach(f -> roles.guards(f, posts));
+    List<Member> level =
+        Stream.concat(members.level(), members.coverings().stream().filter(Member::isLevel))
+            .toList();
     fields.forEach(f -> roles.boards(f, level));
     return List.copyOf(roles.given.values());
   }

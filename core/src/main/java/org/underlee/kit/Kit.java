@@ -3,6 +3,7 @@ package org.underlee.kit;
 import java.util.List;
 import java.util.Map;
 import java.util.NoSuchElementException;
+import java.util.Objects;
 
 /**
  * One kind of assembly: its numbers, what it is made of and what is bought for it.
@@ -29,7 +30,7 @@ public record Kit(
 
   /** A value in SI: metres, or a plain ratio. */
   public double get(PanValue value) {
-    return values.get(value).value();
+    return Objects.requireNonNull(values.get(value), value::key).value();
   }
 
   /** Drop over run of pans, rails and strips. */

@@ -38,11 +38,11 @@ public final class KitReader {
       @JsonProperty(required = true) String version,
       @JsonProperty(required = true) String name,
       @JsonProperty(required = true) String family,
-      @JsonProperty(required = true) Map<String, Number> values,
+      @JsonProperty(required = true) Map<String, Entry> values,
       @JsonProperty(required = true) List<MaterialEntry> materials,
       @JsonProperty(required = true) List<StockEntry> stock) {}
 
-  private record Number(
+  private record Entry(
       @JsonProperty(required = true) double value, @JsonProperty(required = true) String source) {}
 
   private record MaterialEntry(

@@ -39,6 +39,8 @@ final class FieldLayouter {
   }
 
   /**
+   * The assembly for one field.
+   *
    * @param number of the field in the model, from 1
    * @param findings where what is noticed is added
    * @return empty when no bay of the field can be served; a finding says why

@@ -158,7 +158,7 @@ final class GutterBuilder {
       if (u > left && u < right) {
         Interval gutter = piece.outlet().stretch();
         boolean nearerRight = u > (left + right) / 2;
-        return nearerRight && right < gutter.to() || left < gutter.from() ? right : left;
+        return (nearerRight && right < gutter.to()) || left < gutter.from() ? right : left;
       }
     }
     return u;

@@ -13,6 +13,8 @@ public final class Layouter {
   private Layouter() {}
 
   /**
+   * Every outside deck, field by field.
+   *
    * @param bays of every field of every deck in scope
    */
   public static Layout layOut(List<Deck> decks, List<FieldBays> bays, Kit kit) {

@@ -24,7 +24,9 @@ public final class CuttingStock {
   private static final double SAME = 1e-6;
 
   /**
-   * @param sticks what to buy and cut, the fullest first
+   * What to buy and cut.
+   *
+   * @param sticks what to buy and cut, the longest first
    * @param bound the proven least number of sticks of the longest stock
    */
   public record Plan(List<Stick> sticks, int bound) {
@@ -55,6 +57,8 @@ public final class CuttingStock {
   }
 
   /**
+   * Cuts the pieces from few sticks.
+   *
    * @param lengths pieces wanted
    * @param stock lengths sold, any order, at least one
    * @throws IllegalArgumentException when a piece is longer than every stock length

@@ -15,6 +15,8 @@ public record Takeoff(
     List<Line> lines, List<Cut> cuts, List<Stock> stock, Map<String, Integer> bound) {
 
   /**
+   * What is in the assembly of one item.
+   *
    * @param unit {@code m} for what is sold by length, else {@code piece}
    * @param parts ids of the parts counted, each part in one line
    */
@@ -30,6 +32,8 @@ public record Takeoff(
   public record Cut(String item, double length, int count, List<String> bays) {}
 
   /**
+   * What to buy of one item, cut to one pattern.
+   *
    * @param pieces how many sticks are cut to this pattern
    * @param offcut left of each, metres
    */

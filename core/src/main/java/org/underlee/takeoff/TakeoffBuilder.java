@@ -15,18 +15,15 @@ public final class TakeoffBuilder {
   /** Cut lengths are given to a tenth of a millimetre, rounded down so that pieces fit. */
   private static final double CUT_STEP = 1e-4;
 
-  private final Layout layout;
   private final List<Takeoff.Line> lines = new ArrayList<>();
   private final List<Takeoff.Cut> cuts = new ArrayList<>();
   private final List<Takeoff.Stock> stock = new ArrayList<>();
   private final Map<String, Integer> bound = new LinkedHashMap<>();
 
-  private TakeoffBuilder(Layout layout) {
-    this.layout = layout;
-  }
+  private TakeoffBuilder() {}
 
   public static Takeoff of(Layout layout) {
-    TakeoffBuilder builder = new TakeoffBuilder(layout);
+    TakeoffBuilder builder = new TakeoffBuilder();
     for (StockItem item : layout.kit().stock()) {
       List<Part> parts = layout.parts().stream().filter(p -> p.item().equals(item.id())).toList();
       if (!parts.isEmpty()) {

@@ -1,0 +1,110 @@
+package org.underlee.report;
+
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.core.util.DefaultIndenter;
+import com.fasterxml.jackson.core.util.DefaultPrettyPrinter;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.util.Collection;
+import org.underlee.finding.Finding;
+import org.underlee.finding.NotMeasured;
+import org.underlee.finding.Place;
+import org.underlee.run.Source;
+
+/**
+ * What every JSON report shares: the same numbers, places and layout, whatever machine writes it.
+ */
+final class Json {
+  private static final ObjectMapper MAPPER = new ObjectMapper();
+
+  /**
+   * Millimetres are given to a thousandth: finer than any saw, coarse enough to be the same twice.
+   */
+  private static final int DECIMALS = 3;
+
+  private static final double TO_MM = 1000;
+
+  private Json() {}
+
+  static ObjectNode report(String what, Source source) {
+    ObjectNode root = MAPPER.createObjectNode();
+    root.put("schema", "underlee/" + what + "/1");
+    root.putObject("input")
+        .put("file", source.file())
+        .put("sha256", source.sha256())
+        .put("ifcSchema", source.ifcSchema())
+        .put("lengthUnit", source.lengthUnit());
+    return root;
+  }
+
+  static String text(ObjectNode root) {
+    DefaultIndenter indent = new DefaultIndenter("  ", "\n");
+    DefaultPrettyPrinter printer =
+        new DefaultPrettyPrinter().withObjectIndenter(indent).withArrayIndenter(indent);
+    try {
+      return MAPPER.writer(printer).writeValueAsString(root) + "\n";
+    } catch (JsonProcessingException e) {
+      throw new IllegalStateException("a report tree cannot be written", e);
+    }
+  }
+
+  static BigDecimal mm(double metres) {
+    return rounded(metres * TO_MM, DECIMALS);
+  }
+
+  /** Rounded, without trailing zeros, and never minus zero. */
+  static BigDecimal rounded(double value, int decimals) {
+    BigDecimal exact = BigDecimal.valueOf(value).setScale(decimals, RoundingMode.HALF_EVEN);
+    return exact.signum() == 0 ? BigDecimal.ZERO : plain(exact.stripTrailingZeros());
+  }
+
+  private static BigDecimal plain(BigDecimal value) {
+    return value.scale() < 0 ? value.setScale(0) : value;
+  }
+
+  static void strings(ArrayNode array, Collection<String> values) {
+    values.forEach(array::add);
+  }
+
+  static void findings(ObjectNode root, Collection<Finding> findings) {
+    ArrayNode array = root.putArray("findings");
+    for (Finding finding : findings) {
+      ObjectNode node = array.addObject();
+      node.put("rule", finding.rule().id());
+      node.put("level", finding.level().word());
+      node.put("message", finding.message());
+      place(node.putObject("place"), finding.place());
+      finding
+          .measure()
+          .ifPresent(
+              m -> {
+                node.put("measured", rounded(m.measured(), DECIMALS));
+                node.put("limit", rounded(m.limit(), DECIMALS));
+                node.put("unit", m.unit());
+              });
+      node.put("source", finding.rule().source());
+      finding.fix().ifPresent(f -> node.put("fix", f));
+    }
+  }
+
+  static void notMeasured(ObjectNode root, Collection<NotMeasured> all) {
+    ArrayNode array = root.putArray("notMeasured");
+    for (NotMeasured one : all) {
+      ObjectNode node = array.addObject();
+      node.put("element", one.globalId());
+      place(node.putObject("place"), one.place());
+      node.put("why", one.why());
+    }
+  }
+
+  private static void place(ObjectNode node, Place place) {
+    place.file().ifPresent(f -> node.put("file", f));
+    place.line().ifPresent(l -> node.put("line", l));
+    place.column().ifPresent(c -> node.put("column", c));
+    place.instance().ifPresent(i -> node.put("instance", i));
+    place.globalId().ifPresent(g -> node.put("globalId", g));
+  }
+}
