@@ -1,0 +1,76 @@
+package org.underlee.writeback;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Stream;
+import org.underlee.layout.FieldLayout;
+
+/** All the instances of a design, in order: assemblies, types, bill. */
+final class BlockWriter {
+  private final Draft draft;
+  private final StockList stock;
+  private final Provenance provenance;
+  private final Map<String, PlacedPart> parts = new LinkedHashMap<>();
+
+  BlockWriter(Host host, StockList stock, Provenance provenance) {
+    this.draft = new Draft(host);
+    this.stock = stock;
+    this.provenance = provenance;
+  }
+
+  void write(List<FieldLayout> fields, List<BillLine> bill) {
+    ShapeWriter shapes = new ShapeWriter(draft);
+    MaterialWriter materials = new MaterialWriter(draft, shapes, stock);
+    Definitions definitions = new Definitions(draft);
+    AssemblyWriter assemblies =
+        new AssemblyWriter(
+            draft,
+            shapes,
+            new PartWriter(draft, shapes, materials),
+            new PropertyWriter(draft, definitions),
+            new QuantityWriter(draft, stock, definitions),
+            provenance);
+    for (FieldLayout field : fields) {
+      if (!field.parts().isEmpty()) {
+        assemblies.write(field).forEach(this::remember);
+      }
+    }
+    List<PlacedPart> all = List.copyOf(parts.values());
+    List<Value> types = new TypeWriter(draft, materials, stock).write(all);
+    declare(types, new BillWriter(draft, definitions, parts).write(bill));
+  }
+
+  /** The lines of the new instances. */
+  List<String> lines() {
+    return draft.out().lines();
+  }
+
+  /** GlobalIds by part id. */
+  Map<String, String> globalIds() {
+    Map<String, String> ids = new LinkedHashMap<>();
+    parts.forEach((id, part) -> ids.put(id, part.globalId()));
+    return ids;
+  }
+
+  private void remember(PlacedPart placed) {
+    if (parts.put(placed.part().id(), placed) != null) {
+      throw new IllegalArgumentException("two parts have the id " + placed.part().id());
+    }
+  }
+
+  /** Types and the bill belong to the project's context; IFC2X3 has no way to say so. */
+  private void declare(List<Value> types, Optional<Value> schedule) {
+    List<Value> declared = new ArrayList<>();
+    Stream.concat(types.stream(), schedule.stream()).forEach(declared::add);
+    if (!draft.ifc2x3() && !declared.isEmpty()) {
+      draft.relate(
+          "IfcRelDeclares",
+          draft.ids().of("", "declares", ""),
+          draft.host().project(),
+          Value.list(declared));
+    }
+  }
+}

@@ -1,0 +1,64 @@
+package org.underlee.writeback;
+
+import java.util.Collections;
+import java.util.List;
+import java.util.Map;
+import org.underlee.layout.FieldLayout;
+import org.underlee.step.StepFile;
+import org.underlee.step.StepSplice;
+
+/**
+ * Writes laid-out assemblies into a copy of the designer's model, as one marked block of new
+ * instances before the end of its data. Nothing of the designer's is changed, and the same input
+ * gives the same bytes: no date is written.
+ */
+public final class WriteBack {
+  private WriteBack() {}
+
+  /** A drained model. */
+  public static final class Written {
+    private final byte[] bytes;
+    private final Map<String, String> globalIds;
+    private final int instances;
+
+    Written(byte[] bytes, Map<String, String> globalIds, int instances) {
+      this.bytes = bytes;
+      this.globalIds = globalIds;
+      this.instances = instances;
+    }
+
+    /** The bytes themselves, not a copy: only for reading. */
+    public byte[] bytes() {
+      return bytes;
+    }
+
+    /** GlobalIds by part id, in the order of the parts. */
+    public Map<String, String> globalIds() {
+      return Collections.unmodifiableMap(globalIds);
+    }
+
+    /** How many instances were added. */
+    public int instances() {
+      return instances;
+    }
+  }
+
+  static Written drained(
+      StepFile file,
+      Host host,
+      List<FieldLayout> fields,
+      StockList stock,
+      List<BillLine> bill,
+      Provenance provenance) {
+    if (Markers.find(file.bytes()).isPresent()) {
+      throw new IllegalArgumentException(
+          file.name() + " holds an earlier design: strip it before the model is read");
+    }
+    BlockWriter block = new BlockWriter(host, stock, provenance);
+    block.write(fields, bill);
+    List<String> lines = block.lines();
+    byte[] bytes =
+        lines.isEmpty() ? file.bytes() : StepSplice.insert(file, Block.text(file, lines));
+    return new Written(bytes, block.globalIds(), lines.size());
+  }
+}
