@@ -39,7 +39,8 @@ final class MaterialWriter {
    */
   Value madeOf(StockItem item, IfcFamily family, Optional<Outline> section) {
     Value material = material(stock.material(item));
-    if (section.isPresent() && !draft.ifc2x3()) {
+    boolean formed = family == IfcFamily.MEMBER || family == IfcFamily.SEGMENT;
+    if (formed && section.isPresent() && !draft.ifc2x3()) {
       return profileSet(item, material, section.get());
     }
     boolean sheet = family == IfcFamily.PLATE || family == IfcFamily.COVERING;
