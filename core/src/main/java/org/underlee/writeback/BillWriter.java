@@ -95,11 +95,11 @@ final class BillWriter {
   }
 
   private Value quantity(BillLine line) {
-    ModelUnits units = draft.host().units();
+    Quantities quantities = new Quantities(draft);
     return switch (line.kind()) {
-      case COUNT -> Quantities.add(draft, "Count", line.unit(), Value.integer(whole(line)));
-      case LENGTH -> Quantities.add(draft, "Length", line.unit(), units.length(line.quantity()));
-      case AREA -> Quantities.add(draft, "Area", line.unit(), units.area(line.quantity()));
+      case COUNT -> quantities.count(line.unit(), whole(line));
+      case LENGTH -> quantities.length(line.unit(), line.quantity());
+      case AREA -> quantities.area(line.unit(), line.quantity());
     };
   }
 

@@ -4,6 +4,9 @@ import java.util.List;
 
 /** Attaches property sets and quantities to an object. Each object has its own: none is shared. */
 final class Definitions {
+  /** What the standard's quantity sets say of how they are measured. */
+  private static final Value METHOD = Value.label("BaseQuantities");
+
   private final Draft draft;
 
   Definitions(Draft draft) {
@@ -35,7 +38,7 @@ final class Definitions {
               draft.ids().of(field, "quantities", key),
               Value.label(name),
               Value.UNSET,
-              Value.UNSET,
+              name.startsWith("Qto_") ? METHOD : Value.UNSET,
               Value.list(quantities));
       define(object, field, key, written);
     }

@@ -106,6 +106,7 @@ final class PropertyWriter {
     if (part.width() > 0) {
       set.with("WidthCut", "IfcLengthMeasure", length(part.width()));
     }
+    part.fall().ifPresent(fall -> set.with("Fall", "IfcRatioMeasure", Value.real(fall)));
     return set;
   }
 

@@ -18,18 +18,20 @@ final class QuantityWriter {
   private final Draft draft;
   private final StockList stock;
   private final Definitions definitions;
+  private final Quantities quantities;
 
   QuantityWriter(Draft draft, StockList stock, Definitions definitions) {
     this.draft = draft;
     this.stock = stock;
     this.definitions = definitions;
+    this.quantities = new Quantities(draft);
   }
 
   void write(PlacedPart placed) {
     Part part = placed.part();
     IfcFamily family = placed.ifcClass().family();
     Measured m = new Measured(part, stock.item(part.item()));
-    List<Value> quantities =
+    List<Value> measured =
         switch (family) {
           case PLATE -> plate(m);
           case MEMBER -> member(m);
@@ -38,7 +40,7 @@ final class QuantityWriter {
           case ACCESSORY, FASTENER -> counted(m);
         };
     definitions.attachQuantities(
-        placed.element(), part.field(), part.id(), name(family), quantities);
+        placed.element(), part.field(), part.id(), name(family), measured);
   }
 
   private String name(IfcFamily family) {
@@ -97,8 +99,8 @@ final class QuantityWriter {
   private void volumes(List<Value> q, Measured m) {
     volume(q, "GrossVolume", m.gross);
     volume(q, "NetVolume", m.net);
-    mass(q, "GrossWeight", m.gross * m.density);
-    mass(q, "NetWeight", m.net * m.density);
+    weight(q, "GrossWeight", m.gross * m.density);
+    weight(q, "NetWeight", m.net * m.density);
   }
 
   private List<Value> covering(Measured m) {
@@ -113,42 +115,38 @@ final class QuantityWriter {
     List<Value> q = new ArrayList<>();
     length(q, "Length", m.part.length());
     m.part.section().ifPresent(s -> area(q, "NetCrossSectionArea", s.area()));
-    mass(q, "GrossWeight", m.net * m.density);
+    weight(q, "GrossWeight", m.net * m.density);
     return q;
   }
 
   private List<Value> counted(Measured m) {
     List<Value> q = new ArrayList<>();
-    q.add(quantity("Count", "Count", Value.integer(m.part.count())));
-    mass(q, "NetWeight", m.net * m.density);
+    q.add(quantities.count("Count", m.part.count()));
+    weight(q, "NetWeight", m.net * m.density);
     return q;
   }
 
   private void length(List<Value> q, String name, double metres) {
     if (metres > 0) {
-      q.add(quantity("Length", name, draft.host().units().length(metres)));
+      q.add(quantities.length(name, metres));
     }
   }
 
   private void area(List<Value> q, String name, double squareMetres) {
     if (squareMetres > 0) {
-      q.add(quantity("Area", name, draft.host().units().area(squareMetres)));
+      q.add(quantities.area(name, squareMetres));
     }
   }
 
   private void volume(List<Value> q, String name, double cubicMetres) {
     if (cubicMetres > 0) {
-      q.add(quantity("Volume", name, draft.host().units().volume(cubicMetres)));
+      q.add(quantities.volume(name, cubicMetres));
     }
   }
 
-  private void mass(List<Value> q, String name, double kilograms) {
+  private void weight(List<Value> q, String name, double kilograms) {
     if (kilograms > 0) {
-      q.add(quantity("Weight", name, draft.host().units().mass(kilograms)));
+      q.add(quantities.weight(name, kilograms));
     }
-  }
-
-  private Value quantity(String kind, String name, Value value) {
-    return Quantities.add(draft, kind, name, value);
   }
 }
