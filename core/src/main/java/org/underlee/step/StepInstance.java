@@ -98,6 +98,11 @@ public final class StepInstance {
     return isOmitted(i) ? Optional.empty() : Optional.of(follow(i));
   }
 
+  /** The instance that a reference found among the values leads to. */
+  public StepInstance resolve(StepValue.Reference reference) {
+    return file.instance(reference.id(), this);
+  }
+
   /** The numbers in a list of references; empty when the list is omitted. */
   public long[] refs(int i) {
     return list(i).stream().mapToLong(v -> element(i, v)).toArray();

@@ -1,0 +1,177 @@
+package org.underlee.ifc;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.OptionalDouble;
+import java.util.OptionalLong;
+import org.jspecify.annotations.Nullable;
+import org.underlee.finding.Finding;
+import org.underlee.finding.InputException;
+import org.underlee.finding.Level;
+import org.underlee.finding.NotMeasured;
+import org.underlee.finding.Place;
+import org.underlee.finding.Rule;
+import org.underlee.framing.BuildingElement;
+import org.underlee.framing.ElementSource;
+import org.underlee.framing.Storey;
+import org.underlee.geom.Transform;
+import org.underlee.step.StepFile;
+import org.underlee.step.StepInstance;
+
+/**
+ * A building model in IFC2X3, IFC4 or IFC4X3: its units, storeys, and elements with bodies in world
+ * metres. Opening reads the relationships; bodies are read when first asked for, once.
+ *
+ * <p>An element whose body cannot be read whole is in {@link #notMeasured()} with the reason.
+ * Elements without any representation are in neither list. Openings are not cut out of walls and
+ * slabs. Safe to share between threads.
+ */
+public final class IfcModel implements ElementSource {
+  private static final Rule NO_LENGTH_UNIT =
+      new Rule("no-length-unit", Level.WARNING, "IFC, IfcUnitAssignment");
+
+  private final StepFile step;
+  private final IfcSchema schema;
+  private final StepInstance project;
+  private final IfcUnits units;
+  private final Contexts contexts;
+  private final Relations relations;
+  private final Placements placements;
+  private final SpatialTree tree;
+  private Elements.@Nullable Result elements;
+
+  private IfcModel(StepFile step, IfcSchema schema) {
+    this.step = step;
+    this.schema = schema;
+    this.project = project(step);
+    this.units = IfcUnits.of(project);
+    this.contexts = new Contexts(step, project);
+    this.relations = new Relations(step);
+    this.placements = new Placements(step, units.metresPerLengthUnit());
+    this.tree = new SpatialTree(step, relations, placements, units.metresPerLengthUnit());
+  }
+
+  /**
+   * Opens a model.
+   *
+   * @throws InputException for another schema, no project, or units that cannot be read
+   */
+  public static IfcModel of(StepFile step) {
+    return new IfcModel(step, IfcSchema.of(step));
+  }
+
+  private static StepInstance project(StepFile step) {
+    int[] projects = step.ofKeyword("IFCPROJECT");
+    if (projects.length == 0) {
+      throw new InputException(
+          Place.NOWHERE.inFile(step.name()),
+          step.name() + ": the model has no IfcProject, so its units are unknown",
+          "Export the whole model, not a part of the file.");
+    }
+    return step.decode(projects[0]);
+  }
+
+  public StepFile step() {
+    return step;
+  }
+
+  public IfcSchema schema() {
+    return schema;
+  }
+
+  public IfcUnits units() {
+    return units;
+  }
+
+  public String projectGlobalId() {
+    return project.text(0);
+  }
+
+  public long projectId() {
+    return project.id();
+  }
+
+  /** The context for new bodies: Body / MODEL_VIEW, else the Model context in three dimensions. */
+  public OptionalLong bodyContextId() {
+    return contexts.body();
+  }
+
+  /** The precision that the Model context claims, in metres. */
+  public OptionalDouble contextPrecision() {
+    OptionalDouble precision = contexts.precision();
+    return precision.isPresent()
+        ? OptionalDouble.of(precision.getAsDouble() * units.metresPerLengthUnit())
+        : precision;
+  }
+
+  /** The first owner history, which IFC2X3 wants on everything. */
+  public OptionalLong ownerHistoryId() {
+    int[] all = step.ofKeyword("IFCOWNERHISTORY");
+    return all.length == 0 ? OptionalLong.empty() : OptionalLong.of(step.id(all[0]));
+  }
+
+  @Override
+  public List<BuildingElement> elements() {
+    return result().elements();
+  }
+
+  @Override
+  public List<NotMeasured> notMeasured() {
+    return result().notMeasured();
+  }
+
+  private synchronized Elements.Result result() {
+    Elements.Result known = elements;
+    if (known == null) {
+      Bodies bodies = new Bodies(units, placements);
+      known = new Elements(step, schema, relations, tree, bodies).read();
+      elements = known;
+    }
+    return known;
+  }
+
+  /** In file order. */
+  public List<Storey> storeys() {
+    return tree.storeys();
+  }
+
+  public OptionalLong storeyInstance(String globalId) {
+    return tree.instance(globalId);
+  }
+
+  /**
+   * The frame of an object placement in the world: metres, rigid.
+   *
+   * @throws InputException for a grid placement or a chain that comes back to itself
+   */
+  public synchronized Transform placement(long placementInstanceId) {
+    return placements.world(placementInstanceId);
+  }
+
+  /** Set name → property name → value as text, the type's included; single values only. */
+  public Map<String, Map<String, String>> properties(long elementInstance) {
+    return new PropertySets(step, relations).of(elementInstance);
+  }
+
+  /** Material names, layer by layer or part by part where there are several. */
+  public List<String> materials(long elementInstance) {
+    return new Materials(step, relations).of(elementInstance);
+  }
+
+  /** What is odd about the model as a whole, known since it was opened. */
+  public List<Finding> findings() {
+    List<Finding> all = new ArrayList<>();
+    if (!units.lengthAssigned()) {
+      all.add(
+          Finding.of(
+              NO_LENGTH_UNIT,
+              project.place(),
+              "The project assigns no length unit; lengths are taken for metres.",
+              "Export the model with its units."));
+    }
+    all.addAll(relations.findings());
+    all.addAll(tree.findings());
+    return List.copyOf(all);
+  }
+}

@@ -1,0 +1,86 @@
+package org.underlee.ifc;
+
+import java.util.ArrayDeque;
+import java.util.Deque;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.stream.Collectors;
+import org.underlee.finding.InputException;
+import org.underlee.geom.Transform;
+import org.underlee.ifc.shape.Axes;
+import org.underlee.ifc.shape.Unreadable;
+import org.underlee.step.StepFile;
+import org.underlee.step.StepInstance;
+
+/**
+ * Object placements in the world: rigid frames in metres. Local placements of any depth; a grid or
+ * linear placement anywhere in the chain is refused, and so is a chain that comes back to itself.
+ * The world coordinate system of the context and map conversions are left aside, as viewers do.
+ */
+final class Placements {
+  private final StepFile step;
+  private final double metresPerUnit;
+  private final Map<Long, Transform> known = new HashMap<>();
+
+  Placements(StepFile step, double metresPerUnit) {
+    this.step = step;
+    this.metresPerUnit = metresPerUnit;
+  }
+
+  /** The frame of the placement with this number. */
+  Transform world(long id) {
+    Map<Long, StepInstance> chain = new LinkedHashMap<>();
+    Deque<StepInstance> inwards = new ArrayDeque<>();
+    Transform frame = Transform.IDENTITY;
+    StepInstance at = step.instance(id);
+    while (true) {
+      Transform done = known.get(at.id());
+      if (done != null) {
+        frame = done;
+        break;
+      }
+      if (chain.put(at.id(), at) != null) {
+        throw cycle(at, chain);
+      }
+      inwards.push(requireLocal(at));
+      if (at.isOmitted(0)) {
+        break;
+      }
+      at = at.follow(0);
+    }
+    for (StepInstance placement : inwards) {
+      frame = frame.after(relative(placement));
+      known.put(placement.id(), frame);
+    }
+    return frame;
+  }
+
+  private static StepInstance requireLocal(StepInstance placement) {
+    if (!placement.keyword().equals("IFCLOCALPLACEMENT")) {
+      throw Unreadable.unsupported(placement, " as the placement of an object");
+    }
+    return placement;
+  }
+
+  private Transform relative(StepInstance placement) {
+    Transform local = Axes.placement(placement.follow(1));
+    return new Transform(local.origin().times(metresPerUnit), local.x(), local.y(), local.z());
+  }
+
+  private static InputException cycle(StepInstance at, Map<Long, StepInstance> chain) {
+    String numbers =
+        chain.keySet().stream()
+            .dropWhile(id -> id != at.id())
+            .map(id -> "#" + id)
+            .collect(Collectors.joining(" → "));
+    return new InputException(
+        at.place(),
+        at.place()
+            + ": placements are relative to each other in a circle: "
+            + numbers
+            + " → #"
+            + at.id(),
+        "Have the program that wrote the file export it again.");
+  }
+}

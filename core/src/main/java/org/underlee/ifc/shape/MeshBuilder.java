@@ -1,0 +1,99 @@
+package org.underlee.ifc.shape;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import org.underlee.geom.Mesh;
+import org.underlee.geom.Vec3;
+
+/** Collects plane faces as triangles, vertices with the same coordinates being one. */
+final class MeshBuilder {
+  private final Map<Vec3, Integer> numbers = new HashMap<>();
+  private final List<Vec3> points = new ArrayList<>();
+  private int[] corners = new int[3 * 16];
+  private int size;
+
+  int vertex(Vec3 p) {
+    // Adding zero turns −0 into 0, which are one place but two numbers to a hash map.
+    Vec3 key = new Vec3(p.x() + 0.0, p.y() + 0.0, p.z() + 0.0);
+    Integer known = numbers.putIfAbsent(key, points.size());
+    if (known == null) {
+      points.add(key);
+      return points.size() - 1;
+    }
+    return known;
+  }
+
+  Vec3 point(int vertex) {
+    return points.get(vertex);
+  }
+
+  /** A triangle, left out where two of its corners are one. */
+  void triangle(int a, int b, int c) {
+    if (a == b || b == c || c == a) {
+      return;
+    }
+    if (size == corners.length) {
+      corners = Arrays.copyOf(corners, 2 * size);
+    }
+    corners[size++] = a;
+    corners[size++] = b;
+    corners[size++] = c;
+  }
+
+  /** A plane face with holes; its front is where the outer ring runs counter-clockwise. */
+  void face(List<Vec3> outer, List<List<Vec3>> holes) {
+    int[] ring = ring(outer);
+    if (ring.length < 3) {
+      return;
+    }
+    List<int[]> inner = holes.stream().map(this::ring).filter(h -> h.length >= 3).toList();
+    for (int[] t : FlatFace.triangles(points, ring, inner)) {
+      triangle(t[0], t[1], t[2]);
+    }
+  }
+
+  private int[] ring(List<Vec3> ring) {
+    int[] vertices = ring.stream().mapToInt(this::vertex).toArray();
+    int n = 0;
+    for (int v : vertices) {
+      if (n == 0 || vertices[n - 1] != v) {
+        vertices[n++] = v;
+      }
+    }
+    while (n > 1 && vertices[n - 1] == vertices[0]) {
+      n--;
+    }
+    return Arrays.copyOf(vertices, n);
+  }
+
+  /** The mesh with every face turned over. */
+  static Mesh turned(Mesh mesh) {
+    MeshBuilder builder = new MeshBuilder();
+    for (int t = 0; t < mesh.triangleCount(); t++) {
+      builder.triangle(
+          builder.vertex(mesh.point(t, 0)),
+          builder.vertex(mesh.point(t, 2)),
+          builder.vertex(mesh.point(t, 1)));
+    }
+    return builder.mesh();
+  }
+
+  /** The mesh with vertices of the same coordinates made one. */
+  static Mesh welded(Mesh mesh) {
+    return turned(turned(mesh));
+  }
+
+  Mesh mesh() {
+    double[] xyz = new double[3 * points.size()];
+    for (int i = 0; i < points.size(); i++) {
+      Vec3 p = points.get(i);
+      xyz[3 * i] = p.x();
+      xyz[3 * i + 1] = p.y();
+      xyz[3 * i + 2] = p.z();
+    }
+    return new Mesh(xyz, Arrays.copyOf(corners, size));
+  }
+}

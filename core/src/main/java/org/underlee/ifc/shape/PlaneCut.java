@@ -1,0 +1,165 @@
+package org.underlee.ifc.shape;
+
+import java.util.ArrayDeque;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Deque;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import org.underlee.geom.Mesh;
+import org.underlee.geom.Transform;
+import org.underlee.geom.Vec3;
+
+/**
+ * Cuts a closed mesh by a plane, keeps the side that the plane's normal points to, and closes the
+ * cut with a cap. Vertices within a hair of the plane count as on it, so that a plane along a face
+ * leaves no slivers. The volume is exact but for rounding.
+ */
+final class PlaneCut {
+  /** A hair: this share of the coordinates' size, 2⁻³⁶, 65,536 times the step of a double. */
+  private static final double HAIR = 0x1p-36;
+
+  private final Mesh mesh;
+  private final double[] height;
+  private final MeshBuilder kept = new MeshBuilder();
+  private final Map<Long, Integer> crossings = new HashMap<>();
+
+  /** Open edges of the kept part along the plane: from each vertex, where they run to. */
+  private final Map<Integer, Deque<Integer>> rim = new HashMap<>();
+
+  private final List<Boolean> onPlane = new ArrayList<>();
+
+  private PlaneCut(Mesh mesh, Plane plane) {
+    this.mesh = mesh;
+    this.height = new double[mesh.vertexCount()];
+    double size = 0;
+    for (int i = 0; i < height.length; i++) {
+      height[i] = plane.height(mesh.vertex(i));
+      size = Math.max(size, mesh.vertex(i).length() + Math.abs(height[i]));
+    }
+    for (int i = 0; i < height.length; i++) {
+      height[i] = Math.abs(height[i]) <= HAIR * size ? 0 : height[i];
+    }
+  }
+
+  /** A plane by a point and a unit normal. */
+  record Plane(Vec3 origin, Vec3 normal) {
+    double height(Vec3 p) {
+      return p.minus(origin).dot(normal);
+    }
+
+    Plane turned() {
+      return new Plane(origin, normal.negated());
+    }
+  }
+
+  /**
+   * The part of the mesh above the plane; empty when there is none.
+   *
+   * @throws IllegalStateException when the cut does not close, because the mesh was not closed
+   */
+  static Mesh above(Mesh mesh, Plane plane) {
+    PlaneCut cut = new PlaneCut(mesh, plane);
+    boolean below = Arrays.stream(cut.height).anyMatch(h -> h < 0);
+    boolean above = Arrays.stream(cut.height).anyMatch(h -> h > 0);
+    if (!below) {
+      return mesh;
+    }
+    return above ? cut.cut(plane) : Mesh.EMPTY;
+  }
+
+  private Mesh cut(Plane plane) {
+    for (int t = 0; t < mesh.triangleCount(); t++) {
+      triangle(mesh.corner(t, 0), mesh.corner(t, 1), mesh.corner(t, 2));
+    }
+    cap(FlatFace.frame(plane.origin(), plane.normal().negated()));
+    return kept.mesh();
+  }
+
+  private void triangle(int a, int b, int c) {
+    if (height[a] <= 0 && height[b] <= 0 && height[c] <= 0) {
+      return;
+    }
+    int[] corner = {a, b, c};
+    int[] ring = new int[4];
+    int n = 0;
+    for (int k = 0; k < 3; k++) {
+      int p = corner[k];
+      int q = corner[(k + 1) % 3];
+      if (height[p] >= 0) {
+        ring[n++] = keep(mesh.vertex(p), height[p] == 0);
+      }
+      if (height[p] * height[q] < 0) {
+        ring[n++] = crossing(p, q);
+      }
+    }
+    for (int[] t : FlatFace.fan(Arrays.copyOf(ring, n))) {
+      kept.triangle(t[0], t[1], t[2]);
+    }
+    for (int i = 0; i < n; i++) {
+      note(ring[i], ring[(i + 1) % n]);
+    }
+  }
+
+  private int keep(Vec3 p, boolean on) {
+    int vertex = kept.vertex(p);
+    while (onPlane.size() <= vertex) {
+      onPlane.add(false);
+    }
+    if (on) {
+      onPlane.set(vertex, true);
+    }
+    return vertex;
+  }
+
+  /** The vertex where an edge meets the plane, the same from both of its faces. */
+  private int crossing(int p, int q) {
+    int low = Math.min(p, q);
+    int high = Math.max(p, q);
+    return crossings.computeIfAbsent(
+        (long) low << 32 | high,
+        edge -> {
+          Vec3 from = mesh.vertex(low);
+          double share = height[low] / (height[low] - height[high]);
+          return keep(from.plus(mesh.vertex(high).minus(from).times(share)), true);
+        });
+  }
+
+  /** Notes an edge along the plane; one that runs back over it takes both away. */
+  private void note(int from, int to) {
+    if (from == to || !onPlane.get(from) || !onPlane.get(to)) {
+      return;
+    }
+    Deque<Integer> back = rim.get(to);
+    if (back == null || !back.remove(from)) {
+      rim.computeIfAbsent(from, v -> new ArrayDeque<>()).add(to);
+    }
+  }
+
+  private void cap(Transform frame) {
+    List<List<Vec3>> rings = new ArrayList<>();
+    for (Integer start : rim.keySet().stream().sorted().toList()) {
+      while (!rim.getOrDefault(start, new ArrayDeque<>()).isEmpty()) {
+        rings.add(ring(start));
+      }
+    }
+    CapFaces.of(rings, frame).forEach(f -> kept.face(f.outer(), f.holes()));
+  }
+
+  /** Follows the rim round, then backwards, since a cap runs against the faces it closes. */
+  private List<Vec3> ring(int start) {
+    List<Vec3> ring = new ArrayList<>();
+    int at = start;
+    do {
+      ring.add(0, kept.point(at));
+      Integer next = rim.getOrDefault(at, new ArrayDeque<>()).poll();
+      if (next == null) {
+        throw new IllegalStateException(
+            "a cut through it does not close: it is not a closed solid");
+      }
+      at = next;
+    } while (at != start);
+    return ring;
+  }
+}
