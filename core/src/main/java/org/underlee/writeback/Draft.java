@@ -3,6 +3,7 @@ package org.underlee.writeback;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
+import org.underlee.ifc.IfcSchema;
 
 /** The block while it is being written: what every writer of a part of it shares. */
 final class Draft {
@@ -15,8 +16,7 @@ final class Draft {
     this.host = host;
     this.out = new InstanceWriter(host.highestId());
     this.ids = new GlobalIds(host.projectGlobalId());
-    this.ownerHistory =
-        host.ifc2x3() ? host.ownerHistory().orElseGet(this::ownHistory) : Value.UNSET;
+    this.ownerHistory = ifc2x3() ? host.ownerHistory().orElseGet(this::ownHistory) : Value.UNSET;
   }
 
   Host host() {
@@ -31,8 +31,9 @@ final class Draft {
     return ids;
   }
 
+  /** Whether the older schema's fallbacks apply. */
   boolean ifc2x3() {
-    return host.ifc2x3();
+    return host.schema() == IfcSchema.IFC2X3;
   }
 
   /** An instance of a kind of IfcRoot, whose first four attributes are always the same. */

@@ -10,6 +10,7 @@ import java.util.stream.Collectors;
 import org.underlee.geom.Box;
 import org.underlee.geom.Transform;
 import org.underlee.geom.Vec3;
+import org.underlee.ifc.IfcSchema;
 import org.underlee.layout.FieldLayout;
 import org.underlee.layout.Link;
 import org.underlee.layout.PartKind;
@@ -70,16 +71,21 @@ final class DrainRunWriter {
         Value.list(run.stream().map(PlacedPart::element).toList()),
         Value.UNSET,
         system);
-    draft
-        .host()
-        .building()
-        .ifPresent(
-            building ->
-                draft.relate(
-                    "IfcRelServicesBuildings",
-                    id(field, "services-buildings"),
-                    system,
-                    Value.list(building)));
+    draft.host().building().ifPresent(building -> serves(field, system, building));
+  }
+
+  /** IFC4X3 says it as it says any reference to a place, and deprecates the older relationship. */
+  private void serves(FieldLayout field, Value system, Value building) {
+    if (draft.host().schema() == IfcSchema.IFC4X3) {
+      draft.relate(
+          "IfcRelReferencedInSpatialStructure",
+          id(field, "referenced-in"),
+          Value.list(system),
+          building);
+    } else {
+      draft.relate(
+          "IfcRelServicesBuildings", id(field, "services-buildings"), system, Value.list(building));
+    }
   }
 
   private String id(FieldLayout field, String role) {

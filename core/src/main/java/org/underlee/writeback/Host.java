@@ -3,12 +3,12 @@ package org.underlee.writeback;
 import java.util.Map;
 import java.util.Optional;
 import org.underlee.framing.Storey;
+import org.underlee.ifc.IfcSchema;
 
 /**
  * What new instances need to know of the designer's model. References only: nothing of it is
  * edited.
  *
- * @param ifc2x3 whether the older schema's fallbacks apply
  * @param ownerHistory the designer's first, where there is one
  * @param body the context for bodies, where the designer has one
  * @param model the context that a body context of ours goes under
@@ -17,7 +17,7 @@ import org.underlee.framing.Storey;
  * @param building what the drain run serves
  */
 record Host(
-    boolean ifc2x3,
+    IfcSchema schema,
     Value project,
     String projectGlobalId,
     long highestId,

@@ -43,8 +43,13 @@ enum IfcFamily {
     return old && this != COVERING ? List.of() : List.of(predefined);
   }
 
-  /** What follows {@code ElementType} in a type. */
-  List<Value> typeTail(Value predefined, boolean old) {
+  /**
+   * What follows {@code ElementType} in a type. The predefined type is given once: by the
+   * occurrence, or in IFC2X3 by the type, whose occurrences mostly cannot (concept template "Object
+   * Predefined Type": an occurrence has none where its type has one).
+   */
+  List<Value> typeTail(Value predefinedInIfc2x3, boolean old) {
+    Value predefined = old ? predefinedInIfc2x3 : Value.enumeration("NOTDEFINED");
     if (old && (this == ACCESSORY || this == FASTENER)) {
       return List.of();
     }

@@ -39,8 +39,7 @@ final class QuantityWriter {
           case SEGMENT, FITTING -> pipe(m);
           case ACCESSORY, FASTENER -> counted(m);
         };
-    definitions.attachQuantities(
-        placed.element(), part.field(), part.id(), name(family), measured);
+    definitions.attachQuantities(placed.element(), part.field(), part.id(), name(family), measured);
   }
 
   private String name(IfcFamily family) {

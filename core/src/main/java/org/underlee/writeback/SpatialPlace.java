@@ -9,7 +9,11 @@ import org.underlee.geom.Transform;
  * @param frame of that placement in world metres; the identity where there is none
  */
 record SpatialPlace(Value element, Value placement, Transform frame) {
-  static final SpatialPlace WORLD = new SpatialPlace(Value.UNSET, Value.UNSET, Transform.IDENTITY);
+  static final SpatialPlace WORLD = unplaced(Value.UNSET);
+
+  static SpatialPlace unplaced(Value element) {
+    return new SpatialPlace(element, Value.UNSET, Transform.IDENTITY);
+  }
 
   boolean isWorld() {
     return element.equals(Value.UNSET);

@@ -3,6 +3,7 @@ package org.underlee.writeback;
 import java.util.Collections;
 import java.util.List;
 import java.util.Map;
+import org.underlee.ifc.IfcModel;
 import org.underlee.layout.FieldLayout;
 import org.underlee.step.StepFile;
 import org.underlee.step.StepSplice;
@@ -43,18 +44,26 @@ public final class WriteBack {
     }
   }
 
-  static Written drained(
-      StepFile file,
-      Host host,
+  /**
+   * The model with the assemblies and their bill.
+   *
+   * @param model without an earlier design: see {@link Strip}
+   * @throws IllegalArgumentException when the model holds an earlier design, when a part's item is
+   *     not in stock, when a line counts a part that is not there, or when two parts have one id
+   * @throws org.underlee.finding.InputException when the model lacks what ours must refer to
+   */
+  public static Written drained(
+      IfcModel model,
       List<FieldLayout> fields,
       StockList stock,
       List<BillLine> bill,
       Provenance provenance) {
+    StepFile file = model.step();
     if (Markers.find(file.bytes()).isPresent()) {
       throw new IllegalArgumentException(
           file.name() + " holds an earlier design: strip it before the model is read");
     }
-    BlockWriter block = new BlockWriter(host, stock, provenance);
+    BlockWriter block = new BlockWriter(new HostReader(model).read(), stock, provenance);
     block.write(fields, bill);
     List<String> lines = block.lines();
     byte[] bytes =

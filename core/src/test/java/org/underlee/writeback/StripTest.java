@@ -41,7 +41,7 @@ class StripTest {
   }
 
   private static byte[] drain(byte[] original) {
-    return Drained.of(MODEL, original, List.of(SampleField.layout())).bytes();
+    return Drained.of(original, List.of(SampleField.layout())).bytes();
   }
 
   @ParameterizedTest
@@ -89,9 +89,9 @@ class StripTest {
             "",
             pans,
             List.of());
-    WriteBack.Written first = Drained.of(MODEL, original, List.of(other));
+    WriteBack.Written first = Drained.of(original, List.of(other));
     byte[] again = Strip.original(first.bytes()).orElseThrow().bytes();
-    WriteBack.Written second = Drained.of(MODEL, again, List.of(whole));
+    WriteBack.Written second = Drained.of(again, List.of(whole));
     assertThat(second.bytes()).isEqualTo(drain(original));
     assertThat(second.globalIds()).containsAllEntriesOf(first.globalIds());
   }

@@ -17,6 +17,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.underlee.ifc.IfcModel;
 import org.underlee.layout.FieldLayout;
 import org.underlee.layout.Part;
 import org.underlee.step.StepFile;
@@ -37,7 +38,7 @@ class WriteBackTest {
     return IntStream.of(file.ofKeyword(keyword)).mapToObj(file::decode).toList();
   }
 
-  private static ExpressSchema schema(String name) {
+  static ExpressSchema schema(String name) {
     String file =
         switch (name) {
           case "IFC2X3" -> "IFC2X3_TC1.exp";
@@ -162,6 +163,27 @@ class WriteBackTest {
   }
 
   @Test
+  void aPredefinedTypeIsGivenOnceByTheOccurrenceOrByTheType() {
+    StepFile now = drained(TinyModel.of("IFC4", TinyModel.Length.METRE));
+    assertThat(all(now, "IFCPIPESEGMENT").get(0).enumeration(8)).isEqualTo("GUTTER");
+    assertThat(all(now, "IFCPIPESEGMENTTYPE").get(0).enumeration(9)).isEqualTo("NOTDEFINED");
+    StepFile old = drained(TinyModel.of("IFC2X3", TinyModel.Length.METRE));
+    assertThat(all(old, "IFCPIPESEGMENTTYPE").get(0).enumeration(9)).isEqualTo("GUTTER");
+  }
+
+  @Test
+  void aQuantityNamesItsUnitOnlyWhereTheModelAssignsNone() {
+    // The model in feet assigns no unit of area; the one in millimetres assigns square metres.
+    StepInstance own =
+        all(drained(TinyModel.of("IFC4", TinyModel.Length.FOOT)), "IFCQUANTITYAREA").get(0);
+    StepInstance assigned =
+        all(drained(TinyModel.of("IFC4", TinyModel.Length.MILLIMETRE)), "IFCQUANTITYAREA").get(0);
+    assertThat(own.follow(2).enumeration(3)).isEqualTo("SQUARE_METRE");
+    assertThat(assigned.isOmitted(2)).isTrue();
+    assertThat(own.number(3)).isEqualTo(assigned.number(3));
+  }
+
+  @Test
   void theDrainRunIsConnectedFromGutterToElbow() {
     StepFile file = drained(TinyModel.of("IFC4", TinyModel.Length.METRE));
     Map<Long, String> owner = new TreeMap<>();
@@ -222,13 +244,13 @@ class WriteBackTest {
     FieldLayout s = SampleField.layout();
     FieldLayout empty =
         new FieldLayout(s.deck(), s.field(), s.storey(), 0, 0, 0, "", "", List.of(), List.of());
-    StepFile file = StepFile.of(model.bytes(), "deck.ifc");
-    Host host =
-        new HostReader(file, new ModelUnits(1, 1, 1, 1, 1), id -> java.util.Optional.empty())
-            .read();
     WriteBack.Written written =
         WriteBack.drained(
-            file, host, List.of(empty), SampleField.stock(), List.of(), SampleField.provenance());
+            IfcModel.of(StepFile.of(model.bytes(), "deck.ifc")),
+            List.of(empty),
+            SampleField.stock(),
+            List.of(),
+            SampleField.provenance());
     assertThat(written.bytes()).isEqualTo(model.bytes());
     assertThat(written.instances()).isZero();
   }
@@ -240,7 +262,7 @@ class WriteBackTest {
     List<Part> some = s.parts().stream().filter(p -> !p.id().endsWith("/pan-1")).toList();
     FieldLayout fewer =
         new FieldLayout(s.deck(), s.field(), s.storey(), 0, 0, 0, "", "", some, List.of());
-    assertThatThrownBy(() -> Drained.of(model, model.bytes(), List.of(fewer)))
+    assertThatThrownBy(() -> Drained.of(model.bytes(), List.of(fewer)))
         .isInstanceOf(IllegalArgumentException.class)
         .hasMessageContaining("deck-1/field-1/pan-1");
   }
@@ -249,7 +271,7 @@ class WriteBackTest {
   void anEarlierDesignMustBeStrippedFirst() {
     TinyModel model = TinyModel.of("IFC4", TinyModel.Length.METRE);
     byte[] drained = Drained.of(model).bytes();
-    assertThatThrownBy(() -> Drained.of(model, drained, List.of(SampleField.layout())))
+    assertThatThrownBy(() -> Drained.of(drained, List.of(SampleField.layout())))
         .hasMessageContaining("strip it");
   }
 }
