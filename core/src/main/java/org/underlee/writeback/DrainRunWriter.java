@@ -111,7 +111,7 @@ final class DrainRunWriter {
         PlacedPart from = carriers.get(link.from());
         PlacedPart to = carriers.get(link.to());
         if (from != null && to != null) {
-          connect(source(from, link.at()), sink(to, link.at()), from, link);
+          connect(from, to, link.at());
         }
       }
       for (PlacedPart part : carriers.values()) {
@@ -120,9 +120,11 @@ final class DrainRunWriter {
       }
     }
 
-    private void connect(Value source, Value sink, PlacedPart from, Link link) {
-      String id =
-          draft.ids().of(from.part().field(), "connects-ports", link.from() + ">" + link.to());
+    private void connect(PlacedPart from, PlacedPart to, Vec3 at) {
+      Value source = source(from, at);
+      Value sink = sink(to, at);
+      String way = from.part().id() + "/out-" + outletsOf(from).size() + ">" + to.part().id();
+      String id = draft.ids().of(from.part().field(), "connects-ports", way);
       draft.relate("IfcRelConnectsPorts", id, source, sink, Value.UNSET);
     }
 

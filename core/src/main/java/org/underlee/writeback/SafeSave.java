@@ -52,12 +52,12 @@ public final class SafeSave {
       Path real = Files.exists(target) ? target.toRealPath() : target.toAbsolutePath();
       requireOther(input, real, inPlace);
       replace(real, bytes, check);
-    } catch (IOException | InputException | BlockCheck.FailedException e) {
-      String why = e.getMessage() == null ? e.getClass().getSimpleName() : e.getMessage();
-      throw new NotWrittenException(
-          target + " was not written: " + why,
-          "Check the disk and the rights to its folder, or choose another output file.",
-          e);
+    } catch (IOException e) {
+      String advice = "Check the disk and the rights to its folder, or choose another output file.";
+      throw new NotWrittenException(target + " was not written: " + words(e), advice, e);
+    } catch (InputException | BlockCheck.FailedException e) {
+      String advice = "This is a fault of the program: please report it with the model.";
+      throw new NotWrittenException(target + " was not written: " + words(e), advice, e);
     }
   }
 
@@ -99,5 +99,9 @@ public final class SafeSave {
     if (!Arrays.equals(written, back)) {
       throw new IOException("what was read back is not what was written");
     }
+  }
+
+  private static String words(Exception e) {
+    return e.getMessage() == null ? e.getClass().getSimpleName() : e.getMessage();
   }
 }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.UnaryOperator;
 import org.underlee.framing.Storey;
 import org.underlee.geom.Extrusion;
 import org.underlee.geom.Outline;
@@ -41,6 +42,45 @@ final class SampleField {
 
   static FieldLayout layout() {
     return new SampleField().build();
+  }
+
+  /** The same under another field's name. */
+  static FieldLayout layout(String field) {
+    FieldLayout s = layout();
+    UnaryOperator<String> renamed = id -> id.replace(FIELD, field);
+    List<Part> parts = s.parts().stream().map(p -> renamed(p, renamed)).toList();
+    List<Link> links =
+        s.links().stream()
+            .map(l -> new Link(renamed.apply(l.from()), renamed.apply(l.to()), l.at()))
+            .toList();
+    return new FieldLayout(
+        s.deck(),
+        field,
+        s.storey(),
+        s.seatHigh(),
+        s.fall(),
+        s.run(),
+        s.lowEnd(),
+        s.binding(),
+        parts,
+        links);
+  }
+
+  private static Part renamed(Part p, UnaryOperator<String> renamed) {
+    return new Part(
+        renamed.apply(p.id()),
+        p.label(),
+        p.kind(),
+        renamed.apply(p.field()),
+        p.bay(),
+        p.item(),
+        p.length(),
+        p.width(),
+        p.fall(),
+        p.bodies(),
+        p.section(),
+        p.count(),
+        p.why());
   }
 
   static StockList stock() {

@@ -17,6 +17,9 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.underlee.geom.Extrusion;
+import org.underlee.geom.Outline;
+import org.underlee.geom.Transform;
 import org.underlee.ifc.IfcModel;
 import org.underlee.layout.FieldLayout;
 import org.underlee.layout.Part;
@@ -236,6 +239,71 @@ class WriteBackTest {
         assertThat(Math.abs(c)).isLessThan(6);
       }
     }
+  }
+
+  @ParameterizedTest
+  @CsvSource({"IFC2X3", "IFC4", "IFC4X3_ADD2"})
+  void twoFieldsShareTypesAndBillButHaveTheirOwnAssemblies(String schema) {
+    TinyModel model = TinyModel.of(schema, TinyModel.Length.METRE);
+    List<FieldLayout> fields = List.of(SampleField.layout(), SampleField.layout("deck-1/field-2"));
+    WriteBack.Written written = Drained.of(model.bytes(), fields);
+    BlockCheck.require(model.bytes(), written.bytes());
+    StepFile file = StepFile.of(written.bytes(), "drained.ifc");
+    assertThat(ExpressJudge.faults(schema(schema), file)).isEmpty();
+    assertThat(all(file, "IFCELEMENTASSEMBLY")).hasSize(2);
+    assertThat(all(file, "IFCRELAGGREGATES")).hasSize(4);
+    assertThat(all(file, "IFCPLATETYPE")).hasSize(1);
+    assertThat(all(file, "IFCCOSTSCHEDULE")).hasSize(1);
+    assertThat(written.globalIds().values()).doesNotHaveDuplicates().hasSize(30);
+  }
+
+  @Test
+  void eachLineOfTheBillHasItsQuantityAndTheElementsItCounts() {
+    StepFile file = drained(TinyModel.of("IFC4", TinyModel.Length.MILLIMETRE));
+    List<String> lines = new ArrayList<>();
+    for (StepInstance item : all(file, "IFCCOSTITEM")) {
+      for (StepInstance quantity : item.followAll(8)) {
+        lines.add(item.text(3) + " = " + quantity.keyword() + " " + quantity.number(3));
+      }
+    }
+    // Metres are millimetres in this model; its square metres stay.
+    assertThat(lines)
+        .containsExactly(
+            "2 sheet = IFCQUANTITYCOUNT 2.0",
+            "6.25 m = IFCQUANTITYLENGTH 6250.0",
+            "0.15 m² = IFCQUANTITYAREA 0.15");
+    List<String> counted = new ArrayList<>();
+    for (StepInstance rel : all(file, "IFCRELASSIGNSTOCONTROL")) {
+      counted.add(rel.follow(6).text(2) + " < " + rel.followAll(4).get(0).text(2));
+    }
+    assertThat(counted).contains("Bent pan < PAN-1", "Bent rail < SIDE-RAIL-1").hasSize(3);
+  }
+
+  @Test
+  void aBillThatCountsPartOfAPieceIsRefused() {
+    TinyModel model = TinyModel.of("IFC4", TinyModel.Length.METRE);
+    BillLine half =
+        new BillLine("pan", "Pan", "sheet", 2.5, BillLine.QuantityKind.COUNT, List.of());
+    IfcModel ifc = IfcModel.of(StepFile.of(model.bytes(), "deck.ifc"));
+    assertThatThrownBy(
+            () ->
+                WriteBack.drained(
+                    ifc,
+                    List.of(SampleField.layout()),
+                    SampleField.stock(),
+                    List.of(half),
+                    SampleField.provenance()))
+        .isInstanceOf(IllegalArgumentException.class)
+        .hasMessageContaining("2.5 of pan");
+  }
+
+  @Test
+  void aBodyInAStretchedFrameIsRefused() {
+    Extrusion stretched =
+        Extrusion.straight(Transform.scaling(1.001), Outline.rectangle(0, 0, 1, 1), 1);
+    assertThatThrownBy(() -> StandardSweep.of(stretched))
+        .isInstanceOf(IllegalArgumentException.class)
+        .hasMessageContaining("not rigid");
   }
 
   @Test
