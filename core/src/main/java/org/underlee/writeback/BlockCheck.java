@@ -1,6 +1,5 @@
 package org.underlee.writeback;
 
-import java.nio.charset.StandardCharsets;
 import java.util.Arrays;
 import java.util.HashSet;
 import java.util.Set;
@@ -15,8 +14,6 @@ import org.underlee.step.StepValue;
  * no GlobalId of the block is there twice.
  */
 final class BlockCheck {
-  private static final int GLOBAL_ID_LENGTH = 22;
-
   /** The form of a GlobalId; the first digit holds two bits. */
   private static final Pattern GLOBAL_ID = Pattern.compile("[0-3][0-9A-Za-z_$]{21}");
 
@@ -53,7 +50,11 @@ final class BlockCheck {
     }
     BlockCheck check = new BlockCheck(StepFile.of(drained, "drained model"));
     check.instances(block.range().from());
-    check.theirs(original);
+    GlobalIds.firstIn(original, check.globalIds).ifPresent(BlockCheck::taken);
+  }
+
+  private static void taken(String globalId) {
+    throw new FailedException("the designer's file already has the GlobalId " + globalId);
   }
 
   /** The block's instances are the last ones of the file. */
@@ -77,19 +78,6 @@ final class BlockCheck {
       list.values().forEach(v -> resolve(owner, v));
     } else if (value instanceof StepValue.Typed typed) {
       resolve(owner, typed.value());
-    }
-  }
-
-  /** Looks for our GlobalIds among all texts of their length in the designer's bytes. */
-  private void theirs(byte[] original) {
-    int step = GLOBAL_ID_LENGTH + 1;
-    for (int i = 0; i + step < original.length; i++) {
-      if (original[i] == '\'' && original[i + step] == '\'') {
-        String text = new String(original, i + 1, GLOBAL_ID_LENGTH, StandardCharsets.ISO_8859_1);
-        if (globalIds.contains(text)) {
-          throw new FailedException("the designer's file already has the GlobalId " + text);
-        }
-      }
     }
   }
 }

@@ -1,12 +1,15 @@
 package org.underlee.writeback;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Stream;
 import org.underlee.layout.FieldLayout;
+import org.underlee.layout.Part;
 
 /** All the instances of a design, in order: assemblies, types, bill. */
 final class BlockWriter {
@@ -22,6 +25,7 @@ final class BlockWriter {
   }
 
   void write(List<FieldLayout> fields, List<BillLine> bill) {
+    requireOwnIds(fields);
     ShapeWriter shapes = new ShapeWriter(draft);
     MaterialWriter materials = new MaterialWriter(draft, shapes, stock);
     Definitions definitions = new Definitions(draft);
@@ -35,7 +39,7 @@ final class BlockWriter {
             provenance);
     for (FieldLayout field : fields) {
       if (!field.parts().isEmpty()) {
-        assemblies.write(field).forEach(this::remember);
+        assemblies.write(field).forEach(p -> parts.put(p.part().id(), p));
       }
     }
     List<PlacedPart> all = List.copyOf(parts.values());
@@ -48,6 +52,11 @@ final class BlockWriter {
     return draft.out().lines();
   }
 
+  /** The GlobalIds of all the new instances. */
+  Set<String> allGlobalIds() {
+    return draft.globalIds();
+  }
+
   /** GlobalIds by part id. */
   Map<String, String> globalIds() {
     Map<String, String> ids = new LinkedHashMap<>();
@@ -55,9 +64,14 @@ final class BlockWriter {
     return ids;
   }
 
-  private void remember(PlacedPart placed) {
-    if (parts.put(placed.part().id(), placed) != null) {
-      throw new IllegalArgumentException("two parts have the id " + placed.part().id());
+  private static void requireOwnIds(List<FieldLayout> fields) {
+    Set<String> ids = new HashSet<>();
+    for (FieldLayout field : fields) {
+      for (Part part : field.parts()) {
+        if (!ids.add(part.id())) {
+          throw new IllegalArgumentException("two parts have the id " + part.id());
+        }
+      }
     }
   }
 

@@ -1,7 +1,9 @@
 package org.underlee.writeback;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Set;
 import java.util.stream.Stream;
 import org.underlee.ifc.IfcSchema;
 
@@ -10,6 +12,7 @@ final class Draft {
   private final Host host;
   private final InstanceWriter out;
   private final GlobalIds ids;
+  private final Set<String> used = new HashSet<>();
   private final Value ownerHistory;
 
   Draft(Host host) {
@@ -38,8 +41,16 @@ final class Draft {
 
   /** An instance of a kind of IfcRoot, whose first four attributes are always the same. */
   Value root(String entity, String globalId, Value name, Value description, Value... rest) {
+    if (!used.add(globalId)) {
+      throw new IllegalArgumentException("two instances would have one GlobalId: " + entity);
+    }
     Value[] first = {Value.text(globalId), ownerHistory, name, description};
     return out.add(entity, Stream.concat(Stream.of(first), Stream.of(rest)).toArray(Value[]::new));
+  }
+
+  /** The GlobalIds of all instances so far. */
+  Set<String> globalIds() {
+    return Set.copyOf(used);
   }
 
   /** The same with attributes in a list. */

@@ -4,6 +4,8 @@ import java.nio.ByteBuffer;
 import java.nio.charset.StandardCharsets;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
+import java.util.Optional;
+import java.util.Set;
 import java.util.UUID;
 
 /**
@@ -39,6 +41,20 @@ public final class GlobalIds {
   public String of(String field, String role, String ordinal) {
     // A line feed cannot be part of an identifier, so no two paths give the same name.
     return compressed(version5(NAMESPACE, String.join("\n", project, field, role, ordinal)));
+  }
+
+  /** Any of the GlobalIds that stands in the bytes as a text of its own. */
+  static Optional<String> firstIn(byte[] bytes, Set<String> globalIds) {
+    int closing = LENGTH + 1;
+    for (int i = 0; i + closing < bytes.length; i++) {
+      if (bytes[i] == '\'' && bytes[i + closing] == '\'') {
+        String text = new String(bytes, i + 1, LENGTH, StandardCharsets.ISO_8859_1);
+        if (globalIds.contains(text)) {
+          return Optional.of(text);
+        }
+      }
+    }
+    return Optional.empty();
   }
 
   static UUID version5(UUID namespace, String name) {

@@ -2,6 +2,7 @@ package org.underlee.writeback;
 
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
+import java.util.HexFormat;
 import java.util.List;
 import java.util.Optional;
 import java.util.regex.Matcher;
@@ -40,7 +41,7 @@ final class Markers {
   }
 
   static String sha256(byte[] bytes) {
-    return java.util.HexFormat.of().formatHex(GlobalIds.digest("SHA-256").digest(bytes));
+    return HexFormat.of().formatHex(GlobalIds.digest("SHA-256").digest(bytes));
   }
 
   /**

@@ -2,7 +2,6 @@ package org.underlee.writeback;
 
 import java.util.List;
 import java.util.Locale;
-import java.util.Optional;
 import java.util.stream.Collectors;
 import org.underlee.step.StepReal;
 import org.underlee.step.StepText;
@@ -31,10 +30,6 @@ record Value(String token) {
   /** An IfcLabel or IfcIdentifier: cut to the length that the standard allows. */
   static Value label(String text) {
     return text(text.length() <= LABEL_LIMIT ? text : text.substring(0, LABEL_LIMIT - 1) + "…");
-  }
-
-  static Value label(Optional<String> text) {
-    return text.map(Value::label).orElse(UNSET);
   }
 
   static Value real(double value) {

@@ -3,6 +3,9 @@ package org.underlee.writeback;
 import java.util.Collections;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
+import org.underlee.finding.InputException;
+import org.underlee.finding.Place;
 import org.underlee.ifc.IfcModel;
 import org.underlee.layout.FieldLayout;
 import org.underlee.step.StepFile;
@@ -50,7 +53,8 @@ public final class WriteBack {
    * @param model without an earlier design: see {@link Strip}
    * @throws IllegalArgumentException when the model holds an earlier design, when a part's item is
    *     not in stock, when a line counts a part that is not there, or when two parts have one id
-   * @throws org.underlee.finding.InputException when the model lacks what ours must refer to
+   * @throws InputException when the model lacks what ours must refer to, or holds the same assembly
+   *     without marks
    */
   public static Written drained(
       IfcModel model,
@@ -65,9 +69,23 @@ public final class WriteBack {
     }
     BlockWriter block = new BlockWriter(new HostReader(model).read(), stock, provenance);
     block.write(fields, bill);
+    requireNew(file, block.allGlobalIds());
     List<String> lines = block.lines();
     byte[] bytes =
         lines.isEmpty() ? file.bytes() : StepSplice.insert(file, Block.text(file, lines));
     return new Written(bytes, block.globalIds(), lines.size());
+  }
+
+  /** Another program that saves a drained model keeps the assembly and drops the marks. */
+  private static void requireNew(StepFile file, Set<String> globalIds) {
+    GlobalIds.firstIn(file.bytes(), globalIds)
+        .ifPresent(
+            id -> {
+              throw new InputException(
+                  Place.NOWHERE.inFile(file.name()),
+                  file.name() + " already holds this assembly, without the marks around it: " + id,
+                  "Maybe another program saved a drained model. Delete the assembly there, or"
+                      + " begin with the designer's file.");
+            });
   }
 }

@@ -48,7 +48,7 @@ class CorpusTest {
     assertThat(Strip.original(written.bytes()).orElseThrow().bytes()).isEqualTo(original);
     StepFile drained = StepFile.of(written.bytes(), name);
     assertThat(drained.count()).isEqualTo(model.step().count() + written.instances());
-    ExpressSchema schema = WriteBackTest.schema(model.step().schema());
+    ExpressSchema schema = SchemaTest.schema(model.step().schema());
     assertThat(ExpressJudge.faults(schema, drained, model.step().highestId())).isEmpty();
     ReadBackTest.assertEveryPart(IfcModel.of(drained), written.globalIds());
   }

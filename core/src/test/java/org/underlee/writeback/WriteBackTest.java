@@ -2,21 +2,21 @@ package org.underlee.writeback;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
-import static org.junit.jupiter.api.Assumptions.assumeTrue;
+import static org.assertj.core.api.Assertions.within;
 
 import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.stream.IntStream;
+import java.util.stream.LongStream;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.underlee.finding.InputException;
 import org.underlee.geom.Extrusion;
 import org.underlee.geom.Outline;
 import org.underlee.geom.Transform;
@@ -39,53 +39,6 @@ class WriteBackTest {
 
   static List<StepInstance> all(StepFile file, String keyword) {
     return IntStream.of(file.ofKeyword(keyword)).mapToObj(file::decode).toList();
-  }
-
-  static ExpressSchema schema(String name) {
-    String file =
-        switch (name) {
-          case "IFC2X3" -> "IFC2X3_TC1.exp";
-          case "IFC4" -> "IFC4_ADD2_TC1.exp";
-          default -> "IFC4X3_ADD2.exp";
-        };
-    Path path =
-        Path.of(System.getProperty("underlee.corpus", "")).resolve("schemas/express").resolve(file);
-    assumeTrue(Files.isRegularFile(path), "skipped: no EXPRESS schema " + file + " in the corpus");
-    return ExpressSchema.read(path);
-  }
-
-  @ParameterizedTest
-  @MethodSource("models")
-  void everyInstanceFitsTheSchema(TinyModel model) {
-    if (!model.ownerHistory() && model.schema().equals("IFC2X3")) {
-      model = TinyModel.of("IFC2X3", model.length());
-    }
-    assertThat(ExpressJudge.faults(schema(model.schema()), drained(model))).isEmpty();
-  }
-
-  @Test
-  void theJudgeSeesWhatIsWrong() {
-    String text =
-        new String(
-            Drained.of(TinyModel.of("IFC4", TinyModel.Length.METRE)).bytes(),
-            StandardCharsets.UTF_8);
-    ExpressSchema schema = schema("IFC4");
-    Map<String, String> faults =
-        Map.of(
-            ".SHEET.", ".SHEETS.",
-            ",.SITE.,.ACC", ",.ACC",
-            "IFCBOOLEAN(.T.)", ".T.",
-            "IFCRATIOMEASURE(0.", "IFCRATIOMEASURE('0.'),(0.",
-            "'Body','SweptSolid',(#", "'Body','SweptSolid',(),(#");
-    faults.forEach(
-        (right, wrong) -> {
-          byte[] bytes =
-              text.replaceFirst(java.util.regex.Pattern.quote(right), wrong)
-                  .getBytes(StandardCharsets.UTF_8);
-          assertThat(ExpressJudge.faults(schema, StepFile.of(bytes, "wrong")))
-              .as(wrong)
-              .isNotEmpty();
-        });
   }
 
   @Test
@@ -159,7 +112,7 @@ class WriteBackTest {
     }
     List<Long> typed = new ArrayList<>();
     for (StepInstance rel : all(file, "IFCRELDEFINESBYTYPE")) {
-      java.util.stream.LongStream.of(rel.refs(4)).forEach(typed::add);
+      LongStream.of(rel.refs(4)).forEach(typed::add);
     }
     assertThat(names).isNotEmpty().doesNotHaveDuplicates();
     assertThat(typed).hasSize(SampleField.layout().parts().size()).doesNotHaveDuplicates();
@@ -221,7 +174,7 @@ class WriteBackTest {
             .orElseThrow();
     // 1:96 is 0.010416 rad (arc tangent), or 0.5968095°.
     double expected = length == TinyModel.Length.FOOT ? 0.5968095 : 0.0104163;
-    assertThat(slope.number(2)).isCloseTo(expected, org.assertj.core.api.Assertions.within(1e-6));
+    assertThat(slope.number(2)).isCloseTo(expected, within(1e-6));
   }
 
   @Test
@@ -249,7 +202,7 @@ class WriteBackTest {
     WriteBack.Written written = Drained.of(model.bytes(), fields);
     BlockCheck.require(model.bytes(), written.bytes());
     StepFile file = StepFile.of(written.bytes(), "drained.ifc");
-    assertThat(ExpressJudge.faults(schema(schema), file)).isEmpty();
+    assertThat(ExpressJudge.faults(SchemaTest.schema(schema), file)).isEmpty();
     assertThat(all(file, "IFCELEMENTASSEMBLY")).hasSize(2);
     assertThat(all(file, "IFCRELAGGREGATES")).hasSize(4);
     assertThat(all(file, "IFCPLATETYPE")).hasSize(1);
@@ -324,6 +277,15 @@ class WriteBackTest {
   }
 
   @Test
+  void twoPartsWithOneIdAreRefusedByName() {
+    TinyModel model = TinyModel.of("IFC4", TinyModel.Length.METRE);
+    List<FieldLayout> twice = List.of(SampleField.layout(), SampleField.layout());
+    assertThatThrownBy(() -> Drained.of(model.bytes(), twice))
+        .isInstanceOf(IllegalArgumentException.class)
+        .hasMessageContaining("two parts have the id deck-1/field-1/pan-1");
+  }
+
+  @Test
   void aBillForAPartThatIsNotLaidOutIsRefusedByName() {
     TinyModel model = TinyModel.of("IFC4", TinyModel.Length.METRE);
     FieldLayout s = SampleField.layout();
@@ -333,6 +295,16 @@ class WriteBackTest {
     assertThatThrownBy(() -> Drained.of(model.bytes(), List.of(fewer)))
         .isInstanceOf(IllegalArgumentException.class)
         .hasMessageContaining("deck-1/field-1/pan-1");
+  }
+
+  @Test
+  void anAssemblyWhoseMarksAnotherProgramDroppedIsNotAddedAgain() {
+    TinyModel model = TinyModel.of("IFC4", TinyModel.Length.METRE);
+    String drained = new String(Drained.of(model).bytes(), StandardCharsets.UTF_8);
+    byte[] resaved = drained.replaceAll("/\\*.*?\\*/", "").getBytes(StandardCharsets.UTF_8);
+    assertThatThrownBy(() -> Drained.of(resaved, List.of(SampleField.layout())))
+        .isInstanceOf(InputException.class)
+        .hasMessageContaining("already holds this assembly");
   }
 
   @Test
