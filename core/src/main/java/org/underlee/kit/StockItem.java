@@ -3,14 +3,16 @@ package org.underlee.kit;
 import java.util.List;
 
 /**
- * Something to buy: a formed length, a sheet, a fitting, a fastener or a roll.
+ * Something to buy: a length, a fitting, a fastener or a roll.
  *
- * @param id {@code rail-100}
+ * @param id {@code side-rail}
  * @param description as on a shopping list
- * @param unit what it is counted in: {@code length}, {@code piece}, {@code sheet}, {@code roll}
- * @param stockLengths the lengths it is sold in, metres; empty for what is counted by the piece
+ * @param unit what it is counted in when bought: {@code length}, {@code piece}, {@code roll}
+ * @param stockLengths the lengths it is sold in, metres, shortest first; empty for what is counted
+ *     by the piece
+ * @param kerf lost at each cut, metres: zero for snips
  * @param material the kit material's id
- * @param thickness of its sheet, metres; zero where it is not made of sheet
+ * @param thickness of its sheet, metres
  * @param source where the numbers come from
  */
 public record StockItem(
@@ -18,6 +20,15 @@ public record StockItem(
     String description,
     String unit,
     List<Double> stockLengths,
+    double kerf,
     String material,
     double thickness,
-    String source) {}
+    String source) {
+  public StockItem {
+    stockLengths = stockLengths.stream().sorted().toList();
+  }
+
+  public boolean isSoldByLength() {
+    return !stockLengths.isEmpty();
+  }
+}

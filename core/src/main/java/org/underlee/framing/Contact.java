@@ -1,0 +1,50 @@
+package org.underlee.framing;
+
+import java.util.List;
+import org.underlee.geom.OrientedBox;
+import org.underlee.geom.Tolerance;
+import org.underlee.geom.Vec3;
+
+/** Questions about which bars meet, answered on their boxes. */
+final class Contact {
+  /** The gap that a hanger or a sawn end leaves between a joist and what holds it. */
+  static final double END_GAP = 0.025;
+
+  /** Bars cross when they are at least this far from parallel (sine of 45°). */
+  private static final double CROSSING = 0.7071;
+
+  private Contact() {}
+
+  static boolean cross(OrientedBox a, OrientedBox b) {
+    return a.axis().cross(b.axis()).length() >= CROSSING;
+  }
+
+  /** Whether a place lies inside a box or within {@code reach} of it. */
+  static boolean isAt(Vec3 p, OrientedBox box, double reach) {
+    Vec3 d = p.minus(box.centre());
+    return Math.abs(d.dot(box.axis())) <= box.length() / 2 + reach
+        && Math.abs(d.dot(box.side())) <= box.width() / 2 + reach
+        && Math.abs(d.dot(box.up())) <= box.depth() / 2 + reach;
+  }
+
+  /** Whether one end of {@code m} bears on the side of a crossing bar. */
+  static boolean endsOn(Member m, int end, Member other) {
+    return cross(m.box(), other.box()) && isAt(m.box().end(end), other.box(), END_GAP);
+  }
+
+  /** Whether both ends of {@code m} bear on bars of the index. */
+  static boolean heldAtBothEnds(Member m, MemberIndex bars, Tolerance tolerance) {
+    List<Member> near = bars.near(m, END_GAP + tolerance.touch());
+    return near.stream().anyMatch(o -> o != m && endsOn(m, -1, o))
+        && near.stream().anyMatch(o -> o != m && endsOn(m, 1, o));
+  }
+
+  /** How many ends of bars in the index bear on {@code m}. */
+  static int holdsEndsOf(Member m, MemberIndex bars, Tolerance tolerance) {
+    int ends = 0;
+    for (Member o : bars.near(m, END_GAP + tolerance.touch())) {
+      ends += o != m && (endsOn(o, -1, m) || endsOn(o, 1, m)) ? 1 : 0;
+    }
+    return ends;
+  }
+}

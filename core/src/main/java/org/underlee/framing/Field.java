@@ -1,0 +1,74 @@
+package org.underlee.framing;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import org.underlee.geom.PlanShape;
+import org.underlee.geom.Transform;
+
+/**
+ * Parallel joists between the same supports.
+ *
+ * @param id {@code deck-1/field-1}
+ * @param frame world place of the field's frame: x is u (across the joists, to the right of someone
+ *     who looks down the fall), y is v (level, from the high end to the low end), z is up. The
+ *     origin is on the left face of the first line, at the face that bounds the high end, at the
+ *     joist bottom.
+ * @param lines in order of u
+ * @param high what bounds the joists at the high end, likewise low
+ * @param dropBeams beams that the joists lie on
+ * @param fallWhy why the water goes this way
+ * @param fallAssumed when the model does not say which end is the house side
+ */
+public record Field(
+    String id,
+    Transform frame,
+    List<JoistLine> lines,
+    List<Support> high,
+    List<Support> low,
+    List<Support> dropBeams,
+    List<Member> posts,
+    List<Member> blocking,
+    Optional<Storey> storey,
+    String fallWhy,
+    boolean fallAssumed) {
+
+  public Field withId(String newId) {
+    return new Field(
+        newId, frame, lines, high, low, dropBeams, posts, blocking, storey, fallWhy, fallAssumed);
+  }
+
+  /** Members of the given role among what bounds and carries the joists, each once. */
+  public List<Member> supports(Role role) {
+    return Stream.of(high, low, dropBeams)
+        .flatMap(List::stream)
+        .filter(s -> s.role() == role)
+        .map(Support::member)
+        .distinct()
+        .toList();
+  }
+
+  /** Joists that a header ends on. */
+  public List<Member> trimmers() {
+    List<Member> headers = supports(Role.HEADER);
+    return lines.stream()
+        .flatMap(l -> l.plies().stream())
+        .filter(
+            j ->
+                headers.stream().anyMatch(h -> Contact.endsOn(h, -1, j) || Contact.endsOn(h, 1, j)))
+        .toList();
+  }
+
+  /** Height of the joist tops at the high end, world metres. */
+  public double top() {
+    return frame.origin().z() + lines.get(0).depth();
+  }
+
+  public double joistLength() {
+    return lines.stream().flatMap(l -> l.plies().stream()).mapToDouble(m -> m.box().length()).sum();
+  }
+
+  public PlanShape shapeOf(Member member) {
+    return PlanShape.of(member.element().shape(), frame);
+  }
+}

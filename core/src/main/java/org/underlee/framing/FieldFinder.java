@@ -1,0 +1,196 @@
+package org.underlee.framing;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import org.underlee.geom.Interval;
+import org.underlee.geom.OrientedBox;
+import org.underlee.geom.PlanShape;
+import org.underlee.geom.Tolerance;
+import org.underlee.geom.Transform;
+import org.underlee.geom.Vec3;
+
+/** Turns a set of joists into a field: which way it falls, its lines, and what holds them. */
+final class FieldFinder {
+  private final MemberIndex all;
+  private final MemberIndex level;
+  private final Posts posts;
+  private final HouseWalls walls;
+  private final Tolerance tolerance;
+
+  FieldFinder(
+      MemberIndex all, MemberIndex level, Posts posts, HouseWalls walls, Tolerance tolerance) {
+    this.all = all;
+    this.level = level;
+    this.posts = posts;
+    this.walls = walls;
+    this.tolerance = tolerance;
+  }
+
+  /** What stands around the joists, told in a first frame whose y runs along them. */
+  private record Around(Set<Member> tail, Set<Member> tip, Map<Member, Interval> beams) {}
+
+  Field find(List<Member> joists) {
+    Transform along = frameAlong(joists);
+    Around around = around(joists, along);
+    FallDirection fall = FallDirection.decide(ends(joists, around, along), walls, posts, along);
+    Transform turned = fall.tipIsHigh() ? turnedRound(along) : along;
+    Set<Member> high = fall.tipIsHigh() ? around.tip : around.tail;
+    Set<Member> low = fall.tipIsHigh() ? around.tail : around.tip;
+    Transform frame = placed(turned, joists, high);
+    List<JoistLine> lines = new JoistLines(frame, tolerance).of(joists);
+    List<Support> highSupports = supports(high, true, joists, frame);
+    List<Support> lowSupports = supports(low, false, joists, frame);
+    List<Support> drop = drops(around.beams.keySet(), frame);
+    return new Field(
+        "",
+        frame,
+        lines,
+        highSupports,
+        lowSupports,
+        drop,
+        postsUnder(high, low, around.beams.keySet(), joists),
+        Blocking.between(lines, all, Set.copyOf(joists), frame),
+        joists.get(0).element().storey(),
+        fall.why(),
+        fall.assumed());
+  }
+
+  /** A level frame at the first joist: y along the joists, x to the right, z up. */
+  private static Transform frameAlong(List<Member> joists) {
+    Vec3 first = joists.get(0).box().axis().horizontal();
+    Vec3 sum = Vec3.ZERO;
+    for (Member joist : joists) {
+      Vec3 axis = joist.box().axis().horizontal();
+      sum = sum.plus(axis.dot(first) < 0 ? axis.negated() : axis);
+    }
+    return frame(joists.get(0).box().centre(), sum.unit());
+  }
+
+  private static Transform frame(Vec3 origin, Vec3 v) {
+    return new Transform(origin, v.cross(Vec3.Z), v, Vec3.Z);
+  }
+
+  private static Transform turnedRound(Transform frame) {
+    return new Transform(frame.origin(), frame.x().negated(), frame.y().negated(), frame.z());
+  }
+
+  private Around around(List<Member> joists, Transform frame) {
+    Bounds bounds = new Bounds(level, Set.copyOf(joists), tolerance);
+    Set<Member> tail = new LinkedHashSet<>();
+    Set<Member> tip = new LinkedHashSet<>();
+    Map<Member, Interval> beams = new LinkedHashMap<>();
+    for (Member joist : joists) {
+      tail.addAll(bounds.at(joist, -1, frame));
+      tip.addAll(bounds.at(joist, 1, frame));
+      for (Member beam : bounds.below(joist, frame)) {
+        beams.put(beam, PlanShape.of(beam.element().shape(), frame).along());
+      }
+    }
+    return new Around(tail, tip, beams);
+  }
+
+  private static FallDirection.Ends ends(List<Member> joists, Around around, Transform frame) {
+    Interval run = stretch(joists, frame);
+    double share =
+        around.beams.values().stream()
+            .mapToDouble(i -> (i.middle() - run.from()) / run.length())
+            .average()
+            .orElse(0.5);
+    return new FallDirection.Ends(List.of(around.tail, around.tip), share, !around.beams.isEmpty());
+  }
+
+  private static Interval stretch(List<Member> joists, Transform frame) {
+    double from = Double.POSITIVE_INFINITY;
+    double to = Double.NEGATIVE_INFINITY;
+    for (Member joist : joists) {
+      Interval own = PlanShape.of(joist.element().shape(), frame).along();
+      from = Math.min(from, own.from());
+      to = Math.max(to, own.to());
+    }
+    return new Interval(from, to);
+  }
+
+  /** The frame moved to the left face of the first line, the high face and the joist bottom. */
+  private Transform placed(Transform frame, List<Member> joists, Set<Member> high) {
+    List<JoistLine> lines = new JoistLines(frame, tolerance).of(joists);
+    JoistLine first = lines.get(0);
+    double face =
+        high.stream()
+            .map(m -> PlanShape.of(m.element().shape(), frame))
+            .filter(s -> s.along().middle() < first.stretch().middle())
+            .mapToDouble(s -> s.along().to())
+            .max()
+            .orElse(stretch(joists, frame).from());
+    double bottom =
+        lines.stream().mapToDouble(l -> l.bottom().at(face)).sorted().toArray()[lines.size() / 2];
+    Vec3 origin = frame.apply(new Vec3(first.left().at(face), face, bottom));
+    return new Transform(origin, frame.x(), frame.y(), frame.z());
+  }
+
+  private List<Support> supports(
+      Set<Member> bounds, boolean high, List<Member> joists, Transform frame) {
+    MemberIndex own = new MemberIndex(joists);
+    List<Support> supports = new ArrayList<>();
+    for (Member m : bounds) {
+      supports.add(support(m, high, Contact.heldAtBothEnds(m, own, tolerance), frame));
+    }
+    return supports;
+  }
+
+  private Support support(Member m, boolean high, boolean betweenJoists, Transform frame) {
+    PlanShape shape = PlanShape.of(m.element().shape(), frame);
+    Vec3 outward = high ? frame.y().negated() : frame.y();
+    Optional<BuildingElement> wall = walls.behind(m, outward);
+    if (betweenJoists) {
+      return new Support(m, Role.HEADER, shape, "joists end on it and it ends on joists");
+    }
+    if (high && wall.isPresent()) {
+      return new Support(
+          m, Role.LEDGER, shape, "joists end on it and it is fixed to " + wall.get().ifcClass());
+    }
+    if (posts.carry(m)) {
+      return new Support(m, Role.FLUSH_BEAM, shape, "joists end on it and it stands on posts");
+    }
+    return high
+        ? new Support(m, Role.LEDGER, shape, "joists end on it at the high end")
+        : new Support(m, Role.RIM, shape, "it closes the joists at the low end");
+  }
+
+  private static List<Support> drops(Set<Member> beams, Transform frame) {
+    return beams.stream()
+        .map(
+            b ->
+                new Support(
+                    b,
+                    Role.DROP_BEAM,
+                    PlanShape.of(b.element().shape(), frame),
+                    "the joists lie on it"))
+        .toList();
+  }
+
+  private List<Member> postsUnder(
+      Set<Member> high, Set<Member> low, Set<Member> beams, List<Member> joists) {
+    Set<Member> carried = new LinkedHashSet<>(beams);
+    carried.addAll(low);
+    carried.addAll(high);
+    carried.addAll(joists);
+    double top = joists.stream().mapToDouble(j -> j.box().top()).max().orElse(0);
+    Set<Member> found = new LinkedHashSet<>();
+    for (Member m : carried) {
+      posts.carrying(m).stream()
+          .filter(p -> !posts.isGuardOn(p, m, top))
+          .filter(p -> rootedBelow(p.box(), m.box()))
+          .forEach(found::add);
+    }
+    return List.copyOf(found);
+  }
+
+  private static boolean rootedBelow(OrientedBox post, OrientedBox carried) {
+    return post.bottom() < carried.bottom();
+  }
+}

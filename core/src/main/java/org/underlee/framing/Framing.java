@@ -1,0 +1,25 @@
+package org.underlee.framing;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import org.underlee.finding.Finding;
+import org.underlee.finding.NotMeasured;
+
+/** All that was recognised in a model. */
+public record Framing(
+    List<Deck> decks,
+    List<RoleGiven> roles,
+    List<NotMeasured> notMeasured,
+    List<Finding> findings) {
+  public Stream<Field> fields() {
+    return decks.stream().flatMap(d -> d.fields().stream());
+  }
+
+  public Optional<Role> roleOf(String globalId) {
+    return roles.stream()
+        .filter(r -> r.member().id().equals(globalId))
+        .map(RoleGiven::role)
+        .findFirst();
+  }
+}

@@ -1,0 +1,37 @@
+package org.underlee.framing;
+
+import org.underlee.geom.OrientedBox;
+
+/** A bar-shaped building element with its measured box. */
+public record Member(BuildingElement element, OrientedBox box) {
+  /** A bar counts as level up to this rise in its own length (sine of 5°): steeper is a rafter. */
+  private static final double LEVEL = 0.0872;
+
+  /** An axis this steep (sine of 80°) is upright. */
+  private static final double UPRIGHT = 0.9848;
+
+  public String id() {
+    return element.globalId();
+  }
+
+  public boolean isLevel() {
+    return Math.abs(box.axis().z()) <= LEVEL;
+  }
+
+  public boolean isUpright() {
+    return Math.abs(box.axis().z()) >= UPRIGHT;
+  }
+
+  /** Whether its name, type or predefined type has any of the words, in any case. */
+  public boolean isCalled(String... words) {
+    String all =
+        (element.name() + " " + element.typeName() + " " + element.predefinedType())
+            .toLowerCase(java.util.Locale.ROOT);
+    for (String word : words) {
+      if (all.contains(word)) {
+        return true;
+      }
+    }
+    return false;
+  }
+}

@@ -1,0 +1,111 @@
+package org.underlee.framing;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Stream;
+import org.underlee.geom.Interval;
+import org.underlee.geom.PlanShape;
+
+/** Gives every member of the decks its role. A member keeps the first role it is given. */
+final class Roles {
+  /** Evidence from geometry alone; a fitting name adds to it. */
+  private static final double BY_PLACE = 0.9;
+
+  private static final double NAME_ADDS = 0.08;
+
+  /** A board lies on the joists to within this, and is no thicker than {@link #THICKEST_BOARD}. */
+  private static final double BOARD_GAP = 0.012;
+
+  private static final double THICKEST_BOARD = 0.06;
+
+  private final Map<Member, RoleGiven> given = new LinkedHashMap<>();
+
+  private Roles() {}
+
+  static List<RoleGiven> give(List<Deck> decks, List<Member> level, Posts posts) {
+    Roles roles = new Roles();
+    List<Field> fields = decks.stream().flatMap(d -> d.fields().stream()).toList();
+    fields.forEach(roles::joists);
+    fields.forEach(roles::supports);
+    fields.forEach(f -> roles.guards(f, posts));
+    fields.forEach(f -> roles.boards(f, level));
+    return List.copyOf(roles.given.values());
+  }
+
+  private void joists(Field field) {
+    for (JoistLine line : field.lines()) {
+      for (Member ply : line.plies()) {
+        give(
+            ply,
+            Role.JOIST,
+            "joist",
+            "one of " + field.lines().size() + " lines side by side; " + line.why());
+      }
+    }
+  }
+
+  private void supports(Field field) {
+    Stream.of(field.high(), field.low(), field.dropBeams())
+        .flatMap(List::stream)
+        .forEach(s -> give(s.member(), s.role(), nameFor(s.role()), s.why()));
+    for (Member block : field.blocking()) {
+      give(block, Role.BLOCKING, "block", "a short piece set between two joist lines");
+    }
+    for (Member post : field.posts()) {
+      give(post, Role.POST, "post", "upright, and carries a beam or the joists");
+    }
+  }
+
+  private void guards(Field field, Posts posts) {
+    List<Member> edges = new ArrayList<>();
+    Stream.of(field.low(), field.high())
+        .flatMap(List::stream)
+        .map(Support::member)
+        .forEach(edges::add);
+    field.lines().forEach(l -> edges.addAll(l.plies()));
+    for (Member post : posts.upright()) {
+      if (!given.containsKey(post)
+          && edges.stream().anyMatch(e -> posts.isGuardOn(post, e, field.top()))) {
+        give(
+            post, Role.GUARD_POST, "guard", "upright, fixed to the edge and rising above the deck");
+      }
+    }
+  }
+
+  private void boards(Field field, List<Member> level) {
+    JoistLine first = field.lines().get(0);
+    JoistLine last = field.lines().get(field.lines().size() - 1);
+    Interval across = new Interval(first.left().at(0), last.right().at(0));
+    for (Member m : level) {
+      if (!given.containsKey(m)
+          && m.box().depth() <= THICKEST_BOARD
+          && Math.abs(m.box().bottom() - field.top()) <= BOARD_GAP) {
+        PlanShape shape = field.shapeOf(m);
+        if (!shape.across().meet(across).isEmpty()
+            && !shape.along().meet(first.stretch()).isEmpty()) {
+          give(m, Role.DECK_BOARD, "board", "thin, and lies on the joists");
+        }
+      }
+    }
+  }
+
+  private void give(Member member, Role role, String name, String why) {
+    boolean named = member.isCalled(name);
+    given.putIfAbsent(
+        member,
+        new RoleGiven(
+            member,
+            role,
+            named ? BY_PLACE + NAME_ADDS : BY_PLACE,
+            named ? why + "; its name agrees" : why));
+  }
+
+  private static String nameFor(Role role) {
+    return switch (role) {
+      case DROP_BEAM, FLUSH_BEAM -> "beam";
+      default -> role.word();
+    };
+  }
+}

@@ -1,0 +1,43 @@
+package org.underlee.geom;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * The box around a bar, turned with it. {@code axis} runs along the bar; {@code up} is the section
+ * direction nearest the vertical and {@code side} is square to both, so a joist on edge has a depth
+ * greater than its width. For an upright bar {@code up} and {@code side} are both level.
+ */
+public record OrientedBox(
+    Vec3 centre, Vec3 axis, Vec3 side, Vec3 up, double length, double width, double depth) {
+
+  /** One end of the axis: {@code -1} for the tail, {@code +1} for the tip. */
+  public Vec3 end(int sign) {
+    return centre.plus(axis.times(sign * length / 2));
+  }
+
+  public double bottom() {
+    return centre.z() - halfHeight();
+  }
+
+  public double top() {
+    return centre.z() + halfHeight();
+  }
+
+  private double halfHeight() {
+    return (Math.abs(axis.z()) * length + Math.abs(side.z()) * width + Math.abs(up.z()) * depth)
+        / 2;
+  }
+
+  public List<Vec3> corners() {
+    List<Vec3> corners = new ArrayList<>(8);
+    for (int i = 0; i < 8; i++) {
+      corners.add(
+          centre
+              .plus(axis.times(((i & 1) - 0.5) * length))
+              .plus(side.times(((i >> 1 & 1) - 0.5) * width))
+              .plus(up.times(((i >> 2) - 0.5) * depth)));
+    }
+    return corners;
+  }
+}

@@ -1,0 +1,36 @@
+package org.underlee.kit;
+
+import java.util.List;
+
+/** The stock items that every kit of the pans family must offer, by id. */
+public final class Items {
+  public static final String PAN_SHEET = "pan-sheet";
+  public static final String SIDE_RAIL = "side-rail";
+  public static final String HEAD_RAIL = "head-rail";
+  public static final String STRIP_SHEET = "strip-sheet";
+  public static final String SEAM_TAPE = "seam-tape";
+  public static final String GUTTER = "gutter";
+  public static final String END_CAP = "gutter-end-cap";
+  public static final String OUTLET = "gutter-outlet";
+  public static final String HANGER = "gutter-hanger";
+  public static final String DOWNSPOUT = "downspout";
+  public static final String SHOE = "downspout-shoe";
+  public static final String SCREW = "screw";
+
+  static final List<String> ALL =
+      List.of(
+          PAN_SHEET,
+          SIDE_RAIL,
+          HEAD_RAIL,
+          STRIP_SHEET,
+          SEAM_TAPE,
+          GUTTER,
+          END_CAP,
+          OUTLET,
+          HANGER,
+          DOWNSPOUT,
+          SHOE,
+          SCREW);
+
+  private Items() {}
+}

@@ -1,0 +1,58 @@
+package org.underlee.kit;
+
+import java.util.List;
+import java.util.Map;
+import java.util.NoSuchElementException;
+
+/**
+ * One kind of assembly: its numbers, what it is made of and what is bought for it.
+ *
+ * @param version of the kit's own data
+ * @param values every number of the family, in SI, with its source
+ */
+public record Kit(
+    String id,
+    String version,
+    String name,
+    Map<PanValue, Sourced> values,
+    List<Material> materials,
+    List<StockItem> stock) {
+
+  /** A number in SI and where it comes from. */
+  public record Sourced(double value, String source) {}
+
+  public Kit {
+    values = Map.copyOf(values);
+    materials = List.copyOf(materials);
+    stock = List.copyOf(stock);
+  }
+
+  /** A value in SI: metres, or a plain ratio. */
+  public double get(PanValue value) {
+    return values.get(value).value();
+  }
+
+  /** Drop over run of pans, rails and strips. */
+  public double fall() {
+    return 1 / get(PanValue.RUN_PER_FALL);
+  }
+
+  public double gutterFall() {
+    return 1 / get(PanValue.GUTTER_RUN_PER_FALL);
+  }
+
+  public StockItem item(String itemId) {
+    return stock.stream()
+        .filter(s -> s.id().equals(itemId))
+        .findFirst()
+        .orElseThrow(() -> new NoSuchElementException("kit " + id + " has no item " + itemId));
+  }
+
+  public Material materialOf(StockItem item) {
+    return materials.stream()
+        .filter(m -> m.id().equals(item.material()))
+        .findFirst()
+        .orElseThrow(
+            () -> new NoSuchElementException("kit " + id + " has no material " + item.material()));
+  }
+}

@@ -1,0 +1,191 @@
+package org.underlee.kit;
+
+import com.fasterxml.jackson.annotation.JsonProperty;
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.databind.DeserializationFeature;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.databind.json.JsonMapper;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.underlee.finding.InputException;
+import org.underlee.finding.Place;
+
+/** Reads kit files. Every key must be known and every number there, each with its source. */
+public final class KitReader {
+  static final String SCHEMA = "underlee/kit/1";
+  private static final String BUILT_IN = "formed-aluminium";
+  private static final double MM = 0.001;
+
+  private static final ObjectMapper JSON =
+      JsonMapper.builder()
+          .enable(DeserializationFeature.FAIL_ON_UNKNOWN_PROPERTIES)
+          .enable(DeserializationFeature.FAIL_ON_NULL_FOR_PRIMITIVES)
+          .enable(DeserializationFeature.FAIL_ON_MISSING_CREATOR_PROPERTIES)
+          .enable(DeserializationFeature.FAIL_ON_NULL_CREATOR_PROPERTIES)
+          .build();
+
+  private record KitFile(
+      @JsonProperty(required = true) String schema,
+      @JsonProperty(required = true) String id,
+      @JsonProperty(required = true) String version,
+      @JsonProperty(required = true) String name,
+      @JsonProperty(required = true) String family,
+      @JsonProperty(required = true) Map<String, Number> values,
+      @JsonProperty(required = true) List<MaterialEntry> materials,
+      @JsonProperty(required = true) List<StockEntry> stock) {}
+
+  private record Number(
+      @JsonProperty(required = true) double value, @JsonProperty(required = true) String source) {}
+
+  private record MaterialEntry(
+      @JsonProperty(required = true) String id,
+      @JsonProperty(required = true) String name,
+      @JsonProperty(required = true) double densityKgPerM3,
+      @JsonProperty(required = true) List<Integer> colour,
+      @JsonProperty(required = true) String source) {}
+
+  private record StockEntry(
+      @JsonProperty(required = true) String id,
+      @JsonProperty(required = true) String description,
+      @JsonProperty(required = true) String unit,
+      @JsonProperty(required = true) List<Double> stockLengthsMm,
+      @JsonProperty(required = true) double kerfMm,
+      @JsonProperty(required = true) String material,
+      @JsonProperty(required = true) double thicknessMm,
+      @JsonProperty(required = true) String source) {}
+
+  private KitReader() {}
+
+  /** The kit that ships with the program. */
+  public static Kit builtIn() {
+    try (InputStream in = KitReader.class.getResourceAsStream(BUILT_IN + ".json")) {
+      if (in == null) {
+        throw new IllegalStateException("the built-in kit " + BUILT_IN + " is missing");
+      }
+      return read(new String(in.readAllBytes(), StandardCharsets.UTF_8), BUILT_IN + ".json");
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+
+  /** The built-in kit when it is meant by name, else the file at that path. */
+  public static Kit named(String nameOrPath) {
+    if (nameOrPath.equals(BUILT_IN)) {
+      return builtIn();
+    }
+    Path path = Path.of(nameOrPath);
+    try {
+      return read(Files.readString(path), nameOrPath);
+    } catch (IOException e) {
+      throw new InputException(
+          Place.NOWHERE.inFile(nameOrPath),
+          "the kit cannot be read: " + e.getMessage(),
+          "Give the path of a kit file, or the built-in kit's name: " + BUILT_IN + ".");
+    }
+  }
+
+  static Kit read(String text, String file) {
+    try {
+      return new Check(file).kit(JSON.readValue(text, KitFile.class));
+    } catch (JsonProcessingException e) {
+      Place place =
+          Optional.ofNullable(e.getLocation())
+              .map(l -> Place.text(l.getLineNr(), l.getColumnNr()))
+              .orElse(Place.NOWHERE);
+      throw new InputException(
+          place.inFile(file),
+          "the kit is not as its schema says: " + e.getOriginalMessage(),
+          "Compare the file with the kit schema in docs/reference.");
+    }
+  }
+
+  /** The checks that JSON types cannot make. */
+  private record Check(String file) {
+    Kit kit(KitFile f) {
+      require(
+          f.schema.equals(SCHEMA),
+          "its schema is \"" + f.schema + "\", expected \"" + SCHEMA + "\"");
+      require(f.family.equals("pans"), "its family is \"" + f.family + "\", expected \"pans\"");
+      List<Material> materials = f.materials.stream().map(this::material).toList();
+      List<StockItem> stock = f.stock.stream().map(this::item).toList();
+      for (String id : Items.ALL) {
+        require(
+            stock.stream().anyMatch(s -> s.id().equals(id)), "it has no stock item \"" + id + "\"");
+      }
+      for (StockItem item : stock) {
+        require(
+            materials.stream().anyMatch(m -> m.id().equals(item.material())),
+            "item \""
+                + item.id()
+                + "\" is of material \""
+                + item.material()
+                + "\", which is not listed");
+      }
+      return new Kit(f.id, f.version, f.name, values(f), materials, stock);
+    }
+
+    private Map<PanValue, Kit.Sourced> values(KitFile f) {
+      Map<PanValue, Kit.Sourced> values = new EnumMap<>(PanValue.class);
+      f.values.forEach(
+          (key, number) -> {
+            Optional<PanValue> value = PanValue.named(key);
+            require(value.isPresent(), "its value \"" + key + "\" is unknown");
+            require(
+                Double.isFinite(number.value) && number.value > 0,
+                "its value \"" + key + "\" is " + number.value + ", expected more than zero");
+            require(!number.source.isBlank(), "its value \"" + key + "\" names no source");
+            value.ifPresent(
+                v -> values.put(v, new Kit.Sourced(v.toSi(number.value), number.source)));
+          });
+      for (PanValue value : PanValue.values()) {
+        require(values.containsKey(value), "its value \"" + value.key() + "\" is missing");
+      }
+      return values;
+    }
+
+    private Material material(MaterialEntry m) {
+      require(m.colour.size() == 3, "material \"" + m.id + "\" needs a colour of three numbers");
+      return new Material(
+          m.id,
+          m.name,
+          m.densityKgPerM3,
+          m.colour.get(0),
+          m.colour.get(1),
+          m.colour.get(2),
+          m.source);
+    }
+
+    private StockItem item(StockEntry s) {
+      require(s.kerfMm >= 0, "item \"" + s.id + "\" has kerf " + s.kerfMm);
+      require(
+          s.stockLengthsMm.stream().allMatch(l -> l > 0),
+          "item \"" + s.id + "\" has a stock length that is not more than zero");
+      return new StockItem(
+          s.id,
+          s.description,
+          s.unit,
+          s.stockLengthsMm.stream().map(l -> l * MM).toList(),
+          s.kerfMm * MM,
+          s.material,
+          s.thicknessMm * MM,
+          s.source);
+    }
+
+    private void require(boolean holds, String what) {
+      if (!holds) {
+        throw new InputException(
+            Place.NOWHERE.inFile(file),
+            "the kit cannot be used: " + what,
+            "Correct the kit file; docs/reference lists every key and its meaning.");
+      }
+    }
+  }
+}

@@ -1,0 +1,181 @@
+package org.underlee.layout;
+
+import static org.underlee.kit.PanValue.GUTTER_DEPTH;
+import static org.underlee.kit.PanValue.HANGER_END;
+import static org.underlee.kit.PanValue.LEAST_HEADROOM;
+import static org.underlee.kit.PanValue.RAIL_FASTENER_SPACING;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.underlee.bay.FieldBays;
+import org.underlee.finding.Finding;
+import org.underlee.finding.Finding.Measure;
+import org.underlee.finding.Place;
+import org.underlee.framing.Field;
+import org.underlee.framing.Member;
+import org.underlee.kit.Items;
+import org.underlee.kit.Kit;
+import org.underlee.units.Lengths;
+
+/** Lays out one field: plans it, then builds every part in building order. */
+final class FieldLayouter {
+  /** Stands in for the ground where neither a post nor a storey tells it. */
+  private static final double USUAL_STOREY = 2.4;
+
+  /** A storey's floor counts as the ground only when a person fits between it and the joists. */
+  private static final double LEAST_STOREY = 1.0;
+
+  private final FieldBays bays;
+  private final Kit kit;
+  private final PartNames names;
+  private final List<Finding> findings;
+
+  private FieldLayouter(FieldBays bays, Kit kit, int number, List<Finding> findings) {
+    this.bays = bays;
+    this.kit = kit;
+    this.names = new PartNames(bays.field().id(), number);
+    this.findings = findings;
+  }
+
+  /**
+   * @param number of the field in the model, from 1
+   * @param findings where what is noticed is added
+   * @return empty when no bay of the field can be served; a finding says why
+   */
+  static Optional<FieldLayout> layOut(
+      String deck, FieldBays bays, Kit kit, int number, List<Finding> findings) {
+    return new FieldLayouter(bays, kit, number, findings).layOut(deck);
+  }
+
+  private Optional<FieldLayout> layOut(String deck) {
+    FieldPlan plan = FieldPlanner.plan(bays, kit);
+    findings.addAll(plan.findings());
+    if (plan.served().isEmpty()) {
+      findings.add(nothingServed());
+      return Optional.empty();
+    }
+    StripBuilder strips = new StripBuilder(plan, names);
+    GutterLine line = GutterLine.of(plan, strips);
+    double ground = ground();
+    List<Part> gutters = new GutterBuilder(plan, names, line).parts();
+    DownspoutBuilder spouts = new DownspoutBuilder(plan, names, line, ground).build(gutters);
+    List<Part> parts = new ArrayList<>(inBays(plan));
+    parts.addAll(strips.parts());
+    parts.addAll(gutters);
+    parts.addAll(spouts.parts());
+    parts.add(hangerScrews(parts));
+    note(line, ground);
+    return Optional.of(
+        new FieldLayout(
+            deck,
+            bays.field().id(),
+            bays.field().storey(),
+            plan.seatHigh(),
+            plan.fall(),
+            plan.served().stream().mapToDouble(BayRun::run).max().orElseThrow(),
+            plan.lowEnd().words(),
+            plan.binding(),
+            parts,
+            spouts.links()));
+  }
+
+  private List<Part> inBays(FieldPlan plan) {
+    RailBuilder rails = new RailBuilder(plan, names, new SeatLimits(kit));
+    HeadRailBuilder heads = new HeadRailBuilder(plan, names);
+    PanBuilder pans = new PanBuilder(plan, names);
+    List<Part> parts = new ArrayList<>();
+    for (BayRun run : plan.served()) {
+      List<Part> own = rails.parts(run);
+      parts.addAll(own);
+      parts.add(heads.part(run));
+      parts.addAll(pans.parts(run));
+      parts.add(railScrews(run, own));
+    }
+    return parts;
+  }
+
+  private Part railScrews(BayRun run, List<Part> rails) {
+    int count =
+        rails.stream()
+            .mapToInt(
+                r ->
+                    GutterBuilder.stations(
+                            r.length(), kit.get(HANGER_END), kit.get(RAIL_FASTENER_SPACING))
+                        .size())
+            .sum();
+    return names.inBay(
+        run.bay().id(),
+        PartKind.FASTENER,
+        1,
+        PartNames.Shape.counted(Items.SCREW, count),
+        "through the rail legs into the joists, at most "
+            + Lengths.millimetres(kit.get(RAIL_FASTENER_SPACING))
+            + " apart");
+  }
+
+  /** Two screws a hanger. */
+  private Part hangerScrews(List<Part> parts) {
+    int hangers = (int) parts.stream().filter(p -> p.kind() == PartKind.HANGER).count();
+    return names.inField(
+        PartKind.FASTENER,
+        1,
+        PartNames.Shape.counted(Items.SCREW, 2 * hangers),
+        "two through each hanger's leg");
+  }
+
+  /** Height of the ground in the field's frame: the posts' feet, else the storey's floor. */
+  private double ground() {
+    Field field = bays.field();
+    double origin = field.frame().origin().z();
+    double[] feet =
+        field.posts().stream().map(Member::box).mapToDouble(b -> b.bottom()).sorted().toArray();
+    if (feet.length > 0) {
+      return feet[feet.length / 2] - origin;
+    }
+    return field
+        .storey()
+        .map(s -> s.elevation() - origin)
+        .filter(w -> w < -LEAST_STOREY)
+        .orElse(-USUAL_STOREY);
+  }
+
+  private void note(GutterLine line, double ground) {
+    Place place = bays.field().lines().get(0).plies().get(0).element().place();
+    double lowest =
+        line.outlets().stream().mapToDouble(o -> line.rimAt(o.u(), o)).min().orElseThrow()
+            - kit.get(GUTTER_DEPTH);
+    double headroom = lowest - ground;
+    if (headroom < kit.get(LEAST_HEADROOM)) {
+      findings.add(
+          Finding.measured(
+              LayoutRules.HEADROOM,
+              place,
+              bays.field().id()
+                  + ": "
+                  + Lengths.millimetres(headroom)
+                  + " are left below the gutter; the ground is taken at the posts' feet.",
+              new Measure(headroom * 1000, kit.get(LEAST_HEADROOM) * 1000, "mm"),
+              "Keep walking routes clear of the gutter, or use a shallower one."));
+    }
+    if (line.outlets().stream().anyMatch(o -> o.post().isEmpty())) {
+      findings.add(
+          Finding.of(
+              LayoutRules.NO_POST,
+              place,
+              bays.field().id() + ": no post stands by the gutter to fix a downspout to.",
+              "Fix the downspout to a wall, or lead the water off with a chain."));
+    }
+  }
+
+  private Finding nothingServed() {
+    return Finding.of(
+        LayoutRules.FIELD_EMPTY,
+        bays.field().lines().get(0).plies().get(0).element().place(),
+        bays.field().id()
+            + ": no bay can be served with kit "
+            + kit.id()
+            + "; nothing is laid out.",
+        "See the findings for each bay, or choose another kit.");
+  }
+}

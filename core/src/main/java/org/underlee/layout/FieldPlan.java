@@ -1,0 +1,57 @@
+package org.underlee.layout;
+
+import java.util.List;
+import org.underlee.bay.FieldBays;
+import org.underlee.finding.Finding;
+import org.underlee.geom.Transform;
+import org.underlee.geom.Vec3;
+import org.underlee.kit.Kit;
+
+/**
+ * The decisions for one field: where the low end is, how high the seat, which bays are served.
+ *
+ * @param seatHigh seat height at the high end of the field's frame
+ * @param served the bays that get pans
+ * @param cuts rail legs that are notched
+ * @param binding the limit that fixed the seat
+ * @param findings why a bay is left open
+ */
+record FieldPlan(
+    FieldBays bays,
+    Kit kit,
+    LowEnd lowEnd,
+    double seatHigh,
+    List<BayRun> served,
+    int cuts,
+    String binding,
+    List<Finding> findings) {
+
+  double fall() {
+    return kit.fall();
+  }
+
+  /** Height of the seat at a station of the field's frame. */
+  double seat(double v) {
+    return seatHigh - fall() * v;
+  }
+
+  Transform frame() {
+    return bays.field().frame();
+  }
+
+  /** A world frame on a slope through a place in the field: x across, y down the fall, z up. */
+  Transform sloped(double u, double v, double w) {
+    double cosine = 1 / Math.hypot(1, fall());
+    Vec3 down = new Vec3(0, cosine, -fall() * cosine);
+    Vec3 up = Vec3.X.cross(down);
+    return frame().after(new Transform(new Vec3(u, v, w), Vec3.X, down, up));
+  }
+
+  /** Level plan area under the pans, the measure of what is kept dry. */
+  double area() {
+    return served.stream()
+        .mapToDouble(
+            r -> r.run() * (r.bay().clearWidthHigh() + r.bay().clearWidthAt(r.lowFace())) / 2)
+        .sum();
+  }
+}

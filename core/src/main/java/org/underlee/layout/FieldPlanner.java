@@ -1,0 +1,226 @@
+package org.underlee.layout;
+
+import static org.underlee.kit.PanValue.COLLAR_CLEARANCE;
+import static org.underlee.kit.PanValue.COLLAR_EDGE;
+import static org.underlee.kit.PanValue.PAN_NARROWEST;
+import static org.underlee.kit.PanValue.PAN_SIDE_GAP;
+import static org.underlee.kit.PanValue.PAN_WIDEST;
+import static org.underlee.kit.PanValue.RAIL_LEDGE;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import org.underlee.bay.Bay;
+import org.underlee.bay.Crossing;
+import org.underlee.bay.FieldBays;
+import org.underlee.bay.Way;
+import org.underlee.finding.Finding;
+import org.underlee.finding.Finding.Measure;
+import org.underlee.finding.Place;
+import org.underlee.kit.Kit;
+import org.underlee.units.Lengths;
+
+/**
+ * Chooses the low-end line and the seat height of a field. Exact: all limits on the seat are
+ * one-sided bounds, so for each low-end line the feasible seats form one interval, and the best
+ * seat is its top or a height at which a rail leg just needs no notch.
+ *
+ * <p>Order of preference: most area served, fewest parts cut, greatest headroom.
+ */
+final class FieldPlanner {
+  /** Shorter runs leave no room for a pan between the end gaps. */
+  private static final double SHORTEST_RUN = 0.3;
+
+  /** Numbers nearer than this are equal: a hundredth of a millimetre. */
+  private static final double SAME = 1e-5;
+
+  private final FieldBays bays;
+  private final Kit kit;
+  private final SeatLimits limits;
+
+  private FieldPlanner(FieldBays bays, Kit kit) {
+    this.bays = bays;
+    this.kit = kit;
+    this.limits = new SeatLimits(kit);
+  }
+
+  /** The best plan; its {@code served} is empty when no bay can be served. */
+  static FieldPlan plan(FieldBays bays, Kit kit) {
+    FieldPlanner planner = new FieldPlanner(bays, kit);
+    return LowEnd.candidates(bays).stream()
+        .filter(planner::isClearOfPlyStrips)
+        .map(planner::planFor)
+        .min(
+            Comparator.comparingDouble((FieldPlan p) -> -Math.round(p.area() / SAME))
+                .thenComparingInt(FieldPlan::cuts)
+                .thenComparingDouble(p -> -p.seatHigh()))
+        .orElseThrow();
+  }
+
+  /** A ply strip hangs below the joists, so it cannot pass a beam that the joists lie on. */
+  private boolean isClearOfPlyStrips(LowEnd end) {
+    return end.passed().isEmpty()
+        || bays.field().lines().stream().allMatch(l -> l.plies().size() == 1);
+  }
+
+  private FieldPlan planFor(LowEnd end) {
+    List<Finding> findings = new ArrayList<>();
+    List<BayRun> fit = new ArrayList<>();
+    for (Bay bay : bays.bays()) {
+      Optional<Double> face = end.faceIn(bay);
+      face.map(f -> new BayRun(bay, f, kit)).ifPresent(run -> keepIfItFits(run, fit, findings));
+    }
+    SeatLimit floor =
+        fit.stream()
+            .map(r -> limits.lowest(r, end.passed()))
+            .max(Comparator.comparingDouble(SeatLimit::height))
+            .orElse(new SeatLimit(0, ""));
+    List<BayRun> served = new ArrayList<>();
+    for (BayRun run : fit) {
+      SeatLimit ceiling = limits.highest(run);
+      if (ceiling.height() >= floor.height() - SAME) {
+        served.add(run);
+      } else {
+        findings.add(noSeat(run.bay(), ceiling, floor));
+      }
+    }
+    return seated(end, served, floor, findings);
+  }
+
+  private FieldPlan seated(
+      LowEnd end, List<BayRun> served, SeatLimit floor, List<Finding> findings) {
+    SeatLimit top =
+        served.stream()
+            .map(limits::highest)
+            .min(Comparator.comparingDouble(SeatLimit::height))
+            .orElse(floor);
+    SeatLimit best =
+        Stream.concat(Stream.of(top), served.stream().flatMap(r -> limits.notchFree(r).stream()))
+            .filter(l -> l.height() >= floor.height() - SAME && l.height() <= top.height())
+            .min(
+                Comparator.comparingInt((SeatLimit l) -> cuts(served, l.height()))
+                    .thenComparingDouble(l -> -l.height()))
+            .orElse(top);
+    return new FieldPlan(
+        bays,
+        kit,
+        end,
+        best.height(),
+        List.copyOf(served),
+        cuts(served, best.height()),
+        best.why(),
+        List.copyOf(findings));
+  }
+
+  /** Both rails of a bay are notched at each place. */
+  private int cuts(List<BayRun> served, double seatHigh) {
+    return served.stream().mapToInt(r -> 2 * limits.notches(r, seatHigh).size()).sum();
+  }
+
+  private void keepIfItFits(BayRun run, List<BayRun> fit, List<Finding> findings) {
+    Bay bay = run.bay();
+    double narrow = Math.min(bay.clearWidthHigh(), bay.clearWidthAt(run.lowFace()));
+    double wide = Math.max(bay.clearWidthHigh(), bay.clearWidthAt(run.lowFace()));
+    Optional<Crossing> edge =
+        run.bay().crossings().stream().filter(c -> cannotPass(run, c)).findFirst();
+    if (wide > kit.get(PAN_WIDEST) + SAME) {
+      findings.add(width(bay, wide, PAN_WIDEST));
+    } else if (narrow < kit.get(PAN_NARROWEST) - SAME) {
+      findings.add(width(bay, narrow, PAN_NARROWEST));
+    } else if (run.run() < SHORTEST_RUN) {
+      findings.add(runTooShort(run));
+    } else if (edge.isPresent()) {
+      findings.add(pipeAtEdge(bay, edge.get()));
+    } else {
+      fit.add(run);
+    }
+  }
+
+  /** A hole in the pan must leave sheet at both sides, clear of the rails' ledges. */
+  private boolean cannotPass(BayRun run, Crossing c) {
+    if (c.way() != Way.THROUGH || c.stretch().from() > run.railEnd()) {
+      return false;
+    }
+    double half = c.acrossStretch().length() / 2 + kit.get(COLLAR_CLEARANCE);
+    double edge = Math.max(kit.get(RAIL_LEDGE), kit.get(PAN_SIDE_GAP) + kit.get(COLLAR_EDGE));
+    double width = run.bay().clearWidthAt(c.stretch().middle());
+    return c.across() - half < edge || width - c.across() - half < edge;
+  }
+
+  private Finding width(Bay bay, double measured, org.underlee.kit.PanValue value) {
+    boolean wide = value == PAN_WIDEST;
+    double limit = kit.get(value);
+    return Finding.measured(
+        wide ? LayoutRules.BAY_TOO_WIDE : LayoutRules.BAY_TOO_NARROW,
+        place(bay),
+        name(bay)
+            + " is "
+            + Lengths.millimetres(measured)
+            + " clear; kit "
+            + kit.id()
+            + (wide ? " spans at most " : " needs at least ")
+            + Lengths.millimetres(limit)
+            + ". The bay is left open.",
+        millimetres(measured, limit),
+        wide
+            ? "Choose a kit with wider pans, or have a joist added by the designer."
+            : "Close the gap with tape over the joist tops, or leave it open on purpose.");
+  }
+
+  private Finding runTooShort(BayRun run) {
+    return Finding.measured(
+        LayoutRules.RUN_TOO_SHORT,
+        place(run.bay()),
+        name(run.bay()) + " has a clear run of only " + Lengths.millimetres(run.run()) + ".",
+        millimetres(run.run(), SHORTEST_RUN),
+        "Leave the bay open, or drain it with a flashing.");
+  }
+
+  private Finding pipeAtEdge(Bay bay, Crossing c) {
+    return Finding.of(
+        LayoutRules.PIPE_AT_EDGE,
+        c.element().place(),
+        name(bay)
+            + ": "
+            + c.element().ifcClass()
+            + " #"
+            + c.element().instance()
+            + " goes through so near a joist that no sheet is left for a collar. The bay is left"
+            + " open.",
+        "Move the pipe toward the middle of the bay, or box the bay out around it.");
+  }
+
+  private Finding noSeat(Bay bay, SeatLimit ceiling, SeatLimit floor) {
+    return Finding.measured(
+        LayoutRules.NO_SEAT,
+        place(bay),
+        name(bay)
+            + " is left open: no seat height serves it at a fall of "
+            + Lengths.fall(kit.fall())
+            + ". At the high end the seat may be at most "
+            + Lengths.millimetres(ceiling.height())
+            + " from the joist bottom ("
+            + ceiling.why()
+            + "), and must be at least "
+            + Lengths.millimetres(floor.height())
+            + " ("
+            + floor.why()
+            + ").",
+        millimetres(ceiling.height(), floor.height()),
+        "Shorten the run, move what is in the way, or use a kit with a taller rail leg.");
+  }
+
+  private static Measure millimetres(double measured, double limit) {
+    return new Measure(measured * 1000, limit * 1000, "mm");
+  }
+
+  private String name(Bay bay) {
+    return bays.field().id() + " " + bay.id();
+  }
+
+  private static Place place(Bay bay) {
+    return bay.left().plies().get(0).element().place();
+  }
+}

@@ -1,0 +1,102 @@
+package org.underlee.layout;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.underlee.geom.Extrusion;
+import org.underlee.geom.Outline;
+
+/**
+ * Makes parts with stable ids and short labels for one field: the same framing gives the same names
+ * on every run.
+ *
+ * @param field {@code deck-1/field-1}
+ * @param number of the field in the model, for labels: {@code F1}
+ */
+record PartNames(String field, int number) {
+
+  /** A part of one bay: id {@code deck-1/field-1/B3/pan-1}, label {@code F1-B3-P1}. */
+  Part inBay(String bay, PartKind kind, int ordinal, Shape shape, String why) {
+    return part(bay + "/", Optional.of(bay), bay + "-", kind, ordinal, shape, why);
+  }
+
+  /** A part below a joist line, such as a ply strip. */
+  Part atLine(String line, PartKind kind, int ordinal, Shape shape, String why) {
+    return part(line + "/", Optional.empty(), line + "-", kind, ordinal, shape, why);
+  }
+
+  /** A part of the field as a whole, such as its gutter. */
+  Part inField(PartKind kind, int ordinal, Shape shape, String why) {
+    return part("", Optional.empty(), "", kind, ordinal, shape, why);
+  }
+
+  /** What a part is, apart from its name. */
+  record Shape(
+      String item,
+      double length,
+      double width,
+      OptionalDouble fall,
+      List<Extrusion> bodies,
+      Optional<Outline> section,
+      int count) {
+
+    static Shape of(String item, double length, double width, List<Extrusion> bodies) {
+      return new Shape(item, length, width, OptionalDouble.empty(), bodies, Optional.empty(), 1);
+    }
+
+    /** Pieces that are counted and not drawn. */
+    static Shape counted(String item, int count) {
+      return new Shape(item, 0, 0, OptionalDouble.empty(), List.of(), Optional.empty(), count);
+    }
+
+    Shape falling(double dropPerRun) {
+      return new Shape(item, length, width, OptionalDouble.of(dropPerRun), bodies, section, count);
+    }
+
+    Shape cutFrom(Outline profile) {
+      return new Shape(item, length, width, fall, bodies, Optional.of(profile), count);
+    }
+  }
+
+  private Part part(
+      String path,
+      Optional<String> bay,
+      String prefix,
+      PartKind kind,
+      int ordinal,
+      Shape s,
+      String why) {
+    return new Part(
+        field + "/" + path + kind.word() + "-" + ordinal,
+        "F" + number + "-" + prefix + letter(kind) + ordinal,
+        kind,
+        field,
+        bay,
+        s.item,
+        s.length,
+        s.width,
+        s.fall,
+        s.bodies,
+        s.section,
+        s.count,
+        why);
+  }
+
+  private static String letter(PartKind kind) {
+    return switch (kind) {
+      case PAN -> "P";
+      case SIDE_RAIL -> "R";
+      case HEAD_RAIL -> "H";
+      case PLY_STRIP -> "S";
+      case COLLAR_PIECE -> "C";
+      case GUTTER -> "G";
+      case OUTLET -> "O";
+      case END_CAP -> "E";
+      case HANGER -> "K";
+      case DOWNSPOUT -> "D";
+      case ELBOW -> "L";
+      case TAPE -> "T";
+      case FASTENER -> "X";
+    };
+  }
+}

@@ -1,0 +1,129 @@
+package org.underlee.layout;
+
+import static org.underlee.kit.PanValue.PAN_DRIP;
+import static org.underlee.kit.PanValue.PAN_LAP;
+import static org.underlee.kit.PanValue.PAN_LONGEST;
+import static org.underlee.kit.PanValue.STRIP_GAP;
+import static org.underlee.kit.PanValue.STRIP_HEM;
+import static org.underlee.kit.PanValue.TAPE_WIDTH;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.underlee.framing.JoistLine;
+import org.underlee.framing.Member;
+import org.underlee.geom.Extrusion;
+import org.underlee.geom.Linear;
+import org.underlee.geom.Outline;
+import org.underlee.geom.Transform;
+import org.underlee.geom.Vec3;
+import org.underlee.kit.Items;
+import org.underlee.kit.Kit;
+import org.underlee.units.Lengths;
+
+/** Closes the underside of doubled and tripled lines: a shallow trough, and tape on each seam. */
+record StripBuilder(FieldPlan plan, PartNames names) {
+  /** Kept free between the strip and the rails' legs at each side. */
+  private static final double SIDE = 0.001;
+
+  List<Part> parts() {
+    List<Part> parts = new ArrayList<>();
+    for (JoistLine line : plan.bays().field().lines()) {
+      if (line.plies().size() > 1) {
+        beside(line).ifPresent(run -> parts.addAll(parts(line, run)));
+      }
+    }
+    return parts;
+  }
+
+  /** The run of a served bay next to the line: the strip starts and stops with its pan. */
+  private Optional<BayRun> beside(JoistLine line) {
+    return plan.served().stream()
+        .filter(r -> r.bay().left().equals(line) || r.bay().right().equals(line))
+        .findFirst();
+  }
+
+  /** Height of the strip's floor at a station: at the rails' fall, and below the joists. */
+  double floor(JoistLine line, double v) {
+    BayRun run = beside(line).orElseThrow();
+    double below =
+        line.bottom().at(run.start()) - plan.kit().get(STRIP_HEM) - plan.kit().get(STRIP_GAP);
+    return Math.min(plan.seat(run.start()), below) - plan.fall() * (v - run.start());
+  }
+
+  private List<Part> parts(JoistLine line, BayRun run) {
+    Kit kit = plan.kit();
+    double start = run.start();
+    double cosine = run.stationAt(1) - start;
+    Transform slope = plan.sloped(0, start, floor(line, start));
+    double lap = kit.get(PAN_LAP);
+    double length = run.panLength();
+    int count =
+        length <= kit.get(PAN_LONGEST)
+            ? 1
+            : (int) Math.ceil(length / (kit.get(PAN_LONGEST) - lap) - 1e-9);
+    List<Part> parts = new ArrayList<>();
+    for (int i = 0; i < count; i++) {
+      boolean last = i == count - 1;
+      TroughPiece trough =
+          new TroughPiece(
+              new Linear(line.left().at(start), line.left().slope() * cosine).plus(SIDE),
+              new Linear(line.right().at(start), line.right().slope() * cosine).plus(-SIDE),
+              length * i / count,
+              length * (i + 1) / count + (last ? 0 : lap),
+              count - 1 - i,
+              kit.item(Items.STRIP_SHEET).thickness(),
+              kit.get(STRIP_HEM),
+              last ? kit.get(PAN_DRIP) : 0,
+              0,
+              List.of());
+      parts.add(strip(line, i + 1, trough, slope));
+    }
+    parts.addAll(tapes(line, run));
+    return parts;
+  }
+
+  private Part strip(JoistLine line, int ordinal, TroughPiece trough, Transform slope) {
+    return names.atLine(
+        line.id(),
+        PartKind.PLY_STRIP,
+        ordinal,
+        PartNames.Shape.of(
+                Items.STRIP_SHEET,
+                trough.to() - trough.from(),
+                trough.width(),
+                trough.bodies(slope))
+            .falling(plan.fall()),
+        line.plies().size()
+            + " plies let water through their seams; the strip is as wide as the line, "
+            + Lengths.millimetres(line.width())
+            + ", less 1 mm each side");
+  }
+
+  private List<Part> tapes(JoistLine line, BayRun run) {
+    double thick = plan.kit().item(Items.SEAM_TAPE).thickness();
+    double width = Math.min(plan.kit().get(TAPE_WIDTH), line.width() - 2 * SIDE);
+    Vec3 along = new Vec3(line.left().slope(), 1, line.bottom().slope());
+    double length = (run.panEnd() - run.start()) * along.length();
+    List<Part> parts = new ArrayList<>();
+    double seam = line.left().at(run.start());
+    for (Member ply : line.plies().subList(0, line.plies().size() - 1)) {
+      seam += ply.box().width();
+      Vec3 origin = new Vec3(seam, run.start(), line.bottom().at(run.start()));
+      Vec3 across = new Vec3(1, -along.x(), 0).unit();
+      Transform flat =
+          plan.frame()
+              .after(new Transform(origin, across, along.unit(), across.cross(along.unit())));
+      Outline outline = Outline.rectangle(-width / 2, 0, width / 2, length);
+      List<Extrusion> bodies = List.of(Sheet.plate(flat, outline, -thick, thick));
+      parts.add(
+          names.atLine(
+              line.id(),
+              PartKind.TAPE,
+              parts.size() + 1,
+              PartNames.Shape.of(Items.SEAM_TAPE, length, width, bodies),
+              "closes the seam between two plies from below, above the strip"));
+    }
+    return parts;
+  }
+}

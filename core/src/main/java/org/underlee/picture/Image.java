@@ -1,0 +1,53 @@
+package org.underlee.picture;
+
+/** A finished raster picture, with what can be picked at each pixel. Rows run from the top. */
+public final class Image {
+  private final int width;
+  private final int height;
+  private final int[] argb;
+  private final int[] ids;
+
+  /** Takes the arrays over: row by row, {@code width × height} long. */
+  Image(int width, int height, int[] argb, int[] ids) {
+    this.width = width;
+    this.height = height;
+    this.argb = argb;
+    this.ids = ids;
+  }
+
+  public int width() {
+    return width;
+  }
+
+  public int height() {
+    return height;
+  }
+
+  /** Opaque {@code 0xffRRGGBB}. */
+  public int argb(int x, int y) {
+    return argb[index(x, y)];
+  }
+
+  /** The id of the shape at a pixel; zero where there is none. */
+  public int id(int x, int y) {
+    return ids[index(x, y)];
+  }
+
+  /** A copy of all pixels, row by row. */
+  public int[] pixels() {
+    return argb.clone();
+  }
+
+  /** A copy of all picking ids, row by row. */
+  public int[] ids() {
+    return ids.clone();
+  }
+
+  private int index(int x, int y) {
+    if (x < 0 || x >= width || y < 0 || y >= height) {
+      throw new IndexOutOfBoundsException(
+          "pixel " + x + ", " + y + " of a picture of " + width + " × " + height);
+    }
+    return y * width + x;
+  }
+}

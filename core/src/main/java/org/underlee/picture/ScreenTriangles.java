@@ -1,0 +1,145 @@
+package org.underlee.picture;
+
+import java.util.Arrays;
+
+/**
+ * Flat-coloured triangles in sample coordinates (x right, y down), each with a depth that is linear
+ * on the screen: greater is nearer. Corners are sorted by y, so that an edge shared by two
+ * triangles is walked from the same end in both: no cracks and no sample drawn twice.
+ */
+final class ScreenTriangles {
+  private static final int FIELDS = 9;
+
+  /** A triangle of less than this, in samples², holds no sample worth drawing. */
+  private static final double LEAST_AREA = 1e-6;
+
+  private final int width;
+  private final int height;
+  private int size;
+  private int top = Integer.MAX_VALUE;
+  private int bottom = -1;
+
+  /** x, y of three corners, then depth at the first and its steps along x and y. */
+  private double[] fields = new double[0];
+
+  private int[] argb = new int[0];
+  private int[] ids = new int[0];
+  private int[] firstRow = new int[0];
+  private int[] lastRow = new int[0];
+
+  /** Holds triangles that meet a picture of the given size in samples. */
+  ScreenTriangles(int width, int height) {
+    this.width = width;
+    this.height = height;
+  }
+
+  /** Adds a triangle unless it covers no sample; corners are x, y, depth each, in any order. */
+  void add(double[] p, int a, int b, int c, int colour, int id) {
+    int low = a;
+    int mid = b;
+    int high = c;
+    if (p[low + 1] > p[mid + 1]) {
+      int swap = low;
+      low = mid;
+      mid = swap;
+    }
+    if (p[mid + 1] > p[high + 1]) {
+      int swap = mid;
+      mid = high;
+      high = swap;
+    }
+    if (p[low + 1] > p[mid + 1]) {
+      int swap = low;
+      low = mid;
+      mid = swap;
+    }
+    int from = Math.max(0, firstCentre(p[low + 1]));
+    int to = Math.min(height, firstCentre(p[high + 1])) - 1;
+    double left = Math.min(p[a], Math.min(p[b], p[c]));
+    double right = Math.max(p[a], Math.max(p[b], p[c]));
+    if (from <= to && firstCentre(left) < Math.min(width, firstCentre(right)) && right > 0) {
+      store(p, low, mid, high, colour, id, from, to);
+    }
+  }
+
+  /** The number of the first row or column whose centre is at or after {@code at}. */
+  static int firstCentre(double at) {
+    return (int) Math.ceil(at - 0.5);
+  }
+
+  private void store(double[] p, int low, int mid, int high, int colour, int id, int from, int to) {
+    double ux = p[mid] - p[low];
+    double uy = p[mid + 1] - p[low + 1];
+    double vx = p[high] - p[low];
+    double vy = p[high + 1] - p[low + 1];
+    double area = ux * vy - vx * uy;
+    if (Math.abs(area) < LEAST_AREA) {
+      return;
+    }
+    grow();
+    int o = size * FIELDS;
+    System.arraycopy(p, low, fields, o, 2);
+    System.arraycopy(p, mid, fields, o + 2, 2);
+    System.arraycopy(p, high, fields, o + 4, 2);
+    double du = p[mid + 2] - p[low + 2];
+    double dv = p[high + 2] - p[low + 2];
+    fields[o + 6] = p[low + 2];
+    fields[o + 7] = (du * vy - dv * uy) / area;
+    fields[o + 8] = (dv * ux - du * vx) / area;
+    argb[size] = colour;
+    ids[size] = id;
+    firstRow[size] = from;
+    lastRow[size] = to;
+    top = Math.min(top, from);
+    bottom = Math.max(bottom, to);
+    size++;
+  }
+
+  private void grow() {
+    if (size == argb.length) {
+      int more = Math.max(64, 2 * size);
+      fields = Arrays.copyOf(fields, FIELDS * more);
+      argb = Arrays.copyOf(argb, more);
+      ids = Arrays.copyOf(ids, more);
+      firstRow = Arrays.copyOf(firstRow, more);
+      lastRow = Arrays.copyOf(lastRow, more);
+    }
+  }
+
+  /** Draws, in the order of adding, what meets the layer's rows. */
+  void draw(Layer layer) {
+    int end = layer.firstRow() + layer.rows();
+    if (bottom < layer.firstRow() || top >= end) {
+      return;
+    }
+    for (int i = 0; i < size; i++) {
+      if (lastRow[i] >= layer.firstRow() && firstRow[i] < end) {
+        draw(layer, i, Math.max(firstRow[i], layer.firstRow()), Math.min(lastRow[i], end - 1));
+      }
+    }
+  }
+
+  private void draw(Layer layer, int i, int from, int to) {
+    int o = i * FIELDS;
+    double x0 = fields[o];
+    double y0 = fields[o + 1];
+    double x1 = fields[o + 2];
+    double y1 = fields[o + 3];
+    double x2 = fields[o + 4];
+    double y2 = fields[o + 5];
+    double whole = (x2 - x0) / (y2 - y0);
+    double upper = y1 > y0 ? (x1 - x0) / (y1 - y0) : 0;
+    double lower = y2 > y1 ? (x2 - x1) / (y2 - y1) : 0;
+    double stepX = fields[o + 7];
+    double stepY = fields[o + 8];
+    for (int y = from; y <= to; y++) {
+      double centre = y + 0.5;
+      double xa = x0 + (centre - y0) * whole;
+      double xb = centre < y1 ? x0 + (centre - y0) * upper : x1 + (centre - y1) * lower;
+      int left = Math.max(0, firstCentre(Math.min(xa, xb)));
+      int right = Math.min(width, firstCentre(Math.max(xa, xb)));
+      double depth = fields[o + 6] + stepX * (left + 0.5 - x0) + stepY * (centre - y0);
+      layer.fillRow(y, left, right, depth, stepX, argb[i], ids[i]);
+    }
+  }
+}

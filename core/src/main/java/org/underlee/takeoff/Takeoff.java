@@ -1,0 +1,46 @@
+package org.underlee.takeoff;
+
+import java.util.List;
+import java.util.Map;
+
+/**
+ * What to buy and cut for a layout.
+ *
+ * @param lines one a stock item: what is in the assembly, net
+ * @param cuts the cut list, longest first in each item
+ * @param stock what to buy by the length, with its cutting pattern
+ * @param bound for each item sold by length, the proven least number of its longest stock
+ */
+public record Takeoff(
+    List<Line> lines, List<Cut> cuts, List<Stock> stock, Map<String, Integer> bound) {
+
+  /**
+   * @param unit {@code m} for what is sold by length, else {@code piece}
+   * @param parts ids of the parts counted, each part in one line
+   */
+  public record Line(
+      String item, String description, String unit, double quantity, List<String> parts) {}
+
+  /**
+   * Equal pieces to cut.
+   *
+   * @param length metres, to a tenth of a millimetre
+   * @param bays where they go: bays, joist lines or fields
+   */
+  public record Cut(String item, double length, int count, List<String> bays) {}
+
+  /**
+   * @param pieces how many sticks are cut to this pattern
+   * @param offcut left of each, metres
+   */
+  public record Stock(
+      String item, double stockLength, int pieces, List<Double> pattern, double offcut) {}
+
+  /** Metres bought of an item. */
+  public double bought(String item) {
+    return stock.stream()
+        .filter(s -> s.item().equals(item))
+        .mapToDouble(s -> s.stockLength() * s.pieces())
+        .sum();
+  }
+}

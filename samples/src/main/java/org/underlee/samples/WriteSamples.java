@@ -1,0 +1,37 @@
+package org.underlee.samples;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.LinkedHashMap;
+import java.util.Map;
+
+/** Writes the committed files of every sample: the model and what a survey of it should say. */
+public final class WriteSamples {
+  private WriteSamples() {}
+
+  /** The one argument is the folder of the samples. */
+  public static void main(String[] args) throws IOException {
+    if (args.length != 1) {
+      throw new IllegalArgumentException("one argument, the samples folder; got " + args.length);
+    }
+    for (SampleDeck sample : SampleDecks.all()) {
+      for (Map.Entry<String, byte[]> file : files(sample).entrySet()) {
+        Path path = Path.of(args[0]).resolve(sample.name()).resolve(file.getKey());
+        Files.createDirectories(path.resolveSibling("."));
+        Files.write(path, file.getValue());
+      }
+    }
+  }
+
+  /** The files of {@code sample} by their path in its folder. */
+  static Map<String, byte[]> files(SampleDeck sample) {
+    Mix mix = sample.ownMix();
+    String truth = TruthJson.of(sample.truth(mix), sample, mix);
+    Map<String, byte[]> files = new LinkedHashMap<>();
+    files.put(sample.name() + ".ifc", IfcEmitter.emit(sample, mix));
+    files.put("expected/survey.json", truth.getBytes(StandardCharsets.UTF_8));
+    return files;
+  }
+}
