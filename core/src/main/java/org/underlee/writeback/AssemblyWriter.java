@@ -5,6 +5,7 @@ import java.util.List;
 import org.underlee.geom.Box;
 import org.underlee.geom.Transform;
 import org.underlee.geom.Vec3;
+import org.underlee.kit.Kit;
 import org.underlee.layout.FieldLayout;
 import org.underlee.layout.Part;
 
@@ -15,6 +16,7 @@ final class AssemblyWriter {
   private final PartWriter partWriter;
   private final PropertyWriter properties;
   private final QuantityWriter quantities;
+  private final Kit kit;
   private final Provenance provenance;
 
   AssemblyWriter(
@@ -23,12 +25,14 @@ final class AssemblyWriter {
       PartWriter partWriter,
       PropertyWriter properties,
       QuantityWriter quantities,
+      Kit kit,
       Provenance provenance) {
     this.draft = draft;
     this.shapes = shapes;
     this.partWriter = partWriter;
     this.properties = properties;
     this.quantities = quantities;
+    this.kit = kit;
     this.provenance = provenance;
   }
 
@@ -48,7 +52,7 @@ final class AssemblyWriter {
     }
     Value elements = Value.list(parts.stream().map(PlacedPart::element).toList());
     draft.relate("IfcRelAggregates", id(field, "aggregates"), assembly, elements);
-    properties.writeLayout(assembly, field, provenance);
+    properties.writeLayout(assembly, field, kit, provenance);
     new DrainRunWriter(draft, shapes).write(field, parts);
     return parts;
   }

@@ -1,6 +1,7 @@
 package org.underlee.writeback;
 
 import java.util.List;
+import org.underlee.takeoff.Takeoff;
 
 /**
  * One line of the bill of quantities.
@@ -19,6 +20,17 @@ public record BillLine(
     List<String> partIds) {
   public BillLine {
     partIds = List.copyOf(partIds);
+  }
+
+  /** The lines of a takeoff: metres for what is sold by length, else pieces. */
+  public static List<BillLine> of(Takeoff takeoff) {
+    return takeoff.lines().stream().map(BillLine::of).toList();
+  }
+
+  private static BillLine of(Takeoff.Line line) {
+    QuantityKind kind = line.unit().equals("m") ? QuantityKind.LENGTH : QuantityKind.COUNT;
+    return new BillLine(
+        line.item(), line.description(), line.unit(), line.quantity(), kind, line.parts());
   }
 
   /** What a quantity measures. */

@@ -8,26 +8,27 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
+import org.underlee.kit.Kit;
 import org.underlee.layout.FieldLayout;
+import org.underlee.layout.Layout;
 import org.underlee.layout.Part;
 
 /** All the instances of a design, in order: assemblies, types, bill. */
 final class BlockWriter {
   private final Draft draft;
-  private final StockList stock;
   private final Provenance provenance;
   private final Map<String, PlacedPart> parts = new LinkedHashMap<>();
 
-  BlockWriter(Host host, StockList stock, Provenance provenance) {
+  BlockWriter(Host host, Provenance provenance) {
     this.draft = new Draft(host);
-    this.stock = stock;
     this.provenance = provenance;
   }
 
-  void write(List<FieldLayout> fields, List<BillLine> bill) {
-    requireOwnIds(fields);
+  void write(Layout layout, List<BillLine> bill) {
+    requireOwnIds(layout.parts());
+    Kit kit = layout.kit();
     ShapeWriter shapes = new ShapeWriter(draft);
-    MaterialWriter materials = new MaterialWriter(draft, shapes, stock);
+    MaterialWriter materials = new MaterialWriter(draft, shapes, kit);
     Definitions definitions = new Definitions(draft);
     AssemblyWriter assemblies =
         new AssemblyWriter(
@@ -35,15 +36,16 @@ final class BlockWriter {
             shapes,
             new PartWriter(draft, shapes, materials),
             new PropertyWriter(draft, definitions),
-            new QuantityWriter(draft, stock, definitions),
+            new QuantityWriter(draft, kit, definitions),
+            kit,
             provenance);
-    for (FieldLayout field : fields) {
+    for (FieldLayout field : layout.fields()) {
       if (!field.parts().isEmpty()) {
         assemblies.write(field).forEach(p -> parts.put(p.part().id(), p));
       }
     }
     List<PlacedPart> all = List.copyOf(parts.values());
-    List<Value> types = new TypeWriter(draft, materials, stock).write(all);
+    List<Value> types = new TypeWriter(draft, materials, kit).write(all);
     declare(types, new BillWriter(draft, definitions, parts).write(bill));
   }
 
@@ -64,13 +66,11 @@ final class BlockWriter {
     return ids;
   }
 
-  private static void requireOwnIds(List<FieldLayout> fields) {
+  private static void requireOwnIds(List<Part> all) {
     Set<String> ids = new HashSet<>();
-    for (FieldLayout field : fields) {
-      for (Part part : field.parts()) {
-        if (!ids.add(part.id())) {
-          throw new IllegalArgumentException("two parts have the id " + part.id());
-        }
+    for (Part part : all) {
+      if (!ids.add(part.id())) {
+        throw new IllegalArgumentException("two parts have the id " + part.id());
       }
     }
   }

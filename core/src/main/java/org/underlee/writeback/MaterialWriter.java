@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.underlee.geom.Outline;
+import org.underlee.kit.Kit;
 import org.underlee.kit.Material;
 import org.underlee.kit.StockItem;
 
@@ -14,19 +15,19 @@ final class MaterialWriter {
 
   private final Draft draft;
   private final ShapeWriter shapes;
-  private final StockList stock;
+  private final Kit kit;
   private final Map<String, Value> styles = new HashMap<>();
   private final Map<String, Value> materials = new HashMap<>();
 
-  MaterialWriter(Draft draft, ShapeWriter shapes, StockList stock) {
+  MaterialWriter(Draft draft, ShapeWriter shapes, Kit kit) {
     this.draft = draft;
     this.shapes = shapes;
-    this.stock = stock;
+    this.kit = kit;
   }
 
   /** Gives a solid the colour of the item's material. */
   void style(Value solid, String item) {
-    Material material = stock.material(stock.item(item));
+    Material material = kit.materialOf(kit.item(item));
     Value style = styles.computeIfAbsent(material.id(), id -> surfaceStyle(material));
     draft.out().add("IfcStyledItem", solid, Value.list(style), Value.UNSET);
   }
@@ -38,7 +39,7 @@ final class MaterialWriter {
    * @param section of the formed length, where all its parts have the same
    */
   Value madeOf(StockItem item, IfcFamily family, Optional<Outline> section) {
-    Value material = material(stock.material(item));
+    Value material = material(kit.materialOf(item));
     boolean formed = family == IfcFamily.MEMBER || family == IfcFamily.SEGMENT;
     if (formed && section.isPresent() && !draft.ifc2x3()) {
       return profileSet(item, material, section.get());

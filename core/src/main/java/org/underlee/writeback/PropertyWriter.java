@@ -2,6 +2,7 @@ package org.underlee.writeback;
 
 import java.util.List;
 import java.util.Optional;
+import org.underlee.kit.Kit;
 import org.underlee.layout.FieldLayout;
 import org.underlee.layout.Part;
 import org.underlee.layout.PartKind;
@@ -31,11 +32,11 @@ final class PropertyWriter {
     attach(placed, own(placed.part()));
   }
 
-  void writeLayout(Value assembly, FieldLayout field, Provenance from) {
+  void writeLayout(Value assembly, FieldLayout field, Kit kit, Provenance from) {
     PropertySet set =
         set("Underlee_Layout")
-            .with("Kit", "IfcLabel", Value.label(from.kitId()))
-            .with("KitVersion", "IfcLabel", Value.label(from.kitVersion()))
+            .with("Kit", "IfcLabel", Value.label(kit.id()))
+            .with("KitVersion", "IfcLabel", Value.label(kit.version()))
             .with("SeatHigh", "IfcLengthMeasure", length(field.seatHigh()))
             .with("Fall", "IfcRatioMeasure", Value.real(field.fall()))
             .with("Run", "IfcLengthMeasure", length(field.run()))

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.underlee.geom.Extrusion;
 import org.underlee.geom.Outline;
+import org.underlee.kit.Kit;
 import org.underlee.kit.StockItem;
 import org.underlee.layout.Part;
 
@@ -16,13 +17,13 @@ import org.underlee.layout.Part;
  */
 final class QuantityWriter {
   private final Draft draft;
-  private final StockList stock;
+  private final Kit kit;
   private final Definitions definitions;
   private final Quantities quantities;
 
-  QuantityWriter(Draft draft, StockList stock, Definitions definitions) {
+  QuantityWriter(Draft draft, Kit kit, Definitions definitions) {
     this.draft = draft;
-    this.stock = stock;
+    this.kit = kit;
     this.definitions = definitions;
     this.quantities = new Quantities(draft);
   }
@@ -30,7 +31,7 @@ final class QuantityWriter {
   void write(PlacedPart placed) {
     Part part = placed.part();
     IfcFamily family = placed.ifcClass().family();
-    Measured m = new Measured(part, stock.item(part.item()));
+    Measured m = new Measured(part, kit.item(part.item()));
     List<Value> measured =
         switch (family) {
           case PLATE -> plate(m);
@@ -63,7 +64,7 @@ final class QuantityWriter {
     Measured(Part part, StockItem item) {
       this.part = part;
       this.thickness = item.thickness();
-      this.density = stock.material(item).density();
+      this.density = kit.materialOf(item).density();
       this.net = part.volume();
       this.gross =
           part.bodies().stream()

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.underlee.geom.Outline;
+import org.underlee.kit.Kit;
 import org.underlee.kit.StockItem;
 
 /**
@@ -15,12 +16,12 @@ import org.underlee.kit.StockItem;
 final class TypeWriter {
   private final Draft draft;
   private final MaterialWriter materials;
-  private final StockList stock;
+  private final Kit kit;
 
-  TypeWriter(Draft draft, MaterialWriter materials, StockList stock) {
+  TypeWriter(Draft draft, MaterialWriter materials, Kit kit) {
     this.draft = draft;
     this.materials = materials;
-    this.stock = stock;
+    this.kit = kit;
   }
 
   private record Key(String item, IfcClass ifcClass) {}
@@ -37,7 +38,7 @@ final class TypeWriter {
   }
 
   private Value type(Key key, List<PlacedPart> members) {
-    StockItem item = stock.item(key.item());
+    StockItem item = kit.item(key.item());
     IfcFamily family = key.ifcClass().family();
     String name = family.type() + " " + key.ifcClass().predefined() + " " + item.id();
     List<Value> rest =

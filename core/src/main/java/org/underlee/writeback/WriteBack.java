@@ -7,7 +7,7 @@ import java.util.Set;
 import org.underlee.finding.InputException;
 import org.underlee.finding.Place;
 import org.underlee.ifc.IfcModel;
-import org.underlee.layout.FieldLayout;
+import org.underlee.layout.Layout;
 import org.underlee.step.StepFile;
 import org.underlee.step.StepSplice;
 
@@ -51,24 +51,21 @@ public final class WriteBack {
    * The model with the assemblies and their bill.
    *
    * @param model without an earlier design: see {@link Strip}
-   * @throws IllegalArgumentException when the model holds an earlier design, when a part's item is
-   *     not in stock, when a line counts a part that is not there, or when two parts have one id
+   * @throws IllegalArgumentException when the model holds an earlier design, when a line counts a
+   *     part that is not there or half a piece, or when two parts have one id
+   * @throws java.util.NoSuchElementException when a part is cut from what the kit does not offer
    * @throws InputException when the model lacks what ours must refer to, or holds the same assembly
    *     without marks
    */
   public static Written drained(
-      IfcModel model,
-      List<FieldLayout> fields,
-      StockList stock,
-      List<BillLine> bill,
-      Provenance provenance) {
+      IfcModel model, Layout layout, List<BillLine> bill, Provenance provenance) {
     StepFile file = model.step();
     if (Markers.find(file.bytes()).isPresent()) {
       throw new IllegalArgumentException(
           file.name() + " holds an earlier design: strip it before the model is read");
     }
-    BlockWriter block = new BlockWriter(new HostReader(model).read(), stock, provenance);
-    block.write(fields, bill);
+    BlockWriter block = new BlockWriter(new HostReader(model).read(), provenance);
+    block.write(layout, bill);
     requireNew(file, block.allGlobalIds());
     List<String> lines = block.lines();
     byte[] bytes =

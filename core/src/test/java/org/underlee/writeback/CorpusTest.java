@@ -39,8 +39,7 @@ class CorpusTest {
     WriteBack.Written written =
         WriteBack.drained(
             model,
-            List.of(onLastStorey(model)),
-            SampleField.stock(),
+            SampleField.of(List.of(onLastStorey(model))),
             SampleField.bill(),
             SampleField.provenance());
     byte[] original = model.step().bytes();

@@ -16,8 +16,7 @@ final class Drained {
   static WriteBack.Written of(byte[] bytes, List<FieldLayout> fields) {
     return WriteBack.drained(
         IfcModel.of(StepFile.of(bytes, "deck.ifc")),
-        fields,
-        SampleField.stock(),
+        SampleField.of(fields),
         SampleField.bill(),
         SampleField.provenance());
   }

@@ -2,6 +2,7 @@ package org.underlee.writeback;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.UnaryOperator;
@@ -11,9 +12,11 @@ import org.underlee.geom.Outline;
 import org.underlee.geom.Transform;
 import org.underlee.geom.Vec2;
 import org.underlee.geom.Vec3;
+import org.underlee.kit.Kit;
 import org.underlee.kit.Material;
 import org.underlee.kit.StockItem;
 import org.underlee.layout.FieldLayout;
+import org.underlee.layout.Layout;
 import org.underlee.layout.Link;
 import org.underlee.layout.Part;
 import org.underlee.layout.PartKind;
@@ -83,16 +86,20 @@ final class SampleField {
         p.why());
   }
 
-  static StockList stock() {
+  static Layout of(List<FieldLayout> fields) {
+    return new Layout(kit(), fields, List.of());
+  }
+
+  static Kit kit() {
     Material steel = new Material("steel", "Coated steel sheet", 7850, 120, 130, 140, "a table");
     Material tape = new Material("butyl", "Butyl \"tape\" für ½″ Fugen", 1300, 30, 30, 30, "");
     List<StockItem> items = new ArrayList<>();
     for (String id : List.of("pan", "rail", "head", "strip", "gutter", "pipe", "fitting", "hook")) {
-      items.add(new StockItem(id, "Bent " + id, "piece", List.of(3.0), "steel", SHEET, "a kit"));
+      items.add(new StockItem(id, "Bent " + id, "piece", List.of(3.0), 0, "steel", SHEET, "a kit"));
     }
-    items.add(new StockItem("tape", "Seam tape", "roll", List.of(), "butyl", 0.002, "a kit"));
-    items.add(new StockItem("screw", "Screw", "piece", List.of(), "steel", 0, "a kit"));
-    return new StockList(items, List.of(steel, tape));
+    items.add(new StockItem("tape", "Seam tape", "roll", List.of(), 0, "butyl", 0.002, "a kit"));
+    items.add(new StockItem("screw", "Screw", "piece", List.of(), 0, "steel", 0, "a kit"));
+    return new Kit("sheet-pans", "1", "Sheet pans", Map.of(), List.of(steel, tape), items);
   }
 
   static List<BillLine> bill() {
@@ -110,7 +117,7 @@ final class SampleField {
   }
 
   static Provenance provenance() {
-    return new Provenance("0.1.0", "sheet-pans", "1", "ab12");
+    return new Provenance("0.1.0", "ab12");
   }
 
   static String id(String part) {

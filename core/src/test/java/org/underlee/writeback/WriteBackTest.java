@@ -242,8 +242,7 @@ class WriteBackTest {
             () ->
                 WriteBack.drained(
                     ifc,
-                    List.of(SampleField.layout()),
-                    SampleField.stock(),
+                    SampleField.of(List.of(SampleField.layout())),
                     List.of(half),
                     SampleField.provenance()))
         .isInstanceOf(IllegalArgumentException.class)
@@ -268,8 +267,7 @@ class WriteBackTest {
     WriteBack.Written written =
         WriteBack.drained(
             IfcModel.of(StepFile.of(model.bytes(), "deck.ifc")),
-            List.of(empty),
-            SampleField.stock(),
+            SampleField.of(List.of(empty)),
             List.of(),
             SampleField.provenance());
     assertThat(written.bytes()).isEqualTo(model.bytes());
