@@ -1,6 +1,7 @@
 package org.underlee.writeback;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -95,15 +96,11 @@ final class DrainRunWriter {
   /** The ports of one run. */
   private final class Ports {
     private final Map<String, PlacedPart> carriers;
-    private final Map<String, List<Value>> inlets = new LinkedHashMap<>();
-    private final Map<String, List<Value>> outlets = new LinkedHashMap<>();
+    private final Map<String, List<Value>> inlets = new HashMap<>();
+    private final Map<String, List<Value>> outlets = new HashMap<>();
 
     Ports(Map<String, PlacedPart> carriers) {
       this.carriers = carriers;
-      for (String id : carriers.keySet()) {
-        inlets.put(id, new ArrayList<>());
-        outlets.put(id, new ArrayList<>());
-      }
     }
 
     void write(List<Link> links) {
