@@ -1,0 +1,19 @@
+package org.underlee.writeback;
+
+import org.jspecify.annotations.Nullable;
+
+/** The output was not written; what stood at its place is as it was. */
+public final class NotWrittenException extends RuntimeException {
+  private static final long serialVersionUID = 1;
+
+  private final String advice;
+
+  NotWrittenException(String message, String advice, @Nullable Throwable cause) {
+    super(message, cause);
+    this.advice = advice;
+  }
+
+  public String advice() {
+    return advice;
+  }
+}

@@ -1,0 +1,71 @@
+package org.underlee.writeback;
+
+import java.util.Optional;
+import org.underlee.finding.InputException;
+import org.underlee.step.ByteRange;
+
+/** Takes our block out of a drained model, which leaves the designer's file, byte for byte. */
+public final class Strip {
+  private Strip() {}
+
+  /** A file without our block. */
+  public static final class Stripped {
+    private final byte[] bytes;
+    private final boolean exact;
+
+    Stripped(byte[] bytes, boolean exact) {
+      this.bytes = bytes;
+      this.exact = exact;
+    }
+
+    /** The bytes themselves, not a copy: only for reading. */
+    public byte[] bytes() {
+      return bytes;
+    }
+
+    /**
+     * Whether it is the original by its SHA-256. If not, someone has edited the drained model
+     * outside the block, and the edits are kept.
+     */
+    public boolean exact() {
+      return exact;
+    }
+  }
+
+  /**
+   * The file without our block; empty when it has none.
+   *
+   * @throws InputException when the block is not whole or of an unknown format
+   */
+  public static Optional<Stripped> original(byte[] drained) {
+    return Markers.find(drained).map(found -> without(drained, found));
+  }
+
+  private static Stripped without(byte[] drained, Markers.Found found) {
+    Stripped plain = check(cut(drained, found.range()), found);
+    if (plain.exact()) {
+      return plain;
+    }
+    // A file whose ENDSEC shares a line with what is before it was given a line end there.
+    for (int lineEnd = 1; lineEnd <= 2 && lineEnd <= found.range().from(); lineEnd++) {
+      ByteRange wider = new ByteRange(found.range().from() - lineEnd, found.range().to());
+      Stripped joined = check(cut(drained, wider), found);
+      if (joined.exact()) {
+        return joined;
+      }
+    }
+    return plain;
+  }
+
+  private static Stripped check(byte[] bytes, Markers.Found found) {
+    boolean exact = bytes.length == found.length() && Markers.sha256(bytes).equals(found.sha256());
+    return new Stripped(bytes, exact);
+  }
+
+  private static byte[] cut(byte[] bytes, ByteRange out) {
+    byte[] rest = new byte[bytes.length - out.length()];
+    System.arraycopy(bytes, 0, rest, 0, out.from());
+    System.arraycopy(bytes, out.to(), rest, out.from(), bytes.length - out.to());
+    return rest;
+  }
+}
