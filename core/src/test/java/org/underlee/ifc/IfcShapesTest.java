@@ -16,7 +16,7 @@ import org.underlee.geom.Mesh;
 class IfcShapesTest {
   private final IfcText text = IfcText.of(IfcText.METRE);
 
-  /** Areas: I 2·(10·1) + 8·0.5; L 10 + 9·0.5…; circle and ellipse π·a·b; rounded 24 − (4−π)·1². */
+  /** By hand: circle and ellipse π·a·b; rounded corners take (4 − π)·r²; the rest is rectangles. */
   @ParameterizedTest
   @CsvSource({
     "'IFCRECTANGLEPROFILEDEF(.AREA.,$,$,4.,6.)', 24",
@@ -332,6 +332,22 @@ class IfcShapesTest {
     String tool = text.extrusion(profile, "5.");
     Mesh mesh = text.shapeOf(text.add("IFCBOOLEANRESULT(.DIFFERENCE.," + block + "," + tool + ")"));
     assertVolume(mesh, 16 - 3);
+  }
+
+  @Test
+  void twoRoundHolesTakeTheirAreasFromAPlate() {
+    String block = text.add("IFCBLOCK(#11,4.,2.,1.)");
+    String once =
+        text.add("IFCBOOLEANRESULT(.DIFFERENCE.," + block + "," + hole("1.,1.,-1.") + ")");
+    String twice =
+        text.add("IFCBOOLEANRESULT(.DIFFERENCE.," + once + "," + hole("3.,1.,-1.") + ")");
+    Mesh mesh = text.shapeOf(twice);
+    assertVolume(mesh, 8 - Math.PI / 2);
+    assertBox(mesh, 0, 0, 0, 4, 2, 1);
+  }
+
+  private String hole(String foot) {
+    return text.add("IFCRIGHTCIRCULARCYLINDER(" + text.axes(foot, "", "") + ",9.,0.5)");
   }
 
   @ParameterizedTest

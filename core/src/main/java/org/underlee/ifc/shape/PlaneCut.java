@@ -157,7 +157,7 @@ final class PlaneCut {
         rings.add(ring(start));
       }
     }
-    CapFaces.of(rings, frame).forEach(f -> kept.face(f.outer(), f.holes()));
+    CapFaces.of(rings, frame, grid).forEach(f -> kept.face(f.outer(), f.holes()));
   }
 
   /** Follows the rim round, then backwards, since a cap runs against the faces it closes. */
