@@ -51,9 +51,15 @@ final class Elements {
         read.add(element(product, globalId));
       }
     } catch (InputException e) {
-      Place place = Place.element(step.id(index), globalId).inFile(step.name());
-      notMeasured.add(new NotMeasured(globalId, place, String.valueOf(e.getMessage())));
+      skip(index, globalId, String.valueOf(e.getMessage()));
+    } catch (IllegalArgumentException | ArithmeticException e) {
+      skip(index, globalId, "its coordinates are too large to place: " + e.getMessage());
     }
+  }
+
+  private void skip(int index, String globalId, String why) {
+    Place place = Place.element(step.id(index), globalId).inFile(step.name());
+    notMeasured.add(new NotMeasured(globalId, place, why));
   }
 
   private BuildingElement element(StepInstance product, String globalId) {

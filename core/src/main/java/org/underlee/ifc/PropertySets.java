@@ -1,5 +1,6 @@
 package org.underlee.ifc;
 
+import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
@@ -30,7 +31,8 @@ final class PropertySets {
         add(set, sets);
       }
     }
-    return sets;
+    sets.replaceAll((name, properties) -> Collections.unmodifiableMap(properties));
+    return Collections.unmodifiableMap(sets);
   }
 
   private void add(long id, Map<String, Map<String, String>> sets) {

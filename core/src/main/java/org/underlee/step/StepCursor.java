@@ -122,8 +122,9 @@ final class StepCursor {
   void skipQuoted(char mark) {
     int start = at++;
     while (at < bytes.length && bytes[at] != mark) {
-      at++;
+      at += bytes[at] == '\\' ? directiveLength() : 1;
     }
+    at = Math.min(at, bytes.length);
     if (atEnd() || at - start > MAX_STRING) {
       throw error(
           start,
@@ -134,6 +135,15 @@ final class StepCursor {
           "Maybe the file was cut off, or an apostrophe inside a text is not doubled.");
     }
     at++;
+  }
+
+  /** An apostrophe right after {@code \S\} is a letter, as in {@code §}, and ends no string. */
+  private int directiveLength() {
+    if (at + 1 < bytes.length && bytes[at + 1] == '\\') {
+      return 2;
+    }
+    boolean shift = at + 2 < bytes.length && bytes[at + 1] == 'S' && bytes[at + 2] == '\\';
+    return shift ? 4 : 1;
   }
 
   InputException expected(String what) {

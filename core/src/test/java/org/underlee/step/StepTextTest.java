@@ -50,6 +50,14 @@ class StepTextTest {
   }
 
   @Test
+  void anApostropheAfterAShiftDirectiveIsALetter() {
+    StepInstance a = StepTexts.data("#1=A('Coordena\\S\\C\\S\\'','\\\\S\\\\',2);").decode(0);
+    assertThat(a.text(0)).isEqualTo("Coordena\u00C3\u00A7");
+    assertThat(a.text(1)).isEqualTo("\\S\\");
+    assertThat(a.number(2)).isEqualTo(2);
+  }
+
+  @Test
   void bytesAboveAsciiAreUtf8WhereValidAndLatinElse() {
     String utf8 =
         new String("Tr\u00E4ger".getBytes(StandardCharsets.UTF_8), StandardCharsets.ISO_8859_1);

@@ -1,5 +1,6 @@
 package org.underlee.ifc.shape;
 
+import java.util.Optional;
 import org.underlee.geom.Transform;
 import org.underlee.geom.Vec3;
 import org.underlee.step.StepInstance;
@@ -43,16 +44,26 @@ public final class Axes {
   public static Transform placement(StepInstance placement) {
     return switch (placement.keyword()) {
       case "IFCAXIS2PLACEMENT3D" -> {
-        Vec3 z = placement.optionalFollow(1).map(Axes::direction).orElse(Vec3.Z);
-        Vec3 x = placement.optionalFollow(2).map(Axes::direction).orElse(anyX(z));
+        Vec3 z = given(placement, 1).orElse(Vec3.Z);
+        Vec3 x = given(placement, 2).orElse(anyX(z));
         yield frame(placement, z, x);
       }
       case "IFCAXIS2PLACEMENT2D" -> {
-        Vec3 x = placement.optionalFollow(1).map(Axes::direction).orElse(Vec3.X);
+        Vec3 x = given(placement, 1).orElse(Vec3.X);
         yield frame(placement, Vec3.Z, x.horizontal());
       }
       default -> throw Unreadable.unsupported(placement, " as a placement");
     };
+  }
+
+  /**
+   * A direction without length stands for none: some programs write (0,0,0) where they have none.
+   */
+  private static Optional<Vec3> given(StepInstance placement, int attribute) {
+    return placement
+        .optionalFollow(attribute)
+        .filter(d -> vector(d).length() > 0)
+        .map(Axes::direction);
   }
 
   /** The frame of an attribute that may be omitted. */

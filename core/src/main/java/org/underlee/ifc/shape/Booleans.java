@@ -56,10 +56,12 @@ final class Booleans {
       takenAway.push(solid.follow(2));
       solid = solid.follow(1);
     }
-    List<Mesh> pieces = List.of(MeshBuilder.welded(shapes.read(solid)));
+    Mesh whole = MeshBuilder.welded(shapes.read(solid));
+    double grid = PlaneCut.grid(whole);
+    List<Mesh> pieces = List.of(whole);
     for (StepInstance tool : takenAway) {
       for (List<Plane> region : regions(tool)) {
-        pieces = outside(pieces, region);
+        pieces = outside(pieces, region, grid);
       }
     }
     if (pieces.isEmpty()) {
@@ -69,17 +71,17 @@ final class Booleans {
   }
 
   /** What lies outside of a convex region, which is where every plane's height is negative. */
-  private static List<Mesh> outside(List<Mesh> pieces, List<Plane> region) {
+  private static List<Mesh> outside(List<Mesh> pieces, List<Plane> region, double grid) {
     List<Mesh> rest = new ArrayList<>();
     for (Mesh piece : pieces) {
       List<Mesh> parts = new ArrayList<>();
       Mesh inside = piece;
       for (Plane plane : region) {
-        Mesh above = PlaneCut.above(inside, plane);
+        Mesh above = PlaneCut.above(inside, plane, grid);
         if (!above.isEmpty()) {
           parts.add(above);
         }
-        inside = PlaneCut.above(inside, plane.turned());
+        inside = PlaneCut.above(inside, plane.turned(), grid);
       }
       // A piece that the region does not enter stays whole rather than cut along its planes.
       rest.addAll(inside.isEmpty() ? List.of(piece) : parts);

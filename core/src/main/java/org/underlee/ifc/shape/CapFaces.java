@@ -19,16 +19,29 @@ final class CapFaces {
   /** A plane face: its outer ring and its holes. */
   record Face(List<Vec3> outer, List<List<Vec3>> holes) {}
 
-  private record Ring(List<Vec3> points, List<Vec2> flat, double area) {}
+  private record Ring(List<Vec3> points, List<Vec2> flat, double area) {
+    double length() {
+      double sum = 0;
+      for (int i = 0; i < flat.size(); i++) {
+        sum += flat.get(i).minus(flat.get((i + 1) % flat.size())).length();
+      }
+      return sum;
+    }
+  }
 
-  /** The faces of rings in the x-y plane of the frame. */
-  static List<Face> of(List<List<Vec3>> rings, Transform frame) {
+  /**
+   * The faces of rings in the x-y plane of the frame. A ring no wider than {@code grid} is a seam
+   * where a long edge meets several short ones; it needs no cap.
+   */
+  static List<Face> of(List<List<Vec3>> rings, Transform frame, double grid) {
     List<Ring> outers = new ArrayList<>();
     List<Ring> inners = new ArrayList<>();
     for (List<Vec3> points : rings) {
       if (points.size() >= 3) {
         Ring ring = ring(points, frame);
-        (ring.area() > 0 ? outers : inners).add(ring);
+        if (Math.abs(ring.area()) > grid * ring.length()) {
+          (ring.area() > 0 ? outers : inners).add(ring);
+        }
       }
     }
     List<Face> faces = new ArrayList<>();

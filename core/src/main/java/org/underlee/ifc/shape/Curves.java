@@ -23,7 +23,10 @@ final class Curves {
     this.radiansPerAngleUnit = radiansPerAngleUnit;
   }
 
-  /** The points in order; a closed curve may or may not repeat its first point. */
+  /**
+   * The points in order. Joints of a composite come twice, and a closed curve may repeat its first
+   * point: {@link Rings} keeps one of each.
+   */
   List<Vec3> points(StepInstance curve) {
     return switch (curve.keyword()) {
       case "IFCPOLYLINE" -> curve.followAll(0).stream().map(Axes::point).toList();
@@ -64,7 +67,7 @@ final class Curves {
       int[] at = PointLists.indices(curve, typed.value(), points.size());
       List<Vec3> piece = Arrays.stream(at).mapToObj(points::get).toList();
       boolean arc = typed.keyword().equals("IFCARCINDEX") && piece.size() == 3;
-      append(all, arc ? Arc.through(piece.get(0), piece.get(1), piece.get(2)) : piece);
+      all.addAll(arc ? Arc.through(piece.get(0), piece.get(1), piece.get(2)) : piece);
     }
     return all;
   }
@@ -80,14 +83,9 @@ final class Curves {
       if (!segment.isTrue(1)) {
         Collections.reverse(piece);
       }
-      append(all, piece);
+      all.addAll(piece);
     }
     return all;
-  }
-
-  /** Joins a piece to what is there; the shared point is kept once by {@link Rings}. */
-  private static void append(List<Vec3> all, List<Vec3> piece) {
-    all.addAll(piece);
   }
 
   private List<Vec3> trimmed(StepInstance curve) {

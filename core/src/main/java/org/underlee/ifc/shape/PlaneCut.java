@@ -13,14 +13,12 @@ import org.underlee.geom.Vec3;
 
 /**
  * Cuts a closed mesh by a plane, keeps the side that the plane's normal points to, and closes the
- * cut with a cap. Vertices within a hair of the plane count as on it, so that a plane along a face
- * leaves no slivers. The volume is exact but for rounding.
+ * cut with a cap. Vertices lie on a fine grid, and those within a step of the plane count as on it:
+ * so a plane along a face leaves no slivers, and the noise of one cut does not grow in the next.
  */
 final class PlaneCut {
-  /** A hair: this share of the coordinates' size, 2⁻³⁶, 65,536 times the step of a double. */
-  private static final double HAIR = 0x1p-36;
-
   private final Mesh mesh;
+  private final double grid;
   private final double[] height;
   private final MeshBuilder kept = new MeshBuilder();
   private final Map<Long, Integer> crossings = new HashMap<>();
@@ -30,17 +28,28 @@ final class PlaneCut {
 
   private final List<Boolean> onPlane = new ArrayList<>();
 
-  private PlaneCut(Mesh mesh, Plane plane) {
+  private PlaneCut(Mesh mesh, Plane plane, double grid) {
     this.mesh = mesh;
+    this.grid = grid;
     this.height = new double[mesh.vertexCount()];
-    double size = 0;
     for (int i = 0; i < height.length; i++) {
-      height[i] = plane.height(mesh.vertex(i));
-      size = Math.max(size, mesh.vertex(i).length() + Math.abs(height[i]));
+      double h = plane.height(mesh.vertex(i));
+      height[i] = Math.abs(h) <= grid ? 0 : h;
     }
-    for (int i = 0; i < height.length; i++) {
-      height[i] = Math.abs(height[i]) <= HAIR * size ? 0 : height[i];
+  }
+
+  /**
+   * The step of the grid for a mesh: a power of two, 2⁻³⁰ of its largest coordinate, a hundredth of
+   * a micrometre at ten metres.
+   */
+  static double grid(Mesh mesh) {
+    double largest = Double.MIN_NORMAL;
+    for (int i = 0; i < mesh.vertexCount(); i++) {
+      Vec3 p = mesh.vertex(i);
+      largest = Math.max(largest, Math.max(Math.abs(p.x()), Math.abs(p.y())));
+      largest = Math.max(largest, Math.abs(p.z()));
     }
+    return Math.scalb(1.0, Math.getExponent(largest) - 30);
   }
 
   /** A plane by a point and a unit normal. */
@@ -59,8 +68,8 @@ final class PlaneCut {
    *
    * @throws IllegalStateException when the cut does not close, because the mesh was not closed
    */
-  static Mesh above(Mesh mesh, Plane plane) {
-    PlaneCut cut = new PlaneCut(mesh, plane);
+  static Mesh above(Mesh mesh, Plane plane, double grid) {
+    PlaneCut cut = new PlaneCut(mesh, plane, grid);
     boolean below = Arrays.stream(cut.height).anyMatch(h -> h < 0);
     boolean above = Arrays.stream(cut.height).anyMatch(h -> h > 0);
     if (!below) {
@@ -103,7 +112,7 @@ final class PlaneCut {
   }
 
   private int keep(Vec3 p, boolean on) {
-    int vertex = kept.vertex(p);
+    int vertex = kept.vertex(new Vec3(snap(p.x()), snap(p.y()), snap(p.z())));
     while (onPlane.size() <= vertex) {
       onPlane.add(false);
     }
@@ -111,6 +120,10 @@ final class PlaneCut {
       onPlane.set(vertex, true);
     }
     return vertex;
+  }
+
+  private double snap(double c) {
+    return Math.rint(c / grid) * grid;
   }
 
   /** The vertex where an edge meets the plane, the same from both of its faces. */
@@ -144,7 +157,7 @@ final class PlaneCut {
         rings.add(ring(start));
       }
     }
-    CapFaces.of(rings, frame).forEach(f -> kept.face(f.outer(), f.holes()));
+    CapFaces.of(rings, frame, grid).forEach(f -> kept.face(f.outer(), f.holes()));
   }
 
   /** Follows the rim round, then backwards, since a cap runs against the faces it closes. */

@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
 import org.locationtech.jts.geom.TopologyException;
+import org.locationtech.jts.util.AssertionFailedException;
 import org.underlee.geom.Mesh;
 import org.underlee.step.StepInstance;
 
@@ -21,6 +22,9 @@ import org.underlee.step.StepInstance;
 public final class ShapeReader {
   /** Items inside items deeper than this are taken for damage. */
   private static final int MAX_DEPTH = 200;
+
+  /** Maps of maps can ask for any number; one element of a building never needs this many. */
+  private static final int MAX_TRIANGLES = 5_000_000;
 
   private final Map<String, ItemReader> readers = new HashMap<>();
 
@@ -43,8 +47,14 @@ public final class ShapeReader {
    */
   public Mesh representation(StepInstance representation) {
     List<Mesh> parts = new ArrayList<>();
+    int triangles = 0;
     for (StepInstance item : representation.followAll(3)) {
-      parts.add(read(item));
+      Mesh part = read(item);
+      parts.add(part);
+      triangles += part.triangleCount();
+      if (triangles > MAX_TRIANGLES) {
+        throw Unreadable.degenerate(representation, "more than " + MAX_TRIANGLES + " triangles");
+      }
     }
     return parts.size() == 1 ? parts.get(0) : Mesh.union(parts);
   }
@@ -64,6 +74,7 @@ public final class ShapeReader {
     } catch (ArithmeticException
         | IllegalArgumentException
         | IllegalStateException
+        | AssertionFailedException
         | TopologyException e) {
       throw Unreadable.degenerate(item, "its geometry is unsound: " + e.getMessage());
     } finally {
