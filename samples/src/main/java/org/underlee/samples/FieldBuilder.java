@@ -64,7 +64,7 @@ final class FieldBuilder {
   FieldBuilder line(int plies, String size, Section ply, double uHigh, double uLow) {
     String id = "J" + (lines.size() + 1);
     double lean = (uLow - uHigh) / run;
-    double stretch = Math.hypot(1, lean);
+    double stretch = StrictMath.hypot(1, lean);
     double pitch = ply.width() * stretch; // of one ply, along u
     List<String> keys = new ArrayList<>();
     for (int i = 0; i < plies; i++) {
