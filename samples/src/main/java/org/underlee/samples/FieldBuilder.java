@@ -64,7 +64,7 @@ final class FieldBuilder {
   FieldBuilder line(int plies, String size, Section ply, double uHigh, double uLow) {
     String id = "J" + (lines.size() + 1);
     double lean = (uLow - uHigh) / run;
-    double stretch = Math.hypot(1, lean);
+    double stretch = StrictMath.hypot(1, lean);
     double pitch = ply.width() * stretch; // of one ply, along u
     List<String> keys = new ArrayList<>();
     for (int i = 0; i < plies; i++) {
@@ -91,7 +91,8 @@ final class FieldBuilder {
 
   /** The ledger, its face at v = 0, its top flush with the joists. */
   FieldBuilder ledger(String size, Section section, double from, double to) {
-    Solid solid = alongU(section, from, to, -section.width() / 2, topped(section, joistTop));
+    Solid solid =
+        Bars.alongU(section, from, to, -section.width() / 2, Bars.topped(section, joistTop));
     return support("ledger", Role.LEDGER, size, solid);
   }
 
@@ -110,14 +111,21 @@ final class FieldBuilder {
       int plies, String size, Section ply, double vNear, double from, double to, double top) {
     for (int i = 0; i < plies; i++) {
       double v = vNear + (i + 0.5) * ply.width();
-      support("beam-" + (i + 1), Role.BEAM, size, alongU(ply, from, to, v, topped(ply, top)));
+      support(
+          "beam-" + (i + 1), Role.BEAM, size, Bars.alongU(ply, from, to, v, Bars.topped(ply, top)));
     }
+    return this;
+  }
+
+  /** A member of another field that this one is also carried by. */
+  FieldBuilder carriedBy(Role role, String memberKey) {
+    supports.computeIfAbsent(role, r -> new ArrayList<>()).add(memberKey);
     return this;
   }
 
   FieldBuilder post(
       String name, String size, Section section, double u, double v, double bottom, double top) {
-    return support(name, Role.POST, size, upright(section, u, v, bottom, top));
+    return support(name, Role.POST, size, Bars.upright(section, u, v, bottom, top));
   }
 
   /**
@@ -133,7 +141,7 @@ final class FieldBuilder {
     double from = between(first.lastFaceHigh(), first.lastFaceLow(), at);
     double to = between(second.firstFaceHigh(), second.firstFaceLow(), at);
     double top = joistTop - below;
-    Frame axis = alongU(section, from, to, at, topped(section, top)).frame();
+    Frame axis = Bars.alongU(section, from, to, at, Bars.topped(section, top)).frame();
     double startSkew = (first.lastFaceLow() - first.lastFaceHigh()) / run;
     double endSkew = (second.firstFaceLow() - second.firstFaceHigh()) / run;
     Solid solid = new Solid(axis, to - from, section, startSkew, endSkew);
@@ -149,7 +157,7 @@ final class FieldBuilder {
   FieldBuilder standingPipe(
       String name, int bay, double diameter, double at, double across, double from, double to) {
     double u = across + between(lines.get(bay).lastFaceHigh(), lines.get(bay).lastFaceLow(), at);
-    Solid solid = upright(new Section.Round(diameter), u, at, from, to);
+    Solid solid = Bars.upright(new Section.Round(diameter), u, at, from, to);
     String pipe = add(name, Role.PIPE, Sizes.round(diameter), solid);
     services.add(new FieldPlan.Service(pipe, bay, "through", diameter, at, across));
     return this;
@@ -159,7 +167,7 @@ final class FieldBuilder {
   FieldBuilder pipeAlong(
       String name, int bay, double diameter, double from, double to, double across, double z) {
     double u = lines.get(bay).lastFaceHigh() + across;
-    Solid solid = alongV(new Section.Round(diameter), u, from, to, z);
+    Solid solid = Bars.alongV(new Section.Round(diameter), u, from, to, z);
     String pipe = add(name, Role.PIPE, Sizes.round(diameter), solid);
     services.add(new FieldPlan.Service(pipe, bay, "along", diameter, (from + to) / 2, across));
     return this;
@@ -169,7 +177,8 @@ final class FieldBuilder {
   FieldBuilder pipeAcross(
       String name, int firstLine, int lastLine, double diameter, double at, double z) {
     Solid solid =
-        alongU(new Section.Round(diameter), middle(firstLine, at), middle(lastLine, at), at, z);
+        Bars.alongU(
+            new Section.Round(diameter), middle(firstLine, at), middle(lastLine, at), at, z);
     String pipe = add(name, Role.PIPE, Sizes.round(diameter), solid);
     for (int bay = firstLine; bay < lastLine; bay++) {
       services.add(
@@ -207,7 +216,7 @@ final class FieldBuilder {
       double to,
       double v,
       double z) {
-    add(name, role, size, alongU(section, from, to, v, z));
+    add(name, role, size, Bars.alongU(section, from, to, v, z));
     return this;
   }
 
@@ -221,7 +230,7 @@ final class FieldBuilder {
       double v,
       double from,
       double to) {
-    add(name, role, size, upright(section, u, v, from, to));
+    add(name, role, size, Bars.upright(section, u, v, from, to));
     return this;
   }
 
@@ -260,23 +269,8 @@ final class FieldBuilder {
   }
 
   private Solid atLowEnd(Section section, double from, double to) {
-    return alongU(section, from, to, run + section.width() / 2, topped(section, joistTop));
-  }
-
-  private static double topped(Section section, double top) {
-    return top - section.depth() / 2;
-  }
-
-  private static Solid alongU(Section section, double from, double to, double v, double z) {
-    return Solid.square(Frame.of(new Xyz(from, v, z), Xyz.X, Xyz.Y), to - from, section);
-  }
-
-  private static Solid alongV(Section section, double u, double from, double to, double z) {
-    return Solid.square(Frame.of(new Xyz(u, from, z), Xyz.Y, Xyz.X.times(-1)), to - from, section);
-  }
-
-  private static Solid upright(Section section, double u, double v, double from, double to) {
-    return Solid.square(Frame.of(new Xyz(u, v, from), Xyz.Z, Xyz.X), to - from, section);
+    return Bars.alongU(
+        section, from, to, run + section.width() / 2, Bars.topped(section, joistTop));
   }
 
   private FieldBuilder support(String name, Role role, String size, Solid solid) {

@@ -26,7 +26,7 @@ public record Frame(Xyz origin, Xyz x, Xyz y, Xyz z) {
     if (turn == 90 || turn == 270) {
       return 0;
     }
-    return turn == 180 ? -1 : Math.cos(Math.toRadians(turn));
+    return turn == 180 ? -1 : StrictMath.cos(Math.toRadians(turn));
   }
 
   public Xyz point(Xyz local) {

@@ -133,7 +133,7 @@ final class HillsideTerrace {
     double high = 4 * 445 + 45; // last face so far
     double low = high;
     for (int i = 1; i <= 5; i++) {
-      double alongU = 45 * Math.hypot(1, i * 40 / LOWER_RUN);
+      double alongU = 45 * StrictMath.hypot(1, i * 40 / LOWER_RUN);
       high += 380 + alongU;
       low += 420 + alongU;
       field.line(1, "45x170", LOWER_JOIST, high - alongU / 2, low - alongU / 2);

@@ -77,7 +77,10 @@ public sealed interface Section {
       List<double[]> corners = new ArrayList<>();
       for (int i = 0; i < SIDES; i++) {
         double angle = 2 * Math.PI * i / SIDES;
-        corners.add(new double[] {diameter / 2 * Math.cos(angle), diameter / 2 * Math.sin(angle)});
+        corners.add(
+            new double[] {
+              diameter / 2 * StrictMath.cos(angle), diameter / 2 * StrictMath.sin(angle)
+            });
       }
       return List.copyOf(corners);
     }

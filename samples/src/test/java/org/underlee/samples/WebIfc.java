@@ -1,0 +1,125 @@
+package org.underlee.samples;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.concurrent.TimeUnit;
+
+/**
+ * Measures IFC files with {@code web-ifc}, a reader that shares nothing with ours, in one run of
+ * Node.js for many files. Install once into {@code target/web-ifc}; needs the npm registry then.
+ */
+public final class WebIfc {
+  public static final String SKIPPED = "skipped: Node.js is not on the path";
+  private static final List<String> SCRIPTS =
+      List.of("package.json", "package-lock.json", "measure.mjs");
+
+  private WebIfc() {}
+
+  /** What the reader says of one element; metres, z up. */
+  public record Product(
+      Path file, String type, String globalId, double[] min, double[] max, double volume) {}
+
+  /** Whether {@code node} and {@code npm} can be started. */
+  public static boolean nodeAvailable() {
+    return starts("node") && starts("npm");
+  }
+
+  /** Every product with a mesh in {@code files}; fails when a file cannot be read. */
+  public static List<Product> measure(List<Path> files) throws IOException, InterruptedException {
+    Path home = installed();
+    List<String> command = new ArrayList<>(List.of("node", "measure.mjs"));
+    files.forEach(f -> command.add(f.toAbsolutePath().toString()));
+    ObjectMapper json = new ObjectMapper();
+    List<Product> products = new ArrayList<>();
+    for (String line : run(home, command).split("\n")) {
+      if (!line.isBlank()) {
+        products.add(product(json.readTree(line)));
+      }
+    }
+    return products;
+  }
+
+  private static Product product(JsonNode line) {
+    if (line.has("error")) {
+      throw new AssertionError(line.get("file").asText() + ": " + line.get("error").asText());
+    }
+    return new Product(
+        Path.of(line.get("file").asText()),
+        line.get("type").asText(),
+        line.get("globalId").asText(),
+        numbers(line.get("min")),
+        numbers(line.get("max")),
+        line.get("volume").asDouble());
+  }
+
+  private static double[] numbers(JsonNode list) {
+    return new double[] {list.get(0).asDouble(), list.get(1).asDouble(), list.get(2).asDouble()};
+  }
+
+  private static Path installed() throws IOException, InterruptedException {
+    Path module = Path.of(System.getProperty("underlee.root", "..")).resolve("samples");
+    Path home = module.resolve("target/web-ifc");
+    Files.createDirectories(home);
+    boolean changed = !Files.isDirectory(home.resolve("node_modules/web-ifc"));
+    for (String script : SCRIPTS) {
+      Path from = module.resolve("src/test/node").resolve(script);
+      Path to = home.resolve(script);
+      changed |=
+          script.startsWith("package") && (!Files.exists(to) || Files.mismatch(from, to) >= 0);
+      Files.copy(from, to, StandardCopyOption.REPLACE_EXISTING);
+    }
+    if (changed) {
+      run(home, List.of("npm", "ci", "--no-audit", "--no-fund"));
+    }
+    return home;
+  }
+
+  private static String run(Path home, List<String> command)
+      throws IOException, InterruptedException {
+    Path out = Files.createTempFile(home, "out", ".txt");
+    Path err = Files.createTempFile(home, "err", ".txt");
+    try {
+      Process process =
+          new ProcessBuilder(command)
+              .directory(home.toFile())
+              .redirectOutput(out.toFile())
+              .redirectError(err.toFile())
+              .start();
+      if (!process.waitFor(5, TimeUnit.MINUTES)) {
+        process.destroyForcibly();
+        throw new IOException(command.get(0) + " did not end within 5 minutes");
+      }
+      if (process.exitValue() != 0) {
+        throw new IOException(
+            command.get(0) + " ended with " + process.exitValue() + ": " + Files.readString(err));
+      }
+      return Files.readString(out, StandardCharsets.UTF_8);
+    } finally {
+      Files.delete(out);
+      Files.delete(err);
+    }
+  }
+
+  private static boolean starts(String program) {
+    try {
+      return new ProcessBuilder(program, "--version")
+              .redirectErrorStream(true)
+              .redirectOutput(ProcessBuilder.Redirect.DISCARD)
+              .start()
+              .waitFor()
+          == 0;
+    } catch (IOException e) {
+      return false;
+    } catch (InterruptedException e) {
+      Thread.currentThread().interrupt();
+      return false;
+    }
+  }
+}
