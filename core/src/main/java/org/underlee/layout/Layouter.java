@@ -4,8 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import org.underlee.bay.FieldBays;
 import org.underlee.finding.Finding;
-import org.underlee.finding.Place;
 import org.underlee.framing.Deck;
+import org.underlee.framing.Field;
 import org.underlee.kit.Kit;
 
 /** From bays and a kit to every part in its place. */
@@ -13,34 +13,21 @@ public final class Layouter {
   private Layouter() {}
 
   /**
-   * Every outside deck, field by field.
+   * Lays out every deck in scope, field by field.
    *
-   * @param bays of every field of every deck in scope
+   * @param bays of every field of the decks
    */
-  public static Layout layOut(List<Deck> decks, List<FieldBays> bays, Kit kit) {
-    List<Finding> findings = new ArrayList<>();
+  public static Layout layOut(List<Deck> decks, List<FieldBays> bays, Scope scope, Kit kit) {
+    List<Finding> findings = new ArrayList<>(scope.leftOut(decks));
     List<FieldLayout> fields = new ArrayList<>();
     int number = 0;
-    for (Deck deck : decks) {
-      for (FieldBays own : bays) {
-        if (deck.fields().contains(own.field())) {
-          number++;
-          if (deck.outside().value()) {
-            FieldLayouter.layOut(deck.id(), own, kit, number, findings).ifPresent(fields::add);
-          } else {
-            findings.add(inside(deck, own));
-          }
-        }
+    for (Deck deck : scope.of(decks)) {
+      for (Field field : deck.fields()) {
+        FieldBays own =
+            bays.stream().filter(b -> b.field().equals(field)).findFirst().orElseThrow();
+        FieldLayouter.layOut(deck.id(), own, kit, ++number, findings).ifPresent(fields::add);
       }
     }
     return new Layout(kit, fields, findings);
-  }
-
-  private static Finding inside(Deck deck, FieldBays bays) {
-    return Finding.of(
-        LayoutRules.INSIDE_FLOOR,
-        Place.NOWHERE,
-        bays.field().id() + " is left out: " + deck.outside().why() + ".",
-        "Nothing to do, unless it is an outside deck after all.");
   }
 }

@@ -1,52 +1,124 @@
 package org.underlee.run;
 
 import java.io.IOException;
-import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.security.MessageDigest;
-import java.security.NoSuchAlgorithmException;
-import java.util.HexFormat;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.underlee.bay.BayFinder;
 import org.underlee.bay.CrossingFinder;
 import org.underlee.bay.FieldBays;
+import org.underlee.finding.Finding;
+import org.underlee.finding.InputException;
+import org.underlee.finding.Level;
+import org.underlee.finding.Place;
+import org.underlee.finding.Rule;
 import org.underlee.framing.Framer;
 import org.underlee.framing.Framing;
 import org.underlee.ifc.IfcModel;
+import org.underlee.kit.Kit;
+import org.underlee.layout.Layout;
+import org.underlee.layout.Layouter;
+import org.underlee.layout.Scope;
 import org.underlee.step.StepFile;
+import org.underlee.takeoff.Takeoff;
+import org.underlee.takeoff.TakeoffBuilder;
+import org.underlee.writeback.BillLine;
+import org.underlee.writeback.Provenance;
+import org.underlee.writeback.SafeSave;
+import org.underlee.writeback.Strip;
+import org.underlee.writeback.WriteBack;
 
-/** The whole story: from a model file to what was recognised. */
+/**
+ * The whole story in one place: read the designer's model, recognise the framing and its bays, lay
+ * out an assembly, count it, write it into a copy.
+ */
 public final class DeckRun {
+  private static final Rule EDITED = new Rule("edited-around-assembly", Level.NOTE, Rule.OWN);
+
   private DeckRun() {}
 
+  /**
+   * What is recognised in a model. An assembly of ours that is there already is left aside.
+   *
+   * @throws InputException when the file cannot be read or used
+   */
   public static Survey survey(Path file) {
     return survey(read(file), file.getFileName().toString());
   }
 
+  /** As {@link #survey(Path)}, from bytes. */
   public static Survey survey(byte[] given, String name) {
-    IfcModel model = IfcModel.of(StepFile.of(given, name));
+    Optional<Strip.Stripped> stripped = Strip.original(given);
+    byte[] designers = stripped.map(Strip.Stripped::bytes).orElse(given);
+    IfcModel model = IfcModel.of(StepFile.of(designers, name));
     Framing framing = Framer.frame(model);
     CrossingFinder crossings = new CrossingFinder(model.elements(), Framer.framingIds(framing));
     List<FieldBays> bays = framing.fields().map(f -> BayFinder.find(f, crossings)).toList();
     Source source =
-        new Source(name, sha256(given), model.schema().name(), model.units().lengthName());
-    return new Survey(source, model, framing, bays);
+        new Source(name, Sha256.hex(given), model.schema().name(), model.units().lengthName());
+    List<Finding> findings = new ArrayList<>(model.findings());
+    stripped.filter(s -> !s.exact()).ifPresent(s -> findings.add(edited(name)));
+    findings.addAll(framing.findings());
+    return new Survey(source, model, framing, bays, findings);
+  }
+
+  /**
+   * An assembly for the decks in scope, and the model with it written in.
+   *
+   * @throws InputException when the scope names no deck of the model
+   */
+  public static Design design(Survey survey, Scope scope, Kit kit) {
+    Layout layout = Layouter.layOut(survey.framing().decks(), survey.bays(), scope, kit);
+    Takeoff takeoff = TakeoffBuilder.of(layout);
+    Provenance provenance = new Provenance(Version.number(), FramingHash.of(survey.bays()));
+    WriteBack.Written written =
+        WriteBack.drained(survey.model(), layout, BillLine.of(takeoff), provenance);
+    return new Design(survey, layout, takeoff, written);
+  }
+
+  /** Saves the drained model: verified, then moved into place in one step; never over the input. */
+  public static void save(Design design, Path input, Path output) {
+    new SafeSave()
+        .drained(
+            input, output, false, design.survey().model().step().bytes(), design.written().bytes());
+  }
+
+  /**
+   * Saves the designer's model without our assembly.
+   *
+   * @throws InputException when there is none of ours in the file
+   */
+  public static void strip(Path input, Path output) {
+    Strip.Stripped stripped =
+        Strip.original(read(input))
+            .orElseThrow(
+                () ->
+                    new InputException(
+                        Place.NOWHERE.inFile(input.getFileName().toString()),
+                        "there is no assembly of ours in the model",
+                        "Give a model that design has written; the designer's file needs no"
+                            + " stripping."));
+    new SafeSave().plain(input, output, false, stripped.bytes());
+  }
+
+  private static Finding edited(String name) {
+    return Finding.of(
+        EDITED,
+        Place.NOWHERE.inFile(name),
+        "The model was edited after the assembly was written into it; the edits are kept.",
+        "Check that they were meant.");
   }
 
   private static byte[] read(Path file) {
     try {
       return Files.readAllBytes(file);
     } catch (IOException e) {
-      throw new UncheckedIOException(e);
-    }
-  }
-
-  private static String sha256(byte[] bytes) {
-    try {
-      return HexFormat.of().formatHex(MessageDigest.getInstance("SHA-256").digest(bytes));
-    } catch (NoSuchAlgorithmException e) {
-      throw new IllegalStateException("every Java has SHA-256", e);
+      throw new InputException(
+          Place.NOWHERE.inFile(file.toString()),
+          "the file cannot be read: " + e.getClass().getSimpleName(),
+          "Check the path and the rights to the file.");
     }
   }
 }

@@ -1,6 +1,5 @@
 package org.underlee.run;
 
-import java.util.ArrayList;
 import java.util.List;
 import org.underlee.bay.FieldBays;
 import org.underlee.finding.Finding;
@@ -14,15 +13,11 @@ import org.underlee.ifc.IfcModel;
  * @param model the designer's model: an assembly of ours in the file was left aside
  * @param bays of every field, in the order of the decks
  */
-public record Survey(Source source, IfcModel model, Framing framing, List<FieldBays> bays) {
+public record Survey(
+    Source source, IfcModel model, Framing framing, List<FieldBays> bays, List<Finding> findings) {
   public Survey {
     bays = List.copyOf(bays);
-  }
-
-  public List<Finding> findings() {
-    List<Finding> all = new ArrayList<>(model.findings());
-    all.addAll(framing.findings());
-    return all;
+    findings = List.copyOf(findings);
   }
 
   public FieldBays baysOf(Field field) {

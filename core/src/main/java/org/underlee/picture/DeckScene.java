@@ -1,0 +1,114 @@
+package org.underlee.picture;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.underlee.framing.BuildingElement;
+import org.underlee.framing.Framing;
+import org.underlee.framing.Role;
+import org.underlee.framing.RoleGiven;
+import org.underlee.geom.Box;
+import org.underlee.geom.Vec3;
+import org.underlee.layout.Layout;
+import org.underlee.layout.Part;
+import org.underlee.layout.PartKind;
+
+/** The decks of a model in 3-D: framing by role, what stands near it faded, and the assembly. */
+public final class DeckScene {
+  /** What lies further from the framing than this is left out. */
+  private static final double NEAR = 1.5;
+
+  private DeckScene() {}
+
+  /**
+   * The scene. Deck boards are left out, so that what lies below them is seen from above too.
+   *
+   * @param layout the assembly, where there is one
+   */
+  public static Scene of(Framing framing, List<BuildingElement> elements, Optional<Layout> layout) {
+    Map<String, Role> roles = new HashMap<>();
+    Box deck = Box.EMPTY;
+    for (RoleGiven given : framing.roles()) {
+      roles.put(given.member().id(), given.role());
+      deck = deck.union(given.member().element().shape().bounds());
+    }
+    List<Shape> shapes = new ArrayList<>();
+    for (BuildingElement element : elements) {
+      Optional<Role> role = Optional.ofNullable(roles.get(element.globalId()));
+      boolean near = deck.isEmpty() || element.shape().bounds().meets(deck.grown(NEAR));
+      if (near && !element.shape().isEmpty() && role.filter(r -> r == Role.DECK_BOARD).isEmpty()) {
+        shapes.add(shape(shapes.size() + 1, element, role));
+      }
+    }
+    for (Part part : layout.map(Layout::parts).orElse(List.of())) {
+      if (!part.bodies().isEmpty()) {
+        shapes.add(
+            new Shape(shapes.size() + 1, part.label(), part.mesh(), paint(part.kind()), true));
+      }
+    }
+    return Scene.of(shapes);
+  }
+
+  /** As someone sees it who stands on the patio before the first deck and looks up to the house. */
+  public static Camera fromBelow(Framing framing, Scene scene, double aspect) {
+    return camera(framing, scene, aspect, -0.62);
+  }
+
+  /** From above the garden, looking down to the house. */
+  public static Camera fromAbove(Framing framing, Scene scene, double aspect) {
+    return camera(framing, scene, aspect, 0.8);
+  }
+
+  private static Camera camera(Framing framing, Scene scene, double aspect, double up) {
+    Vec3 eye =
+        framing
+            .fields()
+            .findFirst()
+            .map(f -> f.frame().direction(new Vec3(-0.45, 0.8, up)))
+            .orElse(new Vec3(-0.45, -0.8, up));
+    return Camera.lookingFrom(eye, scene.points(), aspect);
+  }
+
+  private static Shape shape(int id, BuildingElement element, Optional<Role> role) {
+    String label = element.name().isEmpty() ? element.globalId() : element.name();
+    return new Shape(
+        id,
+        label,
+        element.shape(),
+        role.map(DeckScene::paint).orElseGet(() -> other(element)),
+        true);
+  }
+
+  private static Paint paint(Role role) {
+    return switch (role) {
+      case JOIST -> Palette.JOIST;
+      case LEDGER, RIM, HEADER -> Palette.LEDGER;
+      case DROP_BEAM, FLUSH_BEAM -> Palette.BEAM;
+      case POST, GUARD_POST -> Palette.POST;
+      case BLOCKING -> Palette.BLOCKING;
+      case DECK_BOARD -> Palette.DECKING;
+    };
+  }
+
+  /** Services are drawn solid, as they may be in the way; walls and the rest are faded. */
+  private static Paint other(BuildingElement element) {
+    String c = element.ifcClass();
+    boolean service =
+        c.contains("Pipe") || c.contains("Flow") || c.contains("Duct") || c.contains("Cable");
+    return service ? Palette.PIPE : Palette.CONTEXT;
+  }
+
+  private static Paint paint(PartKind kind) {
+    return switch (kind) {
+      case PAN -> Palette.PAN;
+      case COLLAR_PIECE -> Palette.COLLAR;
+      case SIDE_RAIL, HEAD_RAIL -> Palette.RAIL;
+      case PLY_STRIP -> Palette.PAN;
+      case TAPE -> Palette.TAPE;
+      case GUTTER, END_CAP, OUTLET, DOWNSPOUT, ELBOW -> Palette.GUTTER;
+      case HANGER, FASTENER -> Palette.HANGER;
+    };
+  }
+}

@@ -1,0 +1,122 @@
+package org.underlee.report;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.stream.Collectors;
+import org.underlee.kit.StockItem;
+import org.underlee.layout.FieldLayout;
+import org.underlee.layout.Part;
+import org.underlee.layout.PartKind;
+import org.underlee.run.Design;
+import org.underlee.takeoff.Takeoff;
+import org.underlee.units.Lengths;
+import org.underlee.units.Lengths.UnitSystem;
+
+/**
+ * Writes a design for people: what was decided for each field, then what to buy and what to cut.
+ */
+public final class DesignText {
+  private static final String CAUTIONS =
+      """
+      Before work starts: have the deck's structure, its ledger and its guards checked by someone
+      licensed to do so; this program checks none of them. Nothing here cuts a joist, a beam or the
+      ledger. Where the water may be led, what may be closed in below a deck, and wiring, gas and
+      vents near it are matters of your local code. Mind sheet-metal edges, ladders and eyes.
+      """;
+
+  private DesignText() {}
+
+  public static String write(Design design, UnitSystem units) {
+    StringBuilder out = new StringBuilder();
+    out.append("Kit: ").append(design.layout().kit().name()).append('\n');
+    design.layout().fields().forEach(f -> field(out, f, units));
+    if (!design.layout().fields().isEmpty()) {
+      out.append(takeoff(design, units));
+      out.append('\n').append(CAUTIONS);
+    }
+    return out.toString();
+  }
+
+  private static void field(StringBuilder out, FieldLayout f, UnitSystem units) {
+    Map<PartKind, Long> kinds =
+        f.parts().stream()
+            .filter(p -> !p.bodies().isEmpty())
+            .collect(Collectors.groupingBy(Part::kind, TreeMap::new, Collectors.counting()));
+    out.append('\n').append(f.field()).append('\n');
+    out.append("  falls ").append(Lengths.fall(f.fall())).append(" to ").append(f.lowEnd());
+    out.append("; longest run ").append(Lengths.format(f.run(), units)).append('\n');
+    out.append("  seat at the high end ").append(seat(f.seatHigh(), units));
+    out.append(", set by ").append(f.binding()).append('\n');
+    out.append("  ")
+        .append(
+            kinds.entrySet().stream()
+                .map(
+                    e ->
+                        e.getValue()
+                            + " "
+                            + e.getKey().word().replace('-', ' ')
+                            + (e.getValue() == 1 ? "" : "s"))
+                .collect(Collectors.joining(", ")))
+        .append('\n');
+  }
+
+  private static String seat(double height, UnitSystem units) {
+    String size = Lengths.format(Math.abs(height), units);
+    return size + (height < 0 ? " below" : " above") + " the joist bottom";
+  }
+
+  /** What to buy, then what to cut: also for the takeoff on its own. */
+  public static String takeoff(Design design, UnitSystem units) {
+    StringBuilder out = new StringBuilder("\nTo buy\n");
+    Takeoff takeoff = design.takeoff();
+    for (Takeoff.Line line : takeoff.lines()) {
+      StockItem item = design.layout().kit().item(line.item());
+      if (item.isSoldByLength()) {
+        bought(takeoff, line.item(), units)
+            .forEach(b -> out.append(row(b, line.description(), used(takeoff, line, units))));
+      } else {
+        out.append(
+            row(String.format(Locale.ROOT, "%.0f", line.quantity()), line.description(), ""));
+      }
+    }
+    out.append("\nTo cut\n");
+    takeoff.cuts().forEach(c -> out.append(cut(c, units)));
+    return out.toString();
+  }
+
+  private static List<String> bought(Takeoff takeoff, String item, UnitSystem units) {
+    Map<Double, Integer> lengths = new TreeMap<>();
+    takeoff.stock().stream()
+        .filter(s -> s.item().equals(item))
+        .forEach(s -> lengths.merge(s.stockLength(), s.pieces(), Integer::sum));
+    List<String> rows = new ArrayList<>();
+    lengths.forEach((length, n) -> rows.add(n + " x " + Lengths.format(length, units)));
+    return rows;
+  }
+
+  private static String used(Takeoff takeoff, Takeoff.Line line, UnitSystem units) {
+    double bought = takeoff.bought(line.item());
+    double waste = 100 * (bought - line.quantity()) / bought;
+    return Lengths.format(line.quantity(), units)
+        + String.format(Locale.ROOT, " used, %.0f %% left over", waste);
+  }
+
+  private static String row(String amount, String what, String note) {
+    return String.format(Locale.ROOT, "  %-16s %-62s %s", amount, what, note).stripTrailing()
+        + "\n";
+  }
+
+  private static String cut(Takeoff.Cut cut, UnitSystem units) {
+    return String.format(
+            Locale.ROOT,
+            "  %3d x %-14s %-16s %s",
+            cut.count(),
+            Lengths.format(cut.length(), units),
+            cut.item(),
+            String.join(" ", cut.bays()))
+        + "\n";
+  }
+}

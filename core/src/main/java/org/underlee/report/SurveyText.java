@@ -1,0 +1,135 @@
+package org.underlee.report;
+
+import java.util.Locale;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.stream.Collectors;
+import org.underlee.bay.Bay;
+import org.underlee.framing.Deck;
+import org.underlee.framing.Field;
+import org.underlee.framing.JoistLine;
+import org.underlee.framing.Role;
+import org.underlee.run.Survey;
+import org.underlee.units.Lengths;
+import org.underlee.units.Lengths.UnitSystem;
+
+/** Writes a survey for people: each deck, its fields, and a row for each bay. */
+public final class SurveyText {
+  private SurveyText() {}
+
+  public static String write(Survey survey, UnitSystem units) {
+    StringBuilder out = new StringBuilder();
+    out.append(
+        String.format(
+            Locale.ROOT,
+            "%s: %s, lengths in %s%n",
+            survey.source().file(),
+            survey.source().ifcSchema(),
+            survey.source().lengthUnit().toLowerCase(Locale.ROOT)));
+    for (Deck deck : survey.framing().decks()) {
+      out.append(
+          String.format(
+              Locale.ROOT,
+              "%n%s%s: joist tops at %s; %s%n",
+              deck.id(),
+              deck.storey().map(s -> " (" + s.name() + ")").orElse(""),
+              Lengths.format(deck.top(), units),
+              deck.outside().why()));
+      deck.fields().forEach(f -> field(out, f, survey, units));
+    }
+    if (!survey.framing().notMeasured().isEmpty()) {
+      out.append(
+          String.format(
+              Locale.ROOT,
+              "%n%d elements could not be measured; --json lists them.%n",
+              survey.framing().notMeasured().size()));
+    }
+    return out.toString().replace("\r\n", "\n");
+  }
+
+  private static void field(StringBuilder out, Field field, Survey survey, UnitSystem units) {
+    out.append("\n  ").append(field.id()).append(": ").append(lines(field)).append('\n');
+    out.append("  water goes ").append(field.fallWhy()).append('\n');
+    out.append("  ").append(supports(field)).append("\n\n");
+    out.append(
+        String.format(
+            Locale.ROOT,
+            "  %-5s %-9s %-14s %-14s %s%n",
+            "bay",
+            "between",
+            "clear width",
+            "length",
+            "in it"));
+    for (Bay bay : survey.baysOf(field).bays()) {
+      out.append(row(bay, units));
+    }
+  }
+
+  private static String lines(Field field) {
+    Map<Integer, Long> plies =
+        field.lines().stream()
+            .collect(
+                Collectors.groupingBy(l -> l.plies().size(), TreeMap::new, Collectors.counting()));
+    String kinds =
+        plies.entrySet().stream()
+            .map(e -> e.getValue() + " " + plyWord(e.getKey()))
+            .collect(Collectors.joining(", "));
+    return field.lines().size() + " joist lines (" + kinds + ")";
+  }
+
+  private static String plyWord(int plies) {
+    return switch (plies) {
+      case 1 -> "single";
+      case 2 -> "doubled";
+      case 3 -> "tripled";
+      default -> "of " + plies + " plies";
+    };
+  }
+
+  private static String supports(Field field) {
+    return "held by "
+        + count(field.supports(Role.LEDGER).size(), "ledger")
+        + ", "
+        + count(field.supports(Role.RIM).size(), "rim")
+        + ", "
+        + count(field.supports(Role.FLUSH_BEAM).size(), "flush beam")
+        + ", "
+        + count(field.supports(Role.DROP_BEAM).size(), "drop beam")
+        + " (plies counted singly), on "
+        + count(field.posts().size(), "post");
+  }
+
+  private static String count(int n, String what) {
+    return n + " " + what + (n == 1 ? "" : "s");
+  }
+
+  private static String row(Bay bay, UnitSystem units) {
+    JoistLine left = bay.left();
+    String width = Lengths.format(bay.clearWidthHigh(), units);
+    String low = Lengths.format(bay.clearWidthLow(), units);
+    String inIt =
+        java.util.stream.Stream.concat(
+                bay.blocking().stream().map(b -> "blocking at " + Lengths.format(b.at(), units)),
+                bay.crossings().stream()
+                    .map(
+                        c ->
+                            c.element().ifcClass()
+                                + " "
+                                + Lengths.format(c.size(), units)
+                                + " "
+                                + c.way().word()
+                                + " at "
+                                + Lengths.format(c.at(), units)))
+            .collect(Collectors.joining("; "));
+    return String.format(
+                Locale.ROOT,
+                "  %-5s %-9s %-14s %-14s %s",
+                bay.id(),
+                left.id() + "-" + bay.right().id(),
+                width.equals(low) ? width : width + "-" + low,
+                Lengths.format(bay.length(), units),
+                inIt)
+            .stripTrailing()
+        + "\n";
+  }
+}

@@ -1,0 +1,20 @@
+package org.underlee.run;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.underlee.finding.Finding;
+import org.underlee.layout.Layout;
+import org.underlee.takeoff.Takeoff;
+import org.underlee.writeback.WriteBack;
+
+/**
+ * A deck with its assembly: what was recognised, every part, what to buy and cut, and the model
+ * with it all written in.
+ */
+public record Design(Survey survey, Layout layout, Takeoff takeoff, WriteBack.Written written) {
+  public List<Finding> findings() {
+    List<Finding> all = new ArrayList<>(survey.findings());
+    all.addAll(layout.findings());
+    return all;
+  }
+}

@@ -1,0 +1,92 @@
+package org.underlee.command;
+
+import java.nio.file.Path;
+import java.util.Collection;
+import java.util.List;
+import java.util.Optional;
+import org.underlee.finding.Finding;
+import org.underlee.finding.Level;
+import org.underlee.layout.Scope;
+import org.underlee.run.Survey;
+import org.underlee.units.Lengths.UnitSystem;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+
+/** What every verb that reads a model understands. */
+final class ModelOptions {
+  @Parameters(index = "0", paramLabel = "FILE", description = "The model, an IFC file.")
+  Path file = Path.of("");
+
+  @Option(names = "--json", description = "Write JSON instead of text.")
+  boolean json;
+
+  @Option(
+      names = "--fail-on",
+      paramLabel = "LEVEL",
+      description = "End with 1 when a finding is at or above this level: note, warning or error.")
+  Optional<Level> failOn = Optional.empty();
+
+  @Option(
+      names = "--units",
+      paramLabel = "SYSTEM",
+      description = "metric or imperial text; as the model's unit when not given.")
+  Optional<UnitSystem> units = Optional.empty();
+
+  @Option(names = "--deck", paramLabel = "ID", description = "One deck, such as deck-1.")
+  Optional<String> deck = Optional.empty();
+
+  @Spec(Spec.Target.MIXEE)
+  CommandSpec spec = CommandSpec.create();
+
+  UnitSystem unitsFor(Survey survey) {
+    return units.orElseGet(
+        () -> {
+          String unit = survey.source().lengthUnit();
+          return unit.contains("FOOT") || unit.contains("INCH")
+              ? UnitSystem.IMPERIAL
+              : UnitSystem.METRIC;
+        });
+  }
+
+  Scope scope() {
+    return deck.map(d -> new Scope(Optional.of(d))).orElse(Scope.OUTSIDE);
+  }
+
+  /** Findings go to the people's stream; the exit code says whether one was grave enough. */
+  int report(Collection<Finding> findings) {
+    for (Finding finding : findings) {
+      spec.commandLine().getErr().println(line(finding));
+      finding.fix().ifPresent(f -> spec.commandLine().getErr().println("    " + f));
+    }
+    boolean grave =
+        failOn.isPresent()
+            && findings.stream().anyMatch(f -> f.level().compareTo(failOn.get()) >= 0);
+    return grave ? ExitCode.FINDINGS : ExitCode.CLEAN;
+  }
+
+  private static String line(Finding finding) {
+    String place = finding.place().toString();
+    return finding.level().word()
+        + " "
+        + finding.rule().id()
+        + (place.isEmpty() ? "" : " (" + place + ")")
+        + ": "
+        + finding.message();
+  }
+
+  void print(String text) {
+    spec.commandLine().getOut().print(text);
+  }
+
+  void say(String text) {
+    spec.commandLine().getErr().println(text);
+  }
+
+  /** The first way of writing that a file name's ending asks for. */
+  static String ending(Path file, List<String> known) {
+    String name = file.getFileName().toString().toLowerCase(java.util.Locale.ROOT);
+    return known.stream().filter(name::endsWith).findFirst().orElse("");
+  }
+}

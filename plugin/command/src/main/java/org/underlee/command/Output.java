@@ -1,0 +1,84 @@
+package org.underlee.command;
+
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import org.underlee.layout.Layout;
+import org.underlee.picture.Camera;
+import org.underlee.picture.DeckPlan;
+import org.underlee.picture.DeckScene;
+import org.underlee.picture.PlanDrawing;
+import org.underlee.picture.PlanSheet;
+import org.underlee.picture.Png;
+import org.underlee.picture.RasterSettings;
+import org.underlee.picture.Renderer;
+import org.underlee.picture.Scene;
+import org.underlee.picture.Svg;
+import org.underlee.run.Survey;
+import org.underlee.units.Lengths.UnitSystem;
+import org.underlee.writeback.SafeSave;
+import picocli.CommandLine.ParameterException;
+
+/** Writes files beside the model, each whole or not at all. */
+final class Output {
+  private static final int WIDTH = 1600;
+  private static final int HEIGHT = 1000;
+
+  /** An A3 sheet, landscape. */
+  private static final double SHEET_WIDTH_MM = 420;
+
+  private static final double SHEET_HEIGHT_MM = 297;
+  private static final double MARGIN_MM = 15;
+
+  /** From where a picture is taken. */
+  enum View {
+    BELOW,
+    ABOVE
+  }
+
+  private Output() {}
+
+  static void text(Path input, Path target, String text) {
+    new SafeSave().plain(input, target, false, text.getBytes(StandardCharsets.UTF_8));
+  }
+
+  /** A 3-D picture as PNG, or the plan as SVG, by the file's ending. */
+  static void picture(
+      ModelOptions model, Path target, View view, Survey survey, Optional<Layout> layout) {
+    switch (ModelOptions.ending(target, List.of(".png", ".svg"))) {
+      case ".png" -> new SafeSave().plain(model.file, target, false, png(view, survey, layout));
+      case ".svg" -> text(model.file, target, svg(survey, layout, model.unitsFor(survey)));
+      default ->
+          throw new ParameterException(
+              model.spec.commandLine(),
+              "--picture " + target + ": name a .png (3-D) or .svg (plan)");
+    }
+  }
+
+  private static byte[] png(View view, Survey survey, Optional<Layout> layout) {
+    Scene scene = DeckScene.of(survey.framing(), survey.model().elements(), layout);
+    RasterSettings settings =
+        RasterSettings.of(WIDTH, HEIGHT)
+            .withThreads(Math.max(1, Runtime.getRuntime().availableProcessors()));
+    Camera camera =
+        view == View.BELOW
+            ? DeckScene.fromBelow(survey.framing(), scene, settings.aspect())
+            : DeckScene.fromAbove(survey.framing(), scene, settings.aspect());
+    return Png.encode(Renderer.draw(scene, camera, settings));
+  }
+
+  private static String svg(Survey survey, Optional<Layout> layout, UnitSystem units) {
+    PlanDrawing drawing =
+        DeckPlan.of(survey.bays(), layout, units, survey.source().file())
+            .orElseGet(() -> DeckPlan.empty(survey.source().file()));
+    PlanSheet sheet =
+        PlanSheet.fitting(
+            drawing,
+            SHEET_WIDTH_MM,
+            SHEET_HEIGHT_MM,
+            MARGIN_MM,
+            units == UnitSystem.METRIC ? PlanSheet.METRIC_SCALES : PlanSheet.INCH_SCALES);
+    return Svg.write(drawing, sheet);
+  }
+}

@@ -1,0 +1,35 @@
+package org.underlee.command;
+
+import java.nio.file.Path;
+import java.util.concurrent.Callable;
+import org.underlee.run.DeckRun;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+
+@Command(
+    name = "strip",
+    description = "Gives back the designer's file, without the assembly.",
+    mixinStandardHelpOptions = true)
+final class StripCommand implements Callable<Integer> {
+  @Parameters(index = "0", paramLabel = "FILE", description = "A drained model.")
+  Path file = Path.of("");
+
+  @Option(
+      names = "--out",
+      paramLabel = "FILE",
+      required = true,
+      description = "Where the designer's file goes.")
+  Path out = Path.of("");
+
+  @Spec CommandSpec spec = CommandSpec.create();
+
+  @Override
+  public Integer call() {
+    DeckRun.strip(file, out);
+    spec.commandLine().getErr().println("Wrote " + out + ", as the designer made it.");
+    return ExitCode.CLEAN;
+  }
+}

@@ -1,0 +1,44 @@
+package org.underlee.command;
+
+import java.nio.file.Path;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import org.underlee.report.SurveyJson;
+import org.underlee.report.SurveyText;
+import org.underlee.run.DeckRun;
+import org.underlee.run.Survey;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+
+@Command(
+    name = "survey",
+    description = "Finds the deck framing, its bays and what stands in them.",
+    mixinStandardHelpOptions = true)
+final class SurveyCommand implements Callable<Integer> {
+  @Mixin ModelOptions model = new ModelOptions();
+
+  @Option(names = "--out", paramLabel = "FILE", description = "Write here instead of printing.")
+  Optional<Path> out = Optional.empty();
+
+  @Option(
+      names = "--picture",
+      paramLabel = "FILE",
+      description = "Draw the deck: .png in 3-D, .svg in plan.")
+  Optional<Path> picture = Optional.empty();
+
+  @Option(
+      names = "--view",
+      description = "Where the 3-D picture is taken from: ${COMPLETION-CANDIDATES}.")
+  Output.View view = Output.View.BELOW;
+
+  @Override
+  public Integer call() {
+    Survey survey = DeckRun.survey(model.file);
+    String text =
+        model.json ? SurveyJson.write(survey) : SurveyText.write(survey, model.unitsFor(survey));
+    out.ifPresentOrElse(f -> Output.text(model.file, f, text), () -> model.print(text));
+    picture.ifPresent(f -> Output.picture(model, f, view, survey, Optional.empty()));
+    return model.report(survey.findings());
+  }
+}

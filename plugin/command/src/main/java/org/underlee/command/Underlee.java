@@ -1,0 +1,77 @@
+package org.underlee.command;
+
+import java.io.PrintWriter;
+import java.nio.charset.StandardCharsets;
+import org.underlee.finding.InputException;
+import org.underlee.run.Version;
+import org.underlee.writeback.NotWrittenException;
+import picocli.CommandLine;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.IVersionProvider;
+import picocli.CommandLine.ParseResult;
+
+/** The program's entry: verbs, help, and what each failure ends with. */
+@Command(
+    name = "underlee",
+    description = "Keeps the space under a deck dry, from the building model.",
+    mixinStandardHelpOptions = true,
+    versionProvider = Underlee.VersionText.class,
+    subcommands = {
+      SurveyCommand.class,
+      DesignCommand.class,
+      TakeoffCommand.class,
+      StripCommand.class
+    })
+public final class Underlee {
+
+  static final class VersionText implements IVersionProvider {
+    @Override
+    public String[] getVersion() {
+      return new String[] {"underlee " + Version.number()};
+    }
+  }
+
+  private Underlee() {}
+
+  /** Runs one verb and ends with its exit code. */
+  public static void main(String[] args) {
+    PrintWriter out = new PrintWriter(System.out, false, StandardCharsets.UTF_8);
+    PrintWriter err = new PrintWriter(System.err, true, StandardCharsets.UTF_8);
+    System.exit(run(out, err, args));
+  }
+
+  static int run(PrintWriter out, PrintWriter err, String... args) {
+    CommandLine line = new CommandLine(new Underlee());
+    line.setOut(out);
+    line.setErr(err);
+    line.setCaseInsensitiveEnumValuesAllowed(true);
+    line.setExecutionExceptionHandler(Underlee::failed);
+    int code = args.length == 0 ? help(line) : line.execute(args);
+    out.flush();
+    err.flush();
+    return code;
+  }
+
+  private static int help(CommandLine line) {
+    line.usage(line.getErr());
+    return ExitCode.USAGE;
+  }
+
+  private static int failed(Exception e, CommandLine line, ParseResult parsed) {
+    PrintWriter err = line.getErr();
+    if (e instanceof InputException input) {
+      String place = input.place().toString();
+      err.println((place.isEmpty() ? "" : place + ": ") + input.getMessage());
+      err.println(input.advice());
+      return ExitCode.INPUT;
+    }
+    if (e instanceof NotWrittenException save) {
+      err.println(save.getMessage());
+      err.println(save.advice());
+      return ExitCode.NOT_WRITTEN;
+    }
+    err.println("This is a fault in the program, not in your file. Please report it with:");
+    e.printStackTrace(err);
+    return ExitCode.BUG;
+  }
+}
