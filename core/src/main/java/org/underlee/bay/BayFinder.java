@@ -127,7 +127,8 @@ public final class BayFinder {
       double u = shape.across().middle();
       if (bay.stretch().contains(v) && u > bay.leftFace().at(v) && u < bay.rightFace().at(v)) {
         double bottom = shape.heights().from() - bay.joistBottom(v);
-        blocks.add(new Block(member, shape.along(), bottom, v - bay.stretch().from()));
+        blocks.add(
+            new Block(member, shape.along(), shape.heights(), bottom, v - bay.stretch().from()));
       }
     }
     blocks.sort(Comparator.comparingDouble(Block::at).thenComparing(b -> b.member().id()));

@@ -26,6 +26,9 @@ final class FieldLayouter {
   /** A storey's floor counts as the ground only when a person fits between it and the joists. */
   private static final double LEAST_STOREY = 1.0;
 
+  /** A strip of open deck narrower than this is the gutter's own width. */
+  private static final double WORTH_SAYING = 0.05;
+
   private final FieldBays bays;
   private final Kit kit;
   private final PartNames names;
@@ -68,6 +71,7 @@ final class FieldLayouter {
     parts.addAll(spouts.parts());
     parts.add(hangerScrews(parts));
     note(line, ground);
+    noteBeyond(plan);
     return Optional.of(
         new FieldLayout(
             deck,
@@ -83,7 +87,7 @@ final class FieldLayouter {
   }
 
   private List<Part> inBays(FieldPlan plan) {
-    RailBuilder rails = new RailBuilder(plan, names, new SeatLimits(kit));
+    RailBuilder rails = new RailBuilder(plan, names, new SeatRanges(kit));
     HeadRailBuilder heads = new HeadRailBuilder(plan, names);
     PanBuilder pans = new PanBuilder(plan, names);
     List<Part> parts = new ArrayList<>();
@@ -167,6 +171,29 @@ final class FieldLayouter {
               place,
               bays.field().id() + ": no post stands by the gutter to fix a downspout to.",
               "Fix the downspout to a wall, or lead the water off with a chain."));
+    }
+  }
+
+  /** Rain on the boards past the low-end line is not caught: said, never left to be found out. */
+  private void noteBeyond(FieldPlan plan) {
+    double beyond =
+        plan.served().stream()
+            .mapToDouble(r -> r.bay().stretch().to() - r.lowFace())
+            .max()
+            .orElse(0);
+    if (beyond > WORTH_SAYING) {
+      findings.add(
+          Finding.measured(
+              LayoutRules.BEYOND_BEAM,
+              bays.field().lines().get(0).plies().get(0).element().place(),
+              bays.field().id()
+                  + ": the pans end at "
+                  + plan.lowEnd().words()
+                  + "; the last "
+                  + Lengths.millimetres(beyond)
+                  + " of the bays, out to the rim, stay open and drip.",
+              new Measure(beyond * 1000, WORTH_SAYING * 1000, "mm"),
+              "Keep what must stay dry on the house side of the beam."));
     }
   }
 

@@ -26,6 +26,10 @@ record FieldPlan(
     String binding,
     List<Finding> findings) {
 
+  FieldPlan with(List<Finding> moreFindings) {
+    return new FieldPlan(bays, kit, lowEnd, seatHigh, served, cuts, binding, moreFindings);
+  }
+
   double fall() {
     return kit.fall();
   }

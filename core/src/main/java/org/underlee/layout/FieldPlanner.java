@@ -9,8 +9,11 @@ import static org.underlee.kit.PanValue.RAIL_LEDGE;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.underlee.bay.Bay;
 import org.underlee.bay.Crossing;
@@ -33,17 +36,19 @@ final class FieldPlanner {
   /** Shorter runs leave no room for a pan between the end gaps. */
   private static final double SHORTEST_RUN = 0.3;
 
-  /** Numbers nearer than this are equal: a hundredth of a millimetre. */
-  private static final double SAME = 1e-5;
+  private static final Comparator<FieldPlan> BEST =
+      Comparator.comparingDouble((FieldPlan p) -> -Math.round(p.area() / SeatRange.SAME))
+          .thenComparingInt(FieldPlan::cuts)
+          .thenComparingDouble(p -> -p.seatHigh());
 
   private final FieldBays bays;
   private final Kit kit;
-  private final SeatLimits limits;
+  private final SeatRanges seats;
 
   private FieldPlanner(FieldBays bays, Kit kit) {
     this.bays = bays;
     this.kit = kit;
-    this.limits = new SeatLimits(kit);
+    this.seats = new SeatRanges(kit);
   }
 
   /** The best plan; its {@code served} is empty when no bay can be served. */
@@ -52,10 +57,7 @@ final class FieldPlanner {
     return LowEnd.candidates(bays).stream()
         .filter(planner::isClearOfPlyStrips)
         .map(planner::planFor)
-        .min(
-            Comparator.comparingDouble((FieldPlan p) -> -Math.round(p.area() / SAME))
-                .thenComparingInt(FieldPlan::cuts)
-                .thenComparingDouble(p -> -p.seatHigh()))
+        .min(BEST)
         .orElseThrow();
   }
 
@@ -72,51 +74,42 @@ final class FieldPlanner {
       Optional<Double> face = end.faceIn(bay);
       face.map(f -> new BayRun(bay, f, kit)).ifPresent(run -> keepIfItFits(run, fit, findings));
     }
-    SeatLimit floor =
-        fit.stream()
-            .map(r -> limits.lowest(r, end.passed()))
-            .max(Comparator.comparingDouble(SeatLimit::height))
-            .orElse(new SeatLimit(0, ""));
-    List<BayRun> served = new ArrayList<>();
-    for (BayRun run : fit) {
-      SeatLimit ceiling = limits.highest(run);
-      if (ceiling.height() >= floor.height() - SAME) {
-        served.add(run);
-      } else {
-        findings.add(noSeat(run.bay(), ceiling, floor));
-      }
-    }
-    return seated(end, served, floor, findings);
+    Map<BayRun, List<SeatRange>> ranges = new LinkedHashMap<>();
+    fit.forEach(r -> ranges.put(r, seats.of(r, end.passed())));
+    FieldPlan best =
+        candidates(ranges)
+            .map(seat -> at(seat, end, ranges))
+            .min(BEST)
+            .orElse(new FieldPlan(bays, kit, end, 0, List.of(), 0, "", List.of()));
+    fit.stream()
+        .filter(r -> !best.served().contains(r))
+        .forEach(r -> findings.add(noSeat(r, end, best)));
+    return best.with(findings);
   }
 
-  private FieldPlan seated(
-      LowEnd end, List<BayRun> served, SeatLimit floor, List<Finding> findings) {
-    SeatLimit top =
-        served.stream()
-            .map(limits::highest)
-            .min(Comparator.comparingDouble(SeatLimit::height))
-            .orElse(floor);
-    SeatLimit best =
-        Stream.concat(Stream.of(top), served.stream().flatMap(r -> limits.notchFree(r).stream()))
-            .filter(l -> l.height() >= floor.height() - SAME && l.height() <= top.height())
-            .min(
-                Comparator.comparingInt((SeatLimit l) -> cuts(served, l.height()))
-                    .thenComparingDouble(l -> -l.height()))
-            .orElse(top);
+  /**
+   * Tops of ranges, and heights at which a leg just needs no notch: the best seat is one of them.
+   */
+  private Stream<SeatRange> candidates(Map<BayRun, List<SeatRange>> ranges) {
+    return Stream.concat(
+        ranges.values().stream().flatMap(List::stream),
+        ranges.keySet().stream().flatMap(r -> seats.notchFree(r).stream()));
+  }
+
+  private FieldPlan at(SeatRange seat, LowEnd end, Map<BayRun, List<SeatRange>> ranges) {
+    double height = seat.heights().to();
+    List<BayRun> served =
+        ranges.entrySet().stream()
+            .filter(e -> e.getValue().stream().anyMatch(s -> s.contains(height)))
+            .map(Map.Entry::getKey)
+            .toList();
     return new FieldPlan(
-        bays,
-        kit,
-        end,
-        best.height(),
-        List.copyOf(served),
-        cuts(served, best.height()),
-        best.why(),
-        List.copyOf(findings));
+        bays, kit, end, height, served, cuts(served, height), seat.topWhy(), List.of());
   }
 
   /** Both rails of a bay are notched at each place. */
   private int cuts(List<BayRun> served, double seatHigh) {
-    return served.stream().mapToInt(r -> 2 * limits.notches(r, seatHigh).size()).sum();
+    return served.stream().mapToInt(r -> 2 * seats.notches(r, seatHigh).size()).sum();
   }
 
   private void keepIfItFits(BayRun run, List<BayRun> fit, List<Finding> findings) {
@@ -125,9 +118,9 @@ final class FieldPlanner {
     double wide = Math.max(bay.clearWidthHigh(), bay.clearWidthAt(run.lowFace()));
     Optional<Crossing> edge =
         run.bay().crossings().stream().filter(c -> cannotPass(run, c)).findFirst();
-    if (wide > kit.get(PAN_WIDEST) + SAME) {
+    if (wide > kit.get(PAN_WIDEST) + SeatRange.SAME) {
       findings.add(width(bay, wide, PAN_WIDEST));
-    } else if (narrow < kit.get(PAN_NARROWEST) - SAME) {
+    } else if (narrow < kit.get(PAN_NARROWEST) - SeatRange.SAME) {
       findings.add(width(bay, narrow, PAN_NARROWEST));
     } else if (run.run() < SHORTEST_RUN) {
       findings.add(runTooShort(run));
@@ -192,24 +185,45 @@ final class FieldPlanner {
         "Move the pipe toward the middle of the bay, or box the bay out around it.");
   }
 
-  private Finding noSeat(Bay bay, SeatLimit ceiling, SeatLimit floor) {
+  private Finding noSeat(BayRun run, LowEnd end, FieldPlan best) {
+    List<SeatRange> own = seats.of(run, end.passed());
+    SeatRange framing = seats.withoutObstacles(run, end.passed());
+    String why =
+        own.isEmpty()
+            ? "no seat height serves it at a fall of "
+                + Lengths.fall(kit.fall())
+                + ". By the framing alone the seat at the high end may lie from "
+                + words(framing)
+                + inTheWay(run)
+            : "the field's seat is at "
+                + Lengths.millimetres(best.seatHigh())
+                + " from the joist bottom, which serves more bays; this bay alone allows "
+                + own.stream().map(FieldPlanner::words).collect(Collectors.joining(" or "));
     return Finding.measured(
         LayoutRules.NO_SEAT,
-        place(bay),
-        name(bay)
-            + " is left open: no seat height serves it at a fall of "
-            + Lengths.fall(kit.fall())
-            + ". At the high end the seat may be at most "
-            + Lengths.millimetres(ceiling.height())
-            + " from the joist bottom ("
-            + ceiling.why()
-            + "), and must be at least "
-            + Lengths.millimetres(floor.height())
-            + " ("
-            + floor.why()
-            + ").",
-        millimetres(ceiling.height(), floor.height()),
+        place(run.bay()),
+        name(run.bay()) + " is left open: " + why + ".",
+        millimetres(framing.heights().to(), framing.heights().from()),
         "Shorten the run, move what is in the way, or use a kit with a taller rail leg.");
+  }
+
+  private static String words(SeatRange range) {
+    return Lengths.millimetres(range.heights().from())
+        + " ("
+        + range.bottomWhy()
+        + ") to "
+        + Lengths.millimetres(range.heights().to())
+        + " ("
+        + range.topWhy()
+        + ")";
+  }
+
+  private static String inTheWay(BayRun run) {
+    List<Obstacle> obstacles = Obstacle.in(run);
+    return obstacles.isEmpty()
+        ? ""
+        : ", and in the way are "
+            + obstacles.stream().map(Obstacle::what).collect(Collectors.joining(", "));
   }
 
   private static Measure millimetres(double measured, double limit) {

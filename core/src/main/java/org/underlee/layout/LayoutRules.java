@@ -13,6 +13,7 @@ final class LayoutRules {
   static final Rule NO_POST = new Rule("no-post-for-downspout", Level.WARNING, Rule.OWN);
   static final Rule HEADROOM = new Rule("headroom", Level.WARNING, Rule.COMMON_PRACTICE);
   static final Rule INSIDE_FLOOR = new Rule("inside-floor-left-out", Level.NOTE, Rule.OWN);
+  static final Rule BEYOND_BEAM = new Rule("open-beyond-the-beam", Level.WARNING, Rule.OWN);
   static final Rule FIELD_EMPTY = new Rule("field-not-served", Level.ERROR, Rule.OWN);
 
   private LayoutRules() {}

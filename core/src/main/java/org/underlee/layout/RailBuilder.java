@@ -18,7 +18,7 @@ import org.underlee.kit.StockItem;
 import org.underlee.units.Lengths;
 
 /** The two side rails of a bay: a leg flat on the joist face, and a ledge that carries the pan. */
-record RailBuilder(FieldPlan plan, PartNames names, SeatLimits limits) {
+record RailBuilder(FieldPlan plan, PartNames names, SeatRanges seats) {
 
   List<Part> parts(BayRun run) {
     List<Part> parts = new ArrayList<>();
@@ -95,7 +95,7 @@ record RailBuilder(FieldPlan plan, PartNames names, SeatLimits limits) {
     record Gap(Interval stretch, double height) {}
     List<Gap> gaps = new ArrayList<>();
     TreeSet<Double> stops = new TreeSet<>(List.of(own.from(), own.to()));
-    for (SeatLimits.Notch notch : limits.notches(run, plan.seatHigh())) {
+    for (SeatRanges.Notch notch : seats.notches(run, plan.seatHigh())) {
       Interval gap =
           new Interval(
                   (notch.stretch().from() - start) * perStation,

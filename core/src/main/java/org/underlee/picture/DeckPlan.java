@@ -30,11 +30,13 @@ import org.underlee.units.Lengths.UnitSystem;
  * outlets. The plan is turned so that the first field falls down the sheet, house at the top.
  */
 public final class DeckPlan {
-  private static final double FALL_ARROW_MM = 1.8;
+  /** From the lowest thing drawn down to the scale bar, metres. */
+  private static final double BELOW = 0.4;
 
   private final PlanBuilder plan = new PlanBuilder();
   private final Transform sheet;
   private final UnitSystem units;
+  private Vec2 lowLeft = new Vec2(Double.POSITIVE_INFINITY, Double.POSITIVE_INFINITY);
 
   private DeckPlan(Field first, UnitSystem units) {
     Transform f = first.frame();
@@ -63,9 +65,10 @@ public final class DeckPlan {
                       .filter(x -> x.field().equals(field.field().id()))
                       .findFirst());
       own.ifPresent(plan::parts);
+      field.field().blocking().forEach(b -> plan.member(b, PlanStyle.BLOCKING));
       field.bays().forEach(b -> plan.bay(field.field(), b, own));
     }
-    plan.scaleBar(fields.get(0));
+    plan.scaleBar();
     return Optional.of(plan.plan.build(title));
   }
 
@@ -92,7 +95,6 @@ public final class DeckPlan {
     }
     field.high().forEach(s -> member(s.member(), PlanStyle.LEDGER));
     field.low().forEach(s -> member(s.member(), PlanStyle.LEDGER));
-    field.blocking().forEach(b -> member(b, PlanStyle.BLOCKING));
   }
 
   private void member(Member member, PlanStyle style) {
@@ -112,6 +114,8 @@ public final class DeckPlan {
     }
     if (ring.size() > 2) {
       plan.area(ring, style);
+      ring.forEach(
+          p -> lowLeft = new Vec2(Math.min(lowLeft.x(), p.x()), Math.min(lowLeft.y(), p.y())));
     }
   }
 
@@ -136,34 +140,30 @@ public final class DeckPlan {
       crossing(field, bay, crossing);
     }
     double length = bay.length();
-    plan.label(
-        at(field, bay, length * 0.12),
-        bay.id(),
-        PlanBuilder.TEXT_MM,
-        PlanItem.Anchor.MIDDLE,
-        0,
-        PlanStyle.TAG);
-    plan.label(
-        at(field, bay, length * 0.22),
-        Lengths.format(bay.clearWidthHigh(), units),
-        PlanBuilder.SMALL_TEXT_MM,
-        PlanItem.Anchor.MIDDLE,
-        90,
-        PlanStyle.NOTE);
+    double turn = turn(at(field, bay, 0), at(field, bay, length));
+    text(at(field, bay, length * 0.09), bay.id(), 0, PlanStyle.TAG);
+    String width = Lengths.format(bay.clearWidthHigh(), units);
+    text(at(field, bay, length * 0.26), width, turn, PlanStyle.NOTE);
     boolean served =
         layout.isPresent()
             && layout.get().parts().stream()
                 .anyMatch(p -> p.bay().filter(bay.id()::equals).isPresent());
     if (served) {
-      plan.arrow(at(field, bay, length * 0.4), at(field, bay, length * 0.62), PlanStyle.FALL);
-      plan.label(
-          at(field, bay, length * 0.68),
-          "1:" + Math.round(1 / layout.get().fall()),
-          FALL_ARROW_MM,
-          PlanItem.Anchor.MIDDLE,
-          0,
-          PlanStyle.FALL);
+      plan.arrow(at(field, bay, length * 0.42), at(field, bay, length * 0.6), PlanStyle.FALL);
+      String fall = "1:" + Math.round(1 / layout.get().fall());
+      text(at(field, bay, length * 0.7), fall, turn, PlanStyle.FALL);
     }
+  }
+
+  private void text(Vec2 at, String text, double turn, PlanStyle style) {
+    plan.label(at, text, PlanBuilder.SMALL_TEXT_MM, PlanItem.Anchor.MIDDLE, turn, style);
+  }
+
+  /** Degrees of a line's slant, turned so that text along it is read from below or the right. */
+  private static double turn(Vec2 from, Vec2 to) {
+    double degrees = Math.toDegrees(Math.atan2(to.y() - from.y(), to.x() - from.x()));
+    double half = degrees > 90 + 1e-6 ? degrees - 180 : degrees;
+    return half <= -90 + 1e-6 ? half + 180 : half;
   }
 
   private void crossing(Field field, Bay bay, Crossing crossing) {
@@ -192,11 +192,9 @@ public final class DeckPlan {
     return new Vec2(p.x(), p.y());
   }
 
-  private void scaleBar(FieldBays first) {
-    double low = first.bays().stream().mapToDouble(b -> b.stretch().to()).max().orElse(1);
-    double right = first.field().lines().get(first.field().lines().size() - 1).right().at(low);
-    Vec2 at = on(first.field(), right, low + 0.8);
+  private void scaleBar() {
     boolean metric = units == UnitSystem.METRIC;
+    Vec2 at = lowLeft.minus(new Vec2(0, BELOW));
     plan.scaleBar(at, metric ? 1 : Lengths.FOOT, metric ? 2 : 6, metric ? "m" : "ft");
   }
 }

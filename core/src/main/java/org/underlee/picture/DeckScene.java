@@ -53,7 +53,7 @@ public final class DeckScene {
 
   /** As someone sees it who stands on the patio before the first deck and looks up to the house. */
   public static Camera fromBelow(Framing framing, Scene scene, double aspect) {
-    return camera(framing, scene, aspect, -0.62);
+    return camera(framing, scene, aspect, -0.95);
   }
 
   /** From above the garden, looking down to the house. */
@@ -61,14 +61,22 @@ public final class DeckScene {
     return camera(framing, scene, aspect, 0.8);
   }
 
+  /**
+   * What the picture is of: all that is drawn solid, so that a long wall does not shrink the deck.
+   */
+  private static List<Vec3> subject(Scene scene) {
+    List<Shape> solid = scene.shapes().stream().filter(s -> s.paint().isSolid()).toList();
+    return Scene.of(solid.isEmpty() ? scene.shapes() : solid).points();
+  }
+
   private static Camera camera(Framing framing, Scene scene, double aspect, double up) {
     Vec3 eye =
         framing
             .fields()
             .findFirst()
-            .map(f -> f.frame().direction(new Vec3(-0.45, 0.8, up)))
-            .orElse(new Vec3(-0.45, -0.8, up));
-    return Camera.lookingFrom(eye, scene.points(), aspect);
+            .map(f -> f.frame().direction(new Vec3(-0.5, 0.6, up)))
+            .orElse(new Vec3(-0.5, -0.6, up));
+    return Camera.lookingFrom(eye, subject(scene), aspect);
   }
 
   private static Shape shape(int id, BuildingElement element, Optional<Role> role) {

@@ -116,7 +116,24 @@ public final class DesignText {
             cut.count(),
             Lengths.format(cut.length(), units),
             cut.item(),
-            String.join(" ", cut.bays()))
+            places(cut.bays()))
         + "\n";
+  }
+
+  /** Bays by field: {@code deck-1/field-1: B1 B2}. */
+  private static String places(List<String> bays) {
+    Map<String, List<String>> fields = new TreeMap<>();
+    for (String bay : bays) {
+      boolean whole = bay.chars().filter(c -> c == '/').count() < 2;
+      String field = whole ? bay : bay.substring(0, bay.lastIndexOf('/'));
+      List<String> own = fields.computeIfAbsent(field, f -> new ArrayList<>());
+      if (!whole) {
+        own.add(bay.substring(bay.lastIndexOf('/') + 1));
+      }
+    }
+    return fields.entrySet().stream()
+        .map(
+            e -> e.getKey() + (e.getValue().isEmpty() ? "" : ": " + String.join(" ", e.getValue())))
+        .collect(Collectors.joining("; "));
   }
 }

@@ -1,0 +1,155 @@
+package org.underlee.layout;
+
+import static org.underlee.kit.PanValue.CLEARANCE_ABOVE;
+import static org.underlee.kit.PanValue.HEAD_RAIL_LEAST_LEG;
+import static org.underlee.kit.PanValue.JOIST_EDGE_DISTANCE;
+import static org.underlee.kit.PanValue.NOTCH_CLEARANCE;
+import static org.underlee.kit.PanValue.PAN_HEM;
+import static org.underlee.kit.PanValue.RAIL_FASTENER_MARGIN;
+import static org.underlee.kit.PanValue.RAIL_LEG;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.underlee.framing.Support;
+import org.underlee.geom.Interval;
+import org.underlee.kit.Items;
+import org.underlee.kit.Kit;
+
+/**
+ * The seat heights that serve a bay, exactly. The seat at a station is {@code h0 − s·v}; each limit
+ * bounds it at one station, so it bounds the height {@code h0} at the high end: the joist's depth
+ * and the head rail from above, the rail leg's reach from below (design, section 5). An obstacle
+ * forbids the heights between passing under and passing over it. What is left is a few ranges.
+ */
+record SeatRanges(Kit kit) {
+
+  private double fall() {
+    return kit.fall();
+  }
+
+  /** The ranges, lowest first; none when the bay cannot be served. */
+  List<SeatRange> of(BayRun run, List<Support> beamsPassed) {
+    SeatRange whole = withoutObstacles(run, beamsPassed);
+    List<SeatRange> ranges = new ArrayList<>();
+    if (whole.heights().to() >= whole.heights().from() - SeatRange.SAME) {
+      ranges.add(whole);
+    }
+    for (Obstacle obstacle : Obstacle.in(run)) {
+      List<SeatRange> left = new ArrayList<>();
+      for (SeatRange range : ranges) {
+        left.addAll(without(range, obstacle, run.bay().id()));
+      }
+      ranges = left;
+    }
+    return ranges;
+  }
+
+  /** What the framing alone allows; its ends are the wrong way round when it allows nothing. */
+  SeatRange withoutObstacles(BayRun run, List<Support> beamsPassed) {
+    String bay = run.bay().id() + ": ";
+    double from = run.bay().stretch().from();
+    double top = run.bay().joistBottom(from) + run.bay().depth();
+    double headRail =
+        top - kit.get(PAN_HEM) - kit.get(CLEARANCE_ABOVE) - kit.get(HEAD_RAIL_LEAST_LEG);
+    double leg = top - kit.get(RAIL_LEG);
+    double ceiling = Math.min(headRail, leg) + fall() * from;
+    String ceilingWhy =
+        leg < headRail
+            ? bay + "the rail leg ends at the joist top"
+            : bay + "the head rail needs room below the boards";
+    double end = run.railEnd();
+    double floor =
+        run.bay().joistBottom(end)
+            + kit.get(JOIST_EDGE_DISTANCE)
+            + kit.get(RAIL_FASTENER_MARGIN)
+            - kit.get(RAIL_LEG)
+            + fall() * end;
+    String floorWhy = bay + "the rail leg must reach the joist above its edge distance";
+    for (Support beam : beamsPassed) {
+      double over = over(beam.shape().heights().to(), beam.shape().along().to());
+      if (over > floor) {
+        floor = over;
+        floorWhy = bay + "the pan passes over a drop beam";
+      }
+    }
+    return new SeatRange(new Interval(floor, ceiling), floorWhy, ceilingWhy);
+  }
+
+  private List<SeatRange> without(SeatRange range, Obstacle o, String bay) {
+    double under = under(o);
+    double over = over(o.heights().to(), o.stretch().to());
+    Interval h = range.heights();
+    List<SeatRange> left = new ArrayList<>();
+    if (h.from() <= under + SeatRange.SAME) {
+      left.add(
+          under < h.to()
+              ? new SeatRange(
+                  new Interval(h.from(), under),
+                  range.bottomWhy(),
+                  bay + ": the pan passes under " + o.what())
+              : range);
+    }
+    if (over <= h.to() + SeatRange.SAME && under < h.to()) {
+      left.add(
+          over > h.from()
+              ? new SeatRange(
+                  new Interval(over, h.to()),
+                  bay + ": the pan passes over " + o.what(),
+                  range.topWhy())
+              : range);
+    }
+    return left;
+  }
+
+  private double under(Obstacle o) {
+    return o.heights().from()
+        - kit.get(PAN_HEM)
+        - kit.get(CLEARANCE_ABOVE)
+        + fall() * o.stretch().from();
+  }
+
+  /** The seat's height at the high end when rail and pan just pass over a height at a station. */
+  private double over(double height, double station) {
+    return height
+        + kit.item(Items.SIDE_RAIL).thickness()
+        + kit.get(CLEARANCE_ABOVE)
+        + fall() * station;
+  }
+
+  /** The heights at and below which one more rail leg needs no notch. */
+  List<SeatRange> notchFree(BayRun run) {
+    return Obstacle.in(run).stream()
+        .map(
+            o -> {
+              double top =
+                  o.heights().from()
+                      - kit.get(RAIL_LEG)
+                      - kit.get(NOTCH_CLEARANCE)
+                      + fall() * o.stretch().from();
+              String why =
+                  run.bay().id() + ": the rail passes under " + o.what() + " without a notch";
+              return new SeatRange(new Interval(top, top), why, why);
+            })
+        .toList();
+  }
+
+  /** The gaps to cut in the rail legs. */
+  List<Notch> notches(BayRun run, double seatHigh) {
+    double clear = kit.get(NOTCH_CLEARANCE);
+    return Obstacle.in(run).stream()
+        .filter(o -> seatHigh <= under(o) + SeatRange.SAME)
+        .filter(
+            o ->
+                seatHigh - fall() * o.stretch().from() + kit.get(RAIL_LEG) + clear
+                    > o.heights().from() + SeatRange.SAME)
+        .map(
+            o ->
+                new Notch(
+                    new Interval(o.stretch().from() - clear, o.stretch().to() + clear),
+                    o.heights().from() - clear))
+        .toList();
+  }
+
+  /** A gap in a rail leg: from the given height up, over the stations. */
+  record Notch(Interval stretch, double bottom) {}
+}
