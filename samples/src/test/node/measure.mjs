@@ -1,6 +1,7 @@
 // Prints one JSON line per product that has a mesh: file, class, GlobalId, box and volume in metres, z up.
 // A file that cannot be read is a line with "error".
-// Usage: node measure.mjs FILE…
+// Usage: node measure.mjs [--triangles CLASS] FILE…
+// With --triangles, products of that class also carry their corners, nine numbers a triangle.
 import fs from 'node:fs';
 import { IfcAPI } from 'web-ifc';
 
@@ -12,7 +13,8 @@ const api = new IfcAPI();
 await api.Init();
 api.SetLogLevel(LOG_OFF);
 
-function measure(model, mesh) {
+function measure(model, mesh, keepCorners) {
+  const triangles = [];
   const min = [Infinity, Infinity, Infinity];
   const max = [-Infinity, -Infinity, -Infinity];
   let sixVolumes = 0;
@@ -31,6 +33,7 @@ function measure(model, mesh) {
     };
     for (let i = 0; i < index.length; i += 3) {
       const corners = [point(index[i]), point(index[i + 1]), point(index[i + 2])];
+      if (keepCorners) triangles.push(...corners.flat());
       first ??= corners[0]; // volumes about a near point keep their digits far from the origin
       const [a, b, c] = corners.map((p) => p.map((value, axis) => value - first[axis]));
       sixVolumes += a[0] * (b[1] * c[2] - b[2] * c[1])
@@ -45,16 +48,19 @@ function measure(model, mesh) {
     }
     geometry.delete();
   }
-  return { min, max, volume: sixVolumes / 6 };
+  return { min, max, volume: sixVolumes / 6, triangles };
 }
 
-for (const file of process.argv.slice(2)) {
+const args = process.argv.slice(2);
+const wanted = args[0] === '--triangles' ? args.splice(0, 2)[1] : '';
+
+for (const file of args) {
   try {
     const model = api.OpenModel(new Uint8Array(fs.readFileSync(file)), { COORDINATE_TO_ORIGIN: false, CIRCLE_SEGMENTS });
     api.StreamAllMeshes(model, (mesh) => {
       const line = api.GetLine(model, mesh.expressID);
       const type = api.GetNameFromTypeCode(line.type);
-      console.log(JSON.stringify({ file, type, globalId: line.GlobalId.value, ...measure(model, mesh) }));
+      console.log(JSON.stringify({ file, type, globalId: line.GlobalId.value, ...measure(model, mesh, type.toUpperCase() === wanted) }));
     });
     api.CloseModel(model);
   } catch (problem) {

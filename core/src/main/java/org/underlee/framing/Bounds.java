@@ -64,6 +64,10 @@ record Bounds(MemberIndex level, Set<Member> joists, Tolerance tolerance) {
     return plies;
   }
 
+  boolean hasPlies(Member m) {
+    return !plies(m).isEmpty();
+  }
+
   private boolean arePlies(Member a, Member b) {
     var between = b.box().centre().minus(a.box().centre());
     double gap = Math.abs(between.dot(a.box().side())) - (a.box().width() + b.box().width()) / 2;

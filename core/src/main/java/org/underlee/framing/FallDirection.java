@@ -9,7 +9,8 @@ import org.underlee.geom.Vec3;
 
 /**
  * Which way the water goes: away from the house. Evidence in order of weight: what holds one end is
- * fixed to a wall; it is called a ledger; the other end is carried by posts or lies on a beam.
+ * fixed to a wall; it is the low end of a field on the house side; it is called a ledger; the other
+ * end is carried by posts or lies on a beam.
  *
  * @param tipIsHigh whether the end with the greater station is the high end
  * @param assumed when nothing in the model decides
@@ -19,7 +20,19 @@ record FallDirection(boolean tipIsHigh, boolean assumed, String why) {
   /** What stands at the two ends of the joists: index 0 the tail, 1 the tip. */
   record Ends(List<Set<Member>> bounds, double beamShareFromTail, boolean hasBeam) {}
 
-  static FallDirection decide(Ends ends, HouseWalls walls, Posts posts, Transform frame) {
+  /** Whether a wall, or a field that falls from a wall, tells the direction. */
+  static boolean isKnown(Ends ends, HouseWalls walls, Set<Member> lowEnds, Transform frame) {
+    return wall(ends.bounds().get(0), walls, frame.y().negated()).isPresent()
+            != wall(ends.bounds().get(1), walls, frame.y()).isPresent()
+        || meets(ends.bounds().get(0), lowEnds) != meets(ends.bounds().get(1), lowEnds);
+  }
+
+  private static boolean meets(Set<Member> bounds, Set<Member> lowEnds) {
+    return bounds.stream().anyMatch(lowEnds::contains);
+  }
+
+  static FallDirection decide(
+      Ends ends, HouseWalls walls, Set<Member> lowEnds, Posts posts, Transform frame) {
     Vec3 v = frame.y();
     Optional<BuildingElement> tailWall = wall(ends.bounds().get(0), walls, v.negated());
     Optional<BuildingElement> tipWall = wall(ends.bounds().get(1), walls, v);
@@ -27,6 +40,11 @@ record FallDirection(boolean tipIsHigh, boolean assumed, String why) {
       BuildingElement house = tailWall.or(() -> tipWall).orElseThrow();
       return new FallDirection(
           tipWall.isPresent(), false, "away from the house: one end is fixed to " + name(house));
+    }
+    boolean tailFollows = meets(ends.bounds().get(0), lowEnds);
+    if (tailFollows != meets(ends.bounds().get(1), lowEnds)) {
+      return new FallDirection(
+          !tailFollows, false, "away from the house, on from the field on its house side");
     }
     boolean tailNamed = ends.bounds().get(0).stream().anyMatch(m -> m.isCalled("ledger"));
     boolean tipNamed = ends.bounds().get(1).stream().anyMatch(m -> m.isCalled("ledger"));

@@ -2,10 +2,13 @@ package org.underlee.framing;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashSet;
+import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import org.underlee.geom.Interval;
@@ -19,6 +22,9 @@ import org.underlee.geom.Vec3;
 final class FieldFinder {
   /** Sine of 8°: a fanned field's joists turn by about this much from its middle. */
   private static final double NEARLY_SQUARE = 0.14;
+
+  /** A section this much larger than the joists' carries more than its own edge. */
+  private static final double STRONGER = 1.05;
 
   private final MemberIndex all;
   private final MemberIndex level;
@@ -45,10 +51,36 @@ final class FieldFinder {
   /** What stands around the joists, told in a first frame whose y runs along them. */
   private record Around(Set<Member> tail, Set<Member> tip, Map<Member, Interval> beams) {}
 
-  Field find(List<Member> joists) {
+  /** The fields, in the order of their sets. Those on a wall are settled first, outward from it. */
+  List<Field> findAll(List<List<Member>> sets) {
+    Map<List<Member>, Field> found = new IdentityHashMap<>();
+    Set<Member> lowEnds = new HashSet<>();
+    boolean settled = true;
+    while (found.size() < sets.size()) {
+      boolean waitForEvidence = settled;
+      settled = false;
+      for (List<Member> set : sets) {
+        if (!found.containsKey(set) && (!waitForEvidence || isKnown(set, lowEnds))) {
+          Field field = find(set, lowEnds);
+          field.low().forEach(s -> lowEnds.add(s.member()));
+          found.put(set, field);
+          settled = true;
+        }
+      }
+    }
+    return sets.stream().map(s -> Objects.requireNonNull(found.get(s))).toList();
+  }
+
+  private boolean isKnown(List<Member> joists, Set<Member> lowEnds) {
+    Transform along = frameAlong(joists);
+    return FallDirection.isKnown(ends(joists, around(joists, along), along), walls, lowEnds, along);
+  }
+
+  private Field find(List<Member> joists, Set<Member> lowEnds) {
     Transform along = frameAlong(joists);
     Around around = around(joists, along);
-    FallDirection fall = FallDirection.decide(ends(joists, around, along), walls, posts, along);
+    FallDirection fall =
+        FallDirection.decide(ends(joists, around, along), walls, lowEnds, posts, along);
     Transform turned = fall.tipIsHigh() ? turnedRound(along) : along;
     Set<Member> high = fall.tipIsHigh() ? around.tip : around.tail;
     Set<Member> low = fall.tipIsHigh() ? around.tail : around.tip;
@@ -163,12 +195,14 @@ final class FieldFinder {
     MemberIndex own = new MemberIndex(joists);
     List<Support> supports = new ArrayList<>();
     for (Member m : bounds) {
-      supports.add(support(m, high, Contact.heldAtBothEnds(m, own, tolerance), frame));
+      supports.add(
+          support(m, high, Contact.heldAtBothEnds(m, own, tolerance), joists.get(0), frame));
     }
     return supports;
   }
 
-  private Support support(Member m, boolean high, boolean betweenJoists, Transform frame) {
+  private Support support(
+      Member m, boolean high, boolean betweenJoists, Member joist, Transform frame) {
     PlanShape shape = PlanShape.of(m.element().shape(), frame);
     Vec3 outward = high ? frame.y().negated() : frame.y();
     Optional<BuildingElement> wall = walls.behind(m, outward);
@@ -182,12 +216,23 @@ final class FieldFinder {
       return new Support(
           m, Role.LEDGER, shape, "joists end on it and it is fixed to " + wall.get().ifcClass());
     }
-    if (posts.carry(m)) {
+    if (posts.carry(m) && (high || isStrongerThan(joist, m))) {
       return new Support(m, Role.FLUSH_BEAM, shape, "joists end on it and it stands on posts");
     }
     return high
         ? new Support(m, Role.LEDGER, shape, "joists end on it at the high end")
         : new Support(m, Role.RIM, shape, "it closes the joists at the low end");
+  }
+
+  /** A rim on posts is of the joists' own stock; a flush beam is deeper, wider or doubled. */
+  private boolean isStrongerThan(Member joist, Member bar) {
+    return bar.box().depth() > joist.box().depth() * STRONGER
+        || bar.box().width() > joist.box().width() * STRONGER
+        || bounds(joist).hasPlies(bar);
+  }
+
+  private Bounds bounds(Member joist) {
+    return new Bounds(level, Set.of(joist), tolerance);
   }
 
   private static List<Support> drops(Set<Member> beams, Transform frame) {

@@ -50,7 +50,7 @@ public final class Framer {
             walls,
             sets.stream().flatMap(List::stream).collect(Collectors.toUnmodifiableSet()),
             tolerance);
-    List<Field> fields = sets.stream().map(finder::find).toList();
+    List<Field> fields = finder.findAll(sets);
     List<Deck> decks = decks(fields, walls);
     return new Framing(
         decks, Roles.give(decks, members, posts), source.notMeasured(), findings(decks));

@@ -24,7 +24,7 @@ class SurveyTruthTest {
     SurveyAgainstTruth.compare(truth, JSON.readTree(survey));
   }
 
-  /** Each sample as committed, in the whole grid, and in random mixes. */
+  /** Each sample as committed, in the whole grid and in random mixes; and decks made up by seed. */
   static Stream<Arguments> mixes() {
     List<Arguments> all = new ArrayList<>();
     for (SampleDeck sample : SampleDecks.all()) {
@@ -33,6 +33,12 @@ class SurveyTruthTest {
       for (long seed = 1; seed <= 20; seed++) {
         all.add(Arguments.of(sample, Mix.random(seed)));
       }
+    }
+    for (long seed = 1; seed <= 60; seed++) {
+      all.add(Arguments.of(SampleDecks.random(seed), Mix.random(1000 + seed)));
+    }
+    for (long seed = 1; seed <= 10; seed++) {
+      all.add(Arguments.of(SampleDecks.twoSpans(2400, 1800, 7), Mix.random(2000 + seed)));
     }
     return all.stream();
   }

@@ -22,9 +22,19 @@ public final class WebIfc {
 
   private WebIfc() {}
 
-  /** What the reader says of one element; metres, z up. */
+  /**
+   * What the reader says of one element; metres, z up.
+   *
+   * @param triangles nine numbers each, for elements of the class asked for
+   */
   public record Product(
-      Path file, String type, String globalId, double[] min, double[] max, double volume) {}
+      Path file,
+      String type,
+      String globalId,
+      double[] min,
+      double[] max,
+      double volume,
+      double[] triangles) {}
 
   /** Whether {@code node} and {@code npm} can be started. */
   public static boolean nodeAvailable() {
@@ -33,8 +43,15 @@ public final class WebIfc {
 
   /** Every product with a mesh in {@code files}; fails when a file cannot be read. */
   public static List<Product> measure(List<Path> files) throws IOException, InterruptedException {
+    return measure(files, "none");
+  }
+
+  /** As {@link #measure(List)}, with the triangles of elements of one class. */
+  public static List<Product> measure(List<Path> files, String trianglesOf)
+      throws IOException, InterruptedException {
     Path home = installed();
-    List<String> command = new ArrayList<>(List.of("node", "measure.mjs"));
+    List<String> command =
+        new ArrayList<>(List.of("node", "measure.mjs", "--triangles", trianglesOf));
     files.forEach(f -> command.add(f.toAbsolutePath().toString()));
     ObjectMapper json = new ObjectMapper();
     List<Product> products = new ArrayList<>();
@@ -56,11 +73,16 @@ public final class WebIfc {
         line.get("globalId").asText(),
         numbers(line.get("min")),
         numbers(line.get("max")),
-        line.get("volume").asDouble());
+        line.get("volume").asDouble(),
+        numbers(line.get("triangles")));
   }
 
   private static double[] numbers(JsonNode list) {
-    return new double[] {list.get(0).asDouble(), list.get(1).asDouble(), list.get(2).asDouble()};
+    double[] numbers = new double[list.size()];
+    for (int i = 0; i < numbers.length; i++) {
+      numbers[i] = list.get(i).asDouble();
+    }
+    return numbers;
   }
 
   private static Path installed() throws IOException, InterruptedException {
