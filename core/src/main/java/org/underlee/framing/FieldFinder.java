@@ -3,14 +3,14 @@ package org.underlee.framing;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashSet;
-import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
-import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeMap;
+import java.util.stream.IntStream;
 import org.underlee.geom.Interval;
 import org.underlee.geom.OrientedBox;
 import org.underlee.geom.PlanShape;
@@ -53,22 +53,22 @@ final class FieldFinder {
 
   /** The fields, in the order of their sets. Those on a wall are settled first, outward from it. */
   List<Field> findAll(List<List<Member>> sets) {
-    Map<List<Member>, Field> found = new IdentityHashMap<>();
+    Map<Integer, Field> found = new TreeMap<>();
     Set<Member> lowEnds = new HashSet<>();
-    boolean settled = true;
     while (found.size() < sets.size()) {
-      boolean waitForEvidence = settled;
-      settled = false;
-      for (List<Member> set : sets) {
-        if (!found.containsKey(set) && (!waitForEvidence || isKnown(set, lowEnds))) {
-          Field field = find(set, lowEnds);
-          field.low().forEach(s -> lowEnds.add(s.member()));
-          found.put(set, field);
-          settled = true;
-        }
-      }
+      int next = next(sets, found.keySet(), lowEnds);
+      Field field = find(sets.get(next), lowEnds);
+      field.low().forEach(s -> lowEnds.add(s.member()));
+      found.put(next, field);
     }
-    return sets.stream().map(s -> Objects.requireNonNull(found.get(s))).toList();
+    return List.copyOf(found.values());
+  }
+
+  /** The first set whose direction is known by now; when there is none, the first one left. */
+  private int next(List<List<Member>> sets, Set<Integer> done, Set<Member> lowEnds) {
+    List<Integer> left =
+        IntStream.range(0, sets.size()).filter(i -> !done.contains(i)).boxed().toList();
+    return left.stream().filter(i -> isKnown(sets.get(i), lowEnds)).findFirst().orElse(left.get(0));
   }
 
   private boolean isKnown(List<Member> joists, Set<Member> lowEnds) {
