@@ -26,8 +26,8 @@ record FieldPlan(
     String binding,
     List<Finding> findings) {
 
-  FieldPlan with(List<Finding> moreFindings) {
-    return new FieldPlan(bays, kit, lowEnd, seatHigh, served, cuts, binding, moreFindings);
+  FieldPlan with(List<BayRun> runs, List<Finding> all) {
+    return new FieldPlan(bays, kit, lowEnd, seatHigh, runs, cuts, binding, all);
   }
 
   double fall() {

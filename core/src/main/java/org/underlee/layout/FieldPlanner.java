@@ -22,6 +22,8 @@ import org.underlee.bay.Way;
 import org.underlee.finding.Finding;
 import org.underlee.finding.Finding.Measure;
 import org.underlee.finding.Place;
+import org.underlee.geom.Interval;
+import org.underlee.geom.PlanShape;
 import org.underlee.kit.Kit;
 import org.underlee.units.Lengths;
 
@@ -40,6 +42,9 @@ final class FieldPlanner {
       Comparator.comparingDouble((FieldPlan p) -> -Math.round(p.area() / SeatRange.SAME))
           .thenComparingInt(FieldPlan::cuts)
           .thenComparingDouble(p -> -p.seatHigh());
+
+  /** Below the seat: the ledge's sheet, and the drip at a pan's end. */
+  private static final double RAIL_UNDER = 0.02;
 
   private final FieldBays bays;
   private final Kit kit;
@@ -84,7 +89,27 @@ final class FieldPlanner {
     fit.stream()
         .filter(r -> !best.served().contains(r))
         .forEach(r -> findings.add(noSeat(r, end, best)));
-    return best.with(findings);
+    return best.with(shortOfPosts(best), findings);
+  }
+
+  /** Rails and pans below the joists stop short of posts that stand out into their bay. */
+  private List<BayRun> shortOfPosts(FieldPlan plan) {
+    List<PlanShape> posts = bays.field().posts().stream().map(bays.field()::shapeOf).toList();
+    return plan.served().stream().map(r -> shortOfPosts(r, plan, posts)).toList();
+  }
+
+  private BayRun shortOfPosts(BayRun run, FieldPlan plan, List<PlanShape> posts) {
+    double face = run.lowFace();
+    Interval across = new Interval(run.bay().leftFace().at(face), run.bay().rightFace().at(face));
+    double nearest =
+        posts.stream()
+            .filter(p -> p.along().from() < face && p.along().to() >= face)
+            .filter(p -> !p.across().meet(across).isEmpty())
+            .filter(p -> p.heights().to() > plan.seat(run.railEnd()) - RAIL_UNDER)
+            .mapToDouble(p -> p.along().from())
+            .min()
+            .orElse(face);
+    return new BayRun(run.bay(), nearest, kit);
   }
 
   /**

@@ -7,6 +7,7 @@ import static org.underlee.kit.PanValue.HANGER_END;
 import static org.underlee.kit.PanValue.HANGER_SPACING;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import org.underlee.framing.JoistLine;
 import org.underlee.geom.Extrusion;
@@ -26,8 +27,8 @@ final class GutterBuilder {
 
   private static final double STRAP_LEG = 0.06;
 
-  /** Kept between a hanger's leg and a joist beside it: room for a rail's leg. */
-  private static final double BESIDE_JOIST = 0.005;
+  /** Kept between a hanger and what stands beside it: room for a rail's leg. */
+  private static final double BESIDE = 0.005;
 
   private final FieldPlan plan;
   private final PartNames names;
@@ -73,13 +74,13 @@ final class GutterBuilder {
   private Part gutter(Piece piece, int ordinal) {
     double slope = kit.gutterFall();
     double length = piece.level() * Math.hypot(1, slope);
-    Transform frame = frame(piece);
+    Vec3 sweep = new Vec3(0, -piece.level() * slope, piece.level());
     PartNames.Shape shape =
         PartNames.Shape.of(
                 Items.GUTTER,
                 length,
                 kit.get(GUTTER_WIDTH),
-                List.of(Extrusion.straight(frame, section(), length)))
+                List.of(new Extrusion(frame(piece), section(), sweep)))
             .falling(slope)
             .cutFrom(section());
     return names.inField(
@@ -94,14 +95,14 @@ final class GutterBuilder {
   }
 
   /**
-   * z down the gutter's fall, x level, y up; the origin on the floor's underside at the high end.
+   * z level toward the outlet, x level across, y up; the origin on the floor's underside at the
+   * high end. Ends are cut upright, so that two pieces meet face to face over their outlet.
    */
   private Transform frame(Piece piece) {
     double way = Math.signum(piece.outlet().u() - piece.highU());
     double w = line.rimAt(piece.highU(), piece.outlet()) - kit.get(GUTTER_DEPTH);
     Vec3 origin = new Vec3(piece.highU(), line.middle(), w);
-    Vec3 down = new Vec3(way, 0, -kit.gutterFall());
-    return plan.frame().after(Transform.frame(origin, down, new Vec3(0, way, 0)));
+    return plan.frame().after(Transform.frame(origin, new Vec3(way, 0, 0), new Vec3(0, way, 0)));
   }
 
   private Outline section() {
@@ -140,28 +141,37 @@ final class GutterBuilder {
     List<Part> parts = new ArrayList<>();
     double way = Math.signum(piece.outlet().u() - piece.highU());
     for (double along : stations(piece.level(), kit.get(HANGER_END), kit.get(HANGER_SPACING))) {
-      parts.add(hanger(piece, clearOfJoists(piece, piece.highU() + way * along)));
+      parts.add(hanger(piece, clear(piece, piece.highU() + way * along)));
     }
     return parts;
   }
 
-  /** Moved aside where a leg that rises past the joist bottoms would meet a joist. */
-  private double clearOfJoists(Piece piece, double u) {
-    double rim = line.rimAt(u, piece.outlet());
-    if (plan.lowEnd().heights().from() <= rim - STRAP_LEG) {
-      return u;
-    }
-    double reach = STRAP / 2 + BESIDE_JOIST;
-    for (JoistLine joist : plan.bays().field().lines()) {
-      double left = joist.left().at(line.face()) - reach;
-      double right = joist.right().at(line.face()) + reach;
-      if (u > left && u < right) {
-        Interval gutter = piece.outlet().stretch();
-        boolean nearerRight = u > (left + right) / 2;
-        return (nearerRight && right < gutter.to()) || left < gutter.from() ? right : left;
+  /** Moved aside, to the nearest place where the hanger meets neither a joist nor a post. */
+  private double clear(Piece piece, double u) {
+    Interval gutter = piece.outlet().stretch();
+    List<Double> choices = new ArrayList<>(List.of(u));
+    List<Interval> taken = taken(line.rimAt(u, piece.outlet()));
+    taken.forEach(t -> choices.addAll(List.of(t.from(), t.to())));
+    return choices.stream()
+        .filter(c -> gutter.contains(c - STRAP / 2) && gutter.contains(c + STRAP / 2))
+        .filter(c -> taken.stream().noneMatch(t -> c > t.from() && c < t.to()))
+        .min(Comparator.comparingDouble((Double c) -> Math.abs(c - u)).thenComparing(c -> c))
+        .orElse(u);
+  }
+
+  /** Where a hanger's middle must not be: at joists that its leg rises between, and at posts. */
+  private List<Interval> taken(double rim) {
+    double reach = STRAP / 2 + BESIDE;
+    List<Interval> taken = new ArrayList<>();
+    if (plan.lowEnd().heights().from() > rim - STRAP_LEG) {
+      for (JoistLine joist : plan.bays().field().lines()) {
+        double v = line.face();
+        taken.add(new Interval(joist.left().at(v) - reach, joist.right().at(v) + reach));
       }
     }
-    return u;
+    GutterLine.postsBeside(plan, line.face())
+        .forEach(p -> taken.add(new Interval(p.across().from() - reach, p.across().to() + reach)));
+    return taken;
   }
 
   /**

@@ -52,7 +52,11 @@ record GutterLine(FieldPlan plan, double face, double highRim, List<Outlet> outl
 
   static GutterLine of(FieldPlan plan, StripBuilder strips) {
     Kit kit = plan.kit();
-    double face = plan.served().stream().mapToDouble(BayRun::lowFace).min().orElseThrow();
+    double face =
+        plan.served().stream()
+            .flatMap(r -> plan.lowEnd().faceIn(r.bay()).stream())
+            .min(Double::compare)
+            .orElseThrow();
     Interval across = across(plan, face);
     int parts = (int) Math.ceil(across.length() / kit.get(GUTTER_LONGEST) - 1e-9);
     List<Outlet> outlets = new ArrayList<>();
@@ -127,8 +131,18 @@ record GutterLine(FieldPlan plan, double face, double highRim, List<Outlet> outl
     return back() - plan.kit().get(GUTTER_WIDTH) / 2;
   }
 
+  /** Clear of the face, and of posts that stand out from it. */
   double back() {
-    return face - plan.kit().get(GUTTER_BACK_GAP);
+    double posts =
+        postsBeside(plan, face).map(s -> s.along().from()).min(Double::compare).orElse(face);
+    return Math.min(face, posts) - plan.kit().get(GUTTER_BACK_GAP);
+  }
+
+  /** Plans of the posts that stand under the low-end line. */
+  static Stream<PlanShape> postsBeside(FieldPlan plan, double face) {
+    return plan.bays().field().posts().stream()
+        .map(plan.bays().field()::shapeOf)
+        .filter(s -> s.along().from() <= face && s.along().to() >= face);
   }
 
   /** Height of the rim at a place across the field. */

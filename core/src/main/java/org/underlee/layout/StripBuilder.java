@@ -102,7 +102,9 @@ record StripBuilder(FieldPlan plan, PartNames names) {
 
   private List<Part> tapes(JoistLine line, BayRun run) {
     double thick = plan.kit().item(Items.SEAM_TAPE).thickness();
-    double width = Math.min(plan.kit().get(TAPE_WIDTH), line.width() - 2 * SIDE);
+    double seams = line.plies().size() - 1.0;
+    double room = (line.width() - 2 * SIDE) / (seams == 1 ? 1 : line.plies().size());
+    double width = Math.min(plan.kit().get(TAPE_WIDTH), room - 2 * SIDE);
     Vec3 along = new Vec3(line.left().slope(), 1, line.bottom().slope());
     double length = (run.panEnd() - run.start()) * along.length();
     List<Part> parts = new ArrayList<>();

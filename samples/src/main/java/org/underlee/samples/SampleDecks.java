@@ -58,6 +58,7 @@ public final class SampleDecks {
     finish(near, nearRunMm, width, true);
     FieldBuilder far = span("far", nearRunMm + FLUSH_BEAM.width(), farRunMm, joists, members);
     far.carriedBy(Role.BEAM, "near/beam");
+    far.carriedBy(Role.POST, "near/post-1").carriedBy(Role.POST, "near/post-2");
     far.rim("2x8", TWO_BY_EIGHT, -OVER, width + OVER);
     postsAtLowEnd(far, farRunMm, width, TWO_BY_EIGHT);
     List<FieldPlan> deck = List.of(near.plan(), far.plan());
