@@ -156,15 +156,19 @@ final class FieldPlanner {
     }
   }
 
-  /** A hole in the pan must leave sheet at both sides, clear of the rails' ledges. */
+  /** A hole in the pan must leave sheet all round, and at the sides clear the rails' ledges. */
   private boolean cannotPass(BayRun run, Crossing c) {
     if (c.way() != Way.THROUGH || c.stretch().from() > run.railEnd()) {
       return false;
     }
+    double sheet = kit.get(COLLAR_CLEARANCE) + kit.get(COLLAR_EDGE);
     double half = c.acrossStretch().length() / 2 + kit.get(COLLAR_CLEARANCE);
     double edge = Math.max(kit.get(RAIL_LEDGE), kit.get(PAN_SIDE_GAP) + kit.get(COLLAR_EDGE));
     double width = run.bay().clearWidthAt(c.stretch().middle());
-    return c.across() - half < edge || width - c.across() - half < edge;
+    return c.across() - half < edge
+        || width - c.across() - half < edge
+        || run.alongTo(c.stretch().from()) < sheet
+        || run.alongTo(c.stretch().to()) > run.panLength() - sheet;
   }
 
   private Finding width(Bay bay, double measured, org.underlee.kit.PanValue value) {
@@ -205,8 +209,8 @@ final class FieldPlanner {
             + c.element().ifcClass()
             + " #"
             + c.element().instance()
-            + " goes through so near a joist that no sheet is left for a collar. The bay is left"
-            + " open.",
+            + " goes through so near the pan's edge or end that no sheet is left for a collar. The"
+            + " bay is left open.",
         "Move the pipe toward the middle of the bay, or box the bay out around it.");
   }
 

@@ -64,6 +64,9 @@ public final class WriteBack {
       throw new IllegalArgumentException(
           file.name() + " holds an earlier design: strip it before the model is read");
     }
+    if (layout.parts().isEmpty()) {
+      return new Written(file.bytes(), Map.of(), 0);
+    }
     BlockWriter block = new BlockWriter(new HostReader(model).read(), provenance);
     block.write(layout, bill);
     requireNew(file, block.allGlobalIds());

@@ -64,14 +64,20 @@ final class DesignCommand implements Callable<Integer> {
     picture.ifPresent(f -> Output.picture(model, f, view, survey, Optional.of(design.layout())));
     model.print(
         model.json ? DesignJson.write(design) : DesignText.write(design, model.unitsFor(survey)));
-    model.say(
-        String.format(
+    model.say(outcome(design, target));
+    return model.report(design.findings());
+  }
+
+  private static String outcome(Design design, Path target) {
+    int parts = design.layout().parts().size();
+    return parts == 0
+        ? "Nothing was laid out; " + target + " is the model as it was."
+        : String.format(
             Locale.ROOT,
             "Wrote %s: %d parts in %d new instances; the designer's bytes are unchanged.",
             target,
-            design.layout().parts().size(),
-            design.written().instances()));
-    return model.report(design.findings());
+            parts,
+            design.written().instances());
   }
 
   private Path beside() {
