@@ -30,7 +30,7 @@ final class Outside {
     return lined >= 3
         ? new Deck.Judgement(false, "walls rise along " + lined + " of its 4 sides: a floor inside")
         : new Deck.Judgement(
-            true, "walls rise along " + lined + " of its 4 sides: open to the air");
+            true, "walls rise along " + lined + " of its 4 sides: taken to be outside");
   }
 
   /** Three places along a side, a metre above the joist tops where walls would be. */
