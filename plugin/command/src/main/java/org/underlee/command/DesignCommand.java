@@ -1,7 +1,6 @@
 package org.underlee.command;
 
 import java.nio.file.Path;
-import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.concurrent.Callable;
@@ -9,15 +8,12 @@ import org.underlee.kit.Kit;
 import org.underlee.kit.KitReader;
 import org.underlee.report.DesignJson;
 import org.underlee.report.DesignText;
-import org.underlee.report.TakeoffCsv;
-import org.underlee.report.TakeoffJson;
 import org.underlee.run.DeckRun;
 import org.underlee.run.Design;
 import org.underlee.run.Survey;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.ParameterException;
 
 @Command(
     name = "design",
@@ -38,7 +34,7 @@ final class DesignCommand implements Callable<Integer> {
   @Option(
       names = "--takeoff",
       paramLabel = "FILE",
-      description = "Also write what to buy and cut: .csv or .json.")
+      description = "Also write what to buy and cut: .csv, .xlsx or .json.")
   Optional<Path> takeoff = Optional.empty();
 
   @Option(
@@ -54,13 +50,13 @@ final class DesignCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
-    takeoff.ifPresent(this::requireKnown);
+    takeoff.ifPresent(f -> Output.requireTakeoffFormat(model, f));
     Survey survey = DeckRun.survey(model.file);
     Kit chosen = kit.map(KitReader::named).orElseGet(KitReader::builtIn);
     Design design = DeckRun.design(survey, model.scope(), chosen);
     Path target = out.orElseGet(this::beside);
     DeckRun.save(design, model.file, target);
-    takeoff.ifPresent(f -> Output.text(model.file, f, takeoffText(f, design)));
+    takeoff.ifPresent(f -> Output.takeoff(model, f, design));
     picture.ifPresent(f -> Output.picture(model, f, view, survey, Optional.of(design.layout())));
     model.print(
         model.json ? DesignJson.write(design) : DesignText.write(design, model.unitsFor(survey)));
@@ -87,18 +83,5 @@ final class DesignCommand implements Callable<Integer> {
             ? name.substring(0, name.length() - 4)
             : name;
     return model.file.resolveSibling(stem + ".drained.ifc");
-  }
-
-  private void requireKnown(Path file) {
-    if (ModelOptions.ending(file, List.of(".csv", ".json")).isEmpty()) {
-      throw new ParameterException(
-          model.spec.commandLine(), "--takeoff " + file + ": name a .csv or .json file");
-    }
-  }
-
-  private static String takeoffText(Path file, Design design) {
-    return ModelOptions.ending(file, List.of(".csv")).isEmpty()
-        ? TakeoffJson.write(design)
-        : TakeoffCsv.write(design.takeoff());
   }
 }

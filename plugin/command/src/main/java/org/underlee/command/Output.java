@@ -15,6 +15,10 @@ import org.underlee.picture.RasterSettings;
 import org.underlee.picture.Renderer;
 import org.underlee.picture.Scene;
 import org.underlee.picture.Svg;
+import org.underlee.report.TakeoffCsv;
+import org.underlee.report.TakeoffJson;
+import org.underlee.report.TakeoffXlsx;
+import org.underlee.run.Design;
 import org.underlee.run.Survey;
 import org.underlee.units.Lengths.UnitSystem;
 import org.underlee.writeback.SafeSave;
@@ -41,6 +45,28 @@ final class Output {
 
   static void text(Path input, Path target, String text) {
     new SafeSave().plain(input, target, false, text.getBytes(StandardCharsets.UTF_8));
+  }
+
+  private static final List<String> TAKEOFF_FORMATS = List.of(".csv", ".xlsx", ".json");
+
+  static boolean isTakeoffFormat(Path file) {
+    return !ModelOptions.ending(file, TAKEOFF_FORMATS).isEmpty();
+  }
+
+  static void requireTakeoffFormat(ModelOptions model, Path file) {
+    if (!isTakeoffFormat(file)) {
+      throw new ParameterException(
+          model.spec.commandLine(), "--takeoff " + file + ": name a .csv, .xlsx or .json file");
+    }
+  }
+
+  /** The takeoff in the format of the file's ending. */
+  static void takeoff(ModelOptions model, Path target, Design design) {
+    switch (ModelOptions.ending(target, TAKEOFF_FORMATS)) {
+      case ".csv" -> text(model.file, target, TakeoffCsv.write(design.takeoff()));
+      case ".xlsx" -> new SafeSave().plain(model.file, target, false, TakeoffXlsx.write(design));
+      default -> text(model.file, target, TakeoffJson.write(design));
+    }
   }
 
   /** A 3-D picture as PNG, or the plan as SVG, by the file's ending. */

@@ -1,13 +1,11 @@
 package org.underlee.command;
 
 import java.nio.file.Path;
-import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.underlee.kit.Kit;
 import org.underlee.kit.KitReader;
 import org.underlee.report.DesignText;
-import org.underlee.report.TakeoffCsv;
 import org.underlee.report.TakeoffJson;
 import org.underlee.run.DeckRun;
 import org.underlee.run.Design;
@@ -25,7 +23,7 @@ final class TakeoffCommand implements Callable<Integer> {
   @Option(
       names = "--out",
       paramLabel = "FILE",
-      description = "Write here instead of printing; .csv and .json set the format.")
+      description = "Write here instead of printing; .csv, .xlsx and .json set the format.")
   Optional<Path> out = Optional.empty();
 
   @Option(names = "--kit", paramLabel = "KIT", description = "A kit's name or file.")
@@ -35,17 +33,20 @@ final class TakeoffCommand implements Callable<Integer> {
   public Integer call() {
     Kit chosen = kit.map(KitReader::named).orElseGet(KitReader::builtIn);
     Design design = DeckRun.design(DeckRun.survey(model.file), model.scope(), chosen);
-    String text = text(design);
-    out.ifPresentOrElse(f -> Output.text(model.file, f, text), () -> model.print(text));
+    out.ifPresentOrElse(f -> write(f, design), () -> model.print(text(design)));
     return model.report(design.findings());
   }
 
-  private String text(Design design) {
-    String ending = out.map(f -> ModelOptions.ending(f, List.of(".csv", ".json"))).orElse("");
-    if (ending.equals(".csv")) {
-      return TakeoffCsv.write(design.takeoff());
+  private void write(Path file, Design design) {
+    if (Output.isTakeoffFormat(file)) {
+      Output.takeoff(model, file, design);
+    } else {
+      Output.text(model.file, file, text(design));
     }
-    return model.json || ending.equals(".json")
+  }
+
+  private String text(Design design) {
+    return model.json
         ? TakeoffJson.write(design)
         : DesignText.takeoff(design, model.unitsFor(design.survey()));
   }
