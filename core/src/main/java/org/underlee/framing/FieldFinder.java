@@ -20,6 +20,9 @@ final class FieldFinder {
   /** Sine of 8°: a fanned field's joists turn by about this much from its middle. */
   private static final double NEARLY_SQUARE = 0.14;
 
+  /** The face of what bounds the high end is this near to where the first line starts. */
+  private static final double AT_HIGH_END = 0.2;
+
   private final MemberIndex all;
   private final MemberIndex level;
   private final Posts posts;
@@ -148,7 +151,7 @@ final class FieldFinder {
     double face =
         high.stream()
             .map(m -> PlanShape.of(m.element().shape(), frame))
-            .filter(s -> s.along().middle() < first.stretch().middle())
+            .filter(s -> Math.abs(s.along().to() - first.stretch().from()) <= AT_HIGH_END)
             .mapToDouble(s -> s.along().to())
             .max()
             .orElse(stretch(joists, frame).from());

@@ -22,4 +22,12 @@ class ToleranceTest {
     assertThat(tolerance.touch()).isGreaterThanOrEqualTo(tolerance.same());
     assertThat(tolerance.same()).isEqualTo(far / Math.pow(2, 40));
   }
+
+  @Test
+  void aGapOfSixMillimetresIsOneLineHoweverItIsReckoned() {
+    Tolerance near = Tolerance.forCoordinates(10);
+    assertThat(near.areOneLine(0.844 - 0.838)).isTrue();
+    assertThat(near.areOneLine(-0.006)).isTrue();
+    assertThat(near.areOneLine(0.0065)).isFalse();
+  }
 }
