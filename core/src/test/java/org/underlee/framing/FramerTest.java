@@ -119,6 +119,20 @@ class FramerTest {
         new Vec2(far - half, L));
   }
 
+  /** A deck out of level by 1:100 along the joists: the bottom falls with it. */
+  @Test
+  void joistsOutOfLevelKeepTheirSlope() {
+    double length = Math.hypot(1, 0.01);
+    Vec3 along = new Vec3(0, 1 / length, -0.01 / length);
+    Transform tilt = new Transform(Vec3.ZERO, Vec3.X, along, Vec3.X.cross(along));
+    Field field = TimberDeck.plain(4).moved(tilt).field();
+    assertThat(field.lines()).hasSize(4);
+    for (JoistLine line : field.lines()) {
+      assertThat(line.bottom().slope()).isCloseTo(-0.01, within(EXACT));
+    }
+    assertThat(field.frame().y().distance(Vec3.Y)).isLessThan(EXACT);
+  }
+
   @Test
   void joistsMayLieOnADropBeamAndReachPastIt() {
     TimberDeck deck =
