@@ -153,13 +153,28 @@ class FramerTest {
   }
 
   @Test
-  void joistsMayEndOnAFlushBeamOnPosts() {
+  void joistsMayEndOnADeeperFlushBeamOnPosts() {
+    TimberDeck deck =
+        new TimberDeck()
+            .joists(5)
+            .ledger("bar on the house", 5)
+            .wall()
+            .bar("IfcBeam", "deep", 0, L, Z - 0.05, 1.638, L + W, Z + D)
+            .bar("IfcColumn", "left foot", 0.1, L, 0, 0.14, L + W, Z - 0.05)
+            .bar("IfcColumn", "right foot", 1.5, L, 0, 1.54, L + W, Z - 0.05);
+    assertThat(TimberDeck.names(deck.field().supports(Role.FLUSH_BEAM))).containsExactly("deep");
+    assertThat(deck.field().supports(Role.RIM)).isEmpty();
+  }
+
+  @Test
+  void aRimOfTheJoistsOwnStockStaysARimWhenItStandsOnPosts() {
     TimberDeck deck =
         TimberDeck.plain(5)
             .bar("IfcColumn", "left foot", 0.1, L, 0, 0.14, L + W, Z)
             .bar("IfcColumn", "right foot", 1.5, L, 0, 1.54, L + W, Z);
-    assertThat(TimberDeck.names(deck.field().supports(Role.FLUSH_BEAM))).containsExactly("rim");
-    assertThat(deck.field().supports(Role.RIM)).isEmpty();
+    assertThat(TimberDeck.names(deck.field().supports(Role.RIM))).containsExactly("rim");
+    assertThat(TimberDeck.names(deck.field().posts()))
+        .containsExactlyInAnyOrder("left foot", "right foot");
   }
 
   /** One joist cut out between two headers that hang on its neighbours. */
