@@ -20,9 +20,6 @@ public final class CrossingFinder {
   /** A bar is through when it is steeper than this (sine of 45°). */
   private static final double STEEP = 0.7071;
 
-  /** A section that fills its square to within 2 % of a circle's share is round. */
-  private static final double ROUND = 0.02;
-
   /** A body longer than this many times its thickness has a direction. */
   private static final double SLENDER = 1.5;
 
@@ -101,21 +98,16 @@ public final class CrossingFinder {
   }
 
   private static boolean isRound(BuildingElement element, OrientedBox bar) {
-    double share = section(element, bar) / (bar.width() * bar.depth());
-    return Math.abs(bar.width() - bar.depth()) <= ROUND * bar.depth()
-        && Math.abs(share - Math.PI / 4) <= ROUND;
-  }
-
-  private static double section(BuildingElement element, OrientedBox bar) {
-    return Math.abs(element.shape().volume()) / bar.length();
+    return BarMeasure.isRound(element.shape(), bar);
   }
 
   /**
-   * A round bar's diameter comes from its volume, as its facets may lie inside or on the circle.
+   * A round bar's diameter comes from its section, as its facets may lie inside the circle or on
+   * it.
    */
   private static double thickness(BuildingElement element, OrientedBox bar) {
     return isRound(element, bar)
-        ? Math.sqrt(4 * section(element, bar) / Math.PI)
+        ? Math.sqrt(4 * BarMeasure.sectionArea(element.shape(), bar) / Math.PI)
         : Math.max(bar.width(), bar.depth());
   }
 

@@ -8,6 +8,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import org.underlee.geom.BarMeasure;
 import org.underlee.geom.OrientedBox;
 import org.underlee.geom.Tolerance;
 import org.underlee.geom.Vec3;
@@ -67,7 +68,8 @@ final class JoistSets {
         && b.depth() >= SHALLOWEST
         && b.depth() <= DEEPEST
         && b.width() <= WIDEST
-        && b.depth() >= 0.8 * b.width();
+        && b.depth() >= 0.8 * b.width()
+        && !BarMeasure.isRound(m.element().shape(), b);
   }
 
   private List<List<Member>> join(List<Member> candidates) {

@@ -46,6 +46,21 @@ public final class BarMeasure {
     return axis(mesh).map(axis -> around(mesh, axis)).filter(b -> b.width() > 0 && b.depth() > 0);
   }
 
+  /** A section that fills its square to within 2 % of a circle's share is round. */
+  private static final double ROUND = 0.02;
+
+  /** Whether a bar's section is a full circle, told from how much of its box the solid fills. */
+  public static boolean isRound(Mesh mesh, OrientedBox box) {
+    double share = sectionArea(mesh, box) / (box.width() * box.depth());
+    return Math.abs(box.width() - box.depth()) <= ROUND * box.depth()
+        && Math.abs(share - Math.PI / 4) <= ROUND;
+  }
+
+  /** The section's area, as volume over length: exact for a closed mesh with square ends. */
+  public static double sectionArea(Mesh mesh, OrientedBox box) {
+    return Math.abs(mesh.volume()) / box.length();
+  }
+
   /** The tightest box with the given axis. */
   public static OrientedBox around(Mesh mesh, Vec3 axis) {
     Transform frame = sectionFrame(mesh.vertex(0), axis);

@@ -4,8 +4,6 @@ import java.nio.file.Path;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.concurrent.Callable;
-import org.underlee.kit.Kit;
-import org.underlee.kit.KitReader;
 import org.underlee.report.DesignJson;
 import org.underlee.report.DesignText;
 import org.underlee.run.DeckRun;
@@ -28,8 +26,7 @@ final class DesignCommand implements Callable<Integer> {
       description = "The drained copy; <name>.drained.ifc beside the model when not given.")
   Optional<Path> out = Optional.empty();
 
-  @Option(names = "--kit", paramLabel = "KIT", description = "A kit's name or file.")
-  Optional<String> kit = Optional.empty();
+  @Mixin KitOption kit = new KitOption();
 
   @Option(
       names = "--takeoff",
@@ -37,28 +34,18 @@ final class DesignCommand implements Callable<Integer> {
       description = "Also write what to buy and cut: .csv, .xlsx or .json.")
   Optional<Path> takeoff = Optional.empty();
 
-  @Option(
-      names = "--picture",
-      paramLabel = "FILE",
-      description = "Draw the drained deck: .png in 3-D, .svg in plan.")
-  Optional<Path> picture = Optional.empty();
-
-  @Option(
-      names = "--view",
-      description = "Where the 3-D picture is taken from: ${COMPLETION-CANDIDATES}.")
-  Output.View view = Output.View.BELOW;
+  @Mixin PictureOptions picture = new PictureOptions();
 
   @Override
   public Integer call() {
     takeoff.ifPresent(f -> Output.requireTakeoffFormat(model, f));
-    picture.ifPresent(f -> Output.requireKnownPicture(model, f));
+    picture.requireKnown(model);
     Survey survey = DeckRun.survey(model.file);
-    Kit chosen = kit.map(KitReader::named).orElseGet(KitReader::builtIn);
-    Design design = DeckRun.design(survey, model.scope(), chosen);
+    Design design = DeckRun.design(survey, model.scope(), kit.kit());
     Path target = out.orElseGet(this::beside);
-    DeckRun.save(design, model.file, target);
     takeoff.ifPresent(f -> Output.takeoff(model, f, design));
-    picture.ifPresent(f -> Output.picture(model, f, view, survey, Optional.of(design.layout())));
+    picture.draw(model, survey, Optional.of(design.layout()));
+    DeckRun.save(design, model.file, target);
     model.print(
         model.json ? DesignJson.write(design) : DesignText.write(design, model.unitsFor(survey)));
     model.say(outcome(design, target));

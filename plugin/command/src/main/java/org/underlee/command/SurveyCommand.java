@@ -21,25 +21,16 @@ final class SurveyCommand implements Callable<Integer> {
   @Option(names = "--out", paramLabel = "FILE", description = "Write here instead of printing.")
   Optional<Path> out = Optional.empty();
 
-  @Option(
-      names = "--picture",
-      paramLabel = "FILE",
-      description = "Draw the deck: .png in 3-D, .svg in plan.")
-  Optional<Path> picture = Optional.empty();
-
-  @Option(
-      names = "--view",
-      description = "Where the 3-D picture is taken from: ${COMPLETION-CANDIDATES}.")
-  Output.View view = Output.View.BELOW;
+  @Mixin PictureOptions picture = new PictureOptions();
 
   @Override
   public Integer call() {
-    picture.ifPresent(f -> Output.requireKnownPicture(model, f));
+    picture.requireKnown(model);
     Survey survey = DeckRun.survey(model.file);
     String text =
         model.json ? SurveyJson.write(survey) : SurveyText.write(survey, model.unitsFor(survey));
     out.ifPresentOrElse(f -> Output.text(model.file, f, text), () -> model.print(text));
-    picture.ifPresent(f -> Output.picture(model, f, view, survey, Optional.empty()));
+    picture.draw(model, survey, Optional.empty());
     return model.report(survey.findings());
   }
 }

@@ -3,8 +3,6 @@ package org.underlee.command;
 import java.nio.file.Path;
 import java.util.Optional;
 import java.util.concurrent.Callable;
-import org.underlee.kit.Kit;
-import org.underlee.kit.KitReader;
 import org.underlee.report.DesignText;
 import org.underlee.report.TakeoffJson;
 import org.underlee.run.DeckRun;
@@ -26,13 +24,11 @@ final class TakeoffCommand implements Callable<Integer> {
       description = "Write here instead of printing; .csv, .xlsx and .json set the format.")
   Optional<Path> out = Optional.empty();
 
-  @Option(names = "--kit", paramLabel = "KIT", description = "A kit's name or file.")
-  Optional<String> kit = Optional.empty();
+  @Mixin KitOption kit = new KitOption();
 
   @Override
   public Integer call() {
-    Kit chosen = kit.map(KitReader::named).orElseGet(KitReader::builtIn);
-    Design design = DeckRun.design(DeckRun.survey(model.file), model.scope(), chosen);
+    Design design = DeckRun.design(DeckRun.survey(model.file), model.scope(), kit.kit());
     out.ifPresentOrElse(f -> write(f, design), () -> model.print(text(design)));
     return model.report(design.findings());
   }
