@@ -3,38 +3,99 @@ package org.underlee.step;
 import java.nio.charset.StandardCharsets;
 import java.util.Locale;
 import org.underlee.finding.InputException;
+import org.underlee.finding.Place;
 
-/** A place in the text that moves forward over white space, comments, words and numbers. */
+/**
+ * A place in a stretch of the text that moves forward over white space, comments, words and
+ * numbers. Notes when it had to look beyond the stretch, so that a longer one can be tried.
+ */
 final class StepCursor {
-  /** Deeper lists than this are taken for damage: IFC needs about four. */
-  static final int MAX_NESTING = 128;
-
-  /** Longer strings than this are taken for a missing quotation mark. */
-  static final int MAX_STRING = 1 << 20;
-
   /** A number of this many digits always fits a {@code long}. */
   private static final int MAX_ID_DIGITS = 18;
 
+  /** Windows are copied in steps of this: large against what is read twice, small in memory. */
+  private static final int WINDOW = 1 << 18;
+
   final StepSource source;
-  final byte[] bytes;
+  byte[] bytes = {};
+  int limit;
   int at;
+
+  /** Whether the end of a stretch that is not the file's was met: what was read is in doubt. */
+  boolean ranOut;
 
   /** The instance being read, for messages; negative when outside of one. */
   long instance = -1;
 
-  StepCursor(StepSource source, int at) {
+  /** Where its keyword begins and ends. */
+  int keywordFrom;
+
+  int keywordTo;
+
+  /** Whether errors are only a sign to stop, so that their places need not be found. */
+  boolean tentative;
+
+  private long base;
+  private boolean last;
+
+  StepCursor(StepSource source) {
     this.source = source;
-    this.bytes = source.bytes;
-    this.at = at;
+  }
+
+  static StepCursor at(StepSource source, long from, long to) {
+    StepCursor cursor = new StepCursor(source);
+    cursor.show(source.bytes.window(from, (int) (to - from), cursor.bytes));
+    cursor.moveTo(from);
+    return cursor;
+  }
+
+  /** Shows at least {@code length} bytes from a place on, or all that there are. */
+  void load(long from, int length) {
+    boolean shown = from >= base && (last || from + length <= base + limit);
+    if (!shown || bytes.length == 0) {
+      show(source.bytes.window(from, Math.max(length, WINDOW), bytes));
+    }
+    moveTo(from);
+  }
+
+  private void show(StepBytes.Window window) {
+    bytes = window.bytes();
+    limit = window.limit();
+    base = window.base();
+    last = window.last();
+  }
+
+  private void moveTo(long offset) {
+    at = (int) (offset - base);
+    ranOut = false;
+    instance = -1;
+  }
+
+  /** Where in the file the cursor is. */
+  long offset() {
+    return base + at;
+  }
+
+  long offset(int index) {
+    return base + index;
   }
 
   boolean atEnd() {
-    return at >= bytes.length;
+    return endsBefore(at);
   }
 
-  /** The byte here, or 0 at the end of the file. */
+  /** Whether there is no byte at this index; notes when a longer stretch might have one. */
+  boolean endsBefore(int index) {
+    if (index < limit) {
+      return false;
+    }
+    ranOut |= !last;
+    return true;
+  }
+
+  /** The byte here, or 0 at the end. */
   int peek() {
-    return at < bytes.length ? bytes[at] : 0;
+    return atEnd() ? 0 : bytes[at];
   }
 
   boolean at(char c) {
@@ -43,11 +104,11 @@ final class StepCursor {
 
   /** Steps over white space, control characters and comments. */
   void skipSpace() {
-    while (at < bytes.length) {
+    while (!atEnd()) {
       byte c = bytes[at];
       if (c >= 0 && c <= ' ') {
         at++;
-      } else if (c == '/' && at + 1 < bytes.length && bytes[at + 1] == '*') {
+      } else if (c == '/' && !endsBefore(at + 1) && bytes[at + 1] == '*') {
         skipComment();
       } else {
         return;
@@ -58,7 +119,7 @@ final class StepCursor {
   private void skipComment() {
     int start = at;
     at += 2;
-    while (at + 1 < bytes.length) {
+    while (!endsBefore(at + 1)) {
       if (bytes[at] == '*' && bytes[at + 1] == '/') {
         at += 2;
         return;
@@ -80,14 +141,18 @@ final class StepCursor {
   String word() {
     int start = at;
     skipWord();
-    return new String(bytes, start, at - start, StandardCharsets.ISO_8859_1)
-        .toUpperCase(Locale.ROOT);
+    return text(start, at);
   }
 
   void skipWord() {
-    while (at < bytes.length && isWord(bytes[at])) {
+    while (!atEnd() && isWord(bytes[at])) {
       at++;
     }
+  }
+
+  /** ASCII in upper case. */
+  String text(int from, int to) {
+    return new String(bytes, from, to - from, StandardCharsets.ISO_8859_1).toUpperCase(Locale.ROOT);
   }
 
   private static boolean isWord(byte c) {
@@ -103,7 +168,7 @@ final class StepCursor {
   long id() {
     int start = ++at;
     long id = 0;
-    while (at < bytes.length && bytes[at] >= '0' && bytes[at] <= '9') {
+    while (!atEnd() && bytes[at] >= '0' && bytes[at] <= '9') {
       id = 10 * id + (bytes[at++] - '0');
     }
     if (at == start) {
@@ -118,32 +183,84 @@ final class StepCursor {
     return id;
   }
 
-  /** Steps over a string or binary whose first quotation mark is here. */
-  void skipQuoted(char mark) {
+  /** Steps over a binary whose first quotation mark is here. */
+  void skipBinary() {
     int start = at++;
-    while (at < bytes.length && bytes[at] != mark) {
-      at += bytes[at] == '\\' ? directiveLength() : 1;
+    while (!atEnd() && bytes[at] != '"' && at - start <= source.limits.stringBytes()) {
+      at++;
     }
-    at = Math.min(at, bytes.length);
-    if (atEnd() || at - start > MAX_STRING) {
+    closeQuoted(start);
+  }
+
+  /**
+   * Steps over a string whose first quotation mark is here.
+   *
+   * @return {@link #PLAIN}, or other marks of what it holds
+   */
+  int skipString() {
+    int start = at++;
+    int bits = 0;
+    int odd = PLAIN;
+    int most = start + source.limits.stringBytes();
+    while (!atEnd() && bytes[at] != '\'' && at <= most) {
+      bits |= bytes[at];
+      if (bytes[at] == '\\') {
+        int length = directiveLength();
+        odd |= length == 1 ? LONE_BACKSLASH : PLAIN;
+        at += length;
+      } else {
+        at++;
+      }
+    }
+    closeQuoted(start);
+    return bits < 0 ? odd | RAW_BYTES : odd;
+  }
+
+  /** What a string holds: nothing that the standard forbids. */
+  static final int PLAIN = 0;
+
+  /** What a string holds: bytes above 127. */
+  static final int RAW_BYTES = 1;
+
+  /** What a string holds: a backslash that begins no directive. */
+  static final int LONE_BACKSLASH = 2;
+
+  private void closeQuoted(int start) {
+    at = Math.min(at, limit);
+    int most = source.limits.stringBytes();
+    if (atEnd() || at - start > most) {
       throw error(
           start,
           "a string that begins here is not closed within "
-              + (atEnd() ? "the file" : "1 MiB")
+              + (atEnd() ? "the file" : most + " bytes")
               + ": "
-              + source.snippet(start),
+              + source.snippet(offset(start)),
           "Maybe the file was cut off, or an apostrophe inside a text is not doubled.");
     }
     at++;
   }
 
-  /** An apostrophe right after {@code \S\} is a letter, as in {@code §}, and ends no string. */
+  /**
+   * Length of the directive that the backslash here begins, or 1 when it begins none. An apostrophe
+   * right after {@code \S\} is a letter, as in {@code §}, and ends no string.
+   */
   private int directiveLength() {
-    if (at + 1 < bytes.length && bytes[at + 1] == '\\') {
-      return 2;
-    }
-    boolean shift = at + 2 < bytes.length && bytes[at + 1] == 'S' && bytes[at + 2] == '\\';
-    return shift ? 4 : 1;
+    int second = byteAt(at + 2);
+    return switch (byteAt(at + 1)) {
+      case '\\' -> 2;
+      case 'S' -> second == '\\' ? 4 : 1;
+      case 'P' -> second >= 'A' && second <= 'I' && byteAt(at + 3) == '\\' ? 4 : 1;
+      case 'X' -> second == '\\' ? 3 : isWidth(second) && byteAt(at + 3) == '\\' ? 4 : 1;
+      default -> 1;
+    };
+  }
+
+  private static boolean isWidth(int digit) {
+    return digit == '0' || digit == '2' || digit == '4';
+  }
+
+  private int byteAt(int index) {
+    return endsBefore(index) ? 0 : bytes[index];
   }
 
   InputException expected(String what) {
@@ -151,10 +268,14 @@ final class StepCursor {
         atEnd()
             ? "Maybe the file was cut off while it was copied: get it again from its author."
             : "Have the program that wrote the file export it again, or correct this line.";
-    return error(at, "expected " + what + ", found " + source.snippet(at), advice);
+    return error(at, "expected " + what + ", found " + source.snippet(offset()), advice);
   }
 
-  InputException error(int offset, String message, String advice) {
-    return source.error(offset, instance, message, advice);
+  InputException error(int index, String message, String advice) {
+    if (tentative) {
+      return new InputException(Place.NOWHERE, message, advice);
+    }
+    String entity = instance < 0 ? "" : text(keywordFrom, keywordTo);
+    return source.error(offset(index), instance, entity, message, advice);
   }
 }
