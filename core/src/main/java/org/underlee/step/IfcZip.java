@@ -1,8 +1,10 @@
 package org.underlee.step;
 
+import java.io.ByteArrayInputStream;
 import java.io.FilterInputStream;
 import java.io.IOException;
 import java.io.InputStream;
+import java.io.UncheckedIOException;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.zip.ZipEntry;
@@ -47,13 +49,25 @@ public final class IfcZip {
     return false;
   }
 
+  /** The bytes of the model in an archive that is in memory. */
+  public static byte[] model(byte[] archive, String name) {
+    return model(archive, name, StepLimits.STANDARD);
+  }
+
+  static byte[] model(byte[] archive, String name, StepLimits limits) {
+    try {
+      return model(new ByteArrayInputStream(archive), name, limits);
+    } catch (IOException e) {
+      throw new UncheckedIOException("cannot read " + name + ": " + e.getMessage(), e);
+    }
+  }
+
   /**
    * The bytes of the model in an archive.
    *
    * @throws IOException when the stream itself cannot be read
    */
-  public static byte[] model(InputStream archive, String name, StepLimits limits)
-      throws IOException {
+  static byte[] model(InputStream archive, String name, StepLimits limits) throws IOException {
     return new IfcZip(name, limits).model(archive);
   }
 

@@ -16,6 +16,15 @@ final class StepCursor {
   /** Windows are copied in steps of this: large against what is read twice, small in memory. */
   private static final int WINDOW = 1 << 18;
 
+  private static final boolean[] WORD = new boolean[256];
+
+  static {
+    String letters = "ABCDEFGHIJKLMNOPQRSTUVWXYZabcdefghijklmnopqrstuvwxyz";
+    for (char c : (letters + "0123456789_-!").toCharArray()) {
+      WORD[c] = true;
+    }
+  }
+
   final StepSource source;
   byte[] bytes = {};
   int limit;
@@ -145,9 +154,14 @@ final class StepCursor {
   }
 
   void skipWord() {
-    while (!atEnd() && isWord(bytes[at])) {
-      at++;
+    byte[] text = bytes;
+    int end = limit;
+    int i = at;
+    while (i < end && WORD[text[i] & 0xFF]) {
+      i++;
     }
+    at = i;
+    atEnd();
   }
 
   /** ASCII in upper case. */
@@ -155,22 +169,18 @@ final class StepCursor {
     return new String(bytes, from, to - from, StandardCharsets.ISO_8859_1).toUpperCase(Locale.ROOT);
   }
 
-  private static boolean isWord(byte c) {
-    return (c >= 'A' && c <= 'Z')
-        || (c >= 'a' && c <= 'z')
-        || (c >= '0' && c <= '9')
-        || c == '_'
-        || c == '-'
-        || c == '!';
-  }
-
   /** The number after a {@code #}, at which the cursor stands. */
   long id() {
-    int start = ++at;
+    byte[] text = bytes;
+    int end = limit;
+    int start = at + 1;
+    int i = start;
     long id = 0;
-    while (!atEnd() && bytes[at] >= '0' && bytes[at] <= '9') {
-      id = 10 * id + (bytes[at++] - '0');
+    while (i < end && text[i] >= '0' && text[i] <= '9') {
+      id = 10 * id + (text[i++] - '0');
     }
+    at = i;
+    atEnd();
     if (at == start) {
       throw expected("an instance number after '#'");
     }
@@ -199,21 +209,27 @@ final class StepCursor {
    */
   int skipString() {
     int start = at++;
-    int bits = 0;
-    int odd = PLAIN;
-    int most = start + source.limits.stringBytes();
-    while (!atEnd() && bytes[at] != '\'' && at <= most) {
-      bits |= bytes[at];
-      if (bytes[at] == '\\') {
-        int length = directiveLength();
-        odd |= length == 1 ? LONE_BACKSLASH : PLAIN;
-        at += length;
-      } else {
-        at++;
-      }
+    int most = Math.min(limit, at + source.limits.stringBytes());
+    int holds = skipPlain(most);
+    while (at < most && bytes[at] == '\\') {
+      int length = directiveLength();
+      at += length;
+      holds |= (length == 1 ? LONE_BACKSLASH : PLAIN) | skipPlain(most);
     }
     closeQuoted(start);
-    return bits < 0 ? odd | RAW_BYTES : odd;
+    return holds;
+  }
+
+  /** Steps to the next apostrophe or backslash; tells of raw bytes on the way. */
+  private int skipPlain(int end) {
+    byte[] text = bytes;
+    int bits = 0;
+    int i = at;
+    while (i < end && text[i] != '\'' && text[i] != '\\') {
+      bits |= text[i++];
+    }
+    at = i;
+    return bits < 0 ? RAW_BYTES : PLAIN;
   }
 
   /** What a string holds: nothing that the standard forbids. */

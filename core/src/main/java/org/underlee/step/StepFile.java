@@ -1,6 +1,5 @@
 package org.underlee.step;
 
-import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
@@ -65,7 +64,8 @@ public final class StepFile {
     try {
       if (beginsAsZip(file)) {
         try (InputStream archive = Files.newInputStream(file)) {
-          return unzipped(archive, name, limits);
+          byte[] model = IfcZip.model(archive, name, limits);
+          return of(new StepSource(new HeapBytes(model), name, limits), true);
         }
       }
       boolean small = Files.size(file) < MAPPED_FROM;
@@ -83,12 +83,6 @@ public final class StepFile {
     }
   }
 
-  private static StepFile unzipped(InputStream archive, String name, StepLimits limits)
-      throws IOException {
-    byte[] model = IfcZip.model(archive, name, limits);
-    return of(new StepSource(new HeapBytes(model), name, limits), true);
-  }
-
   /**
    * Indexes a file that is already in memory, or the one model in a ZIP archive.
    *
@@ -100,14 +94,9 @@ public final class StepFile {
 
   /** As {@link #of(byte[], String)}, with other limits. */
   public static StepFile of(byte[] bytes, String name, StepLimits limits) {
-    if (!IfcZip.isZip(bytes)) {
-      return of(new StepSource(new HeapBytes(bytes), name, limits), false);
-    }
-    try {
-      return unzipped(new ByteArrayInputStream(bytes), name, limits);
-    } catch (IOException e) {
-      throw new UncheckedIOException("cannot read " + name + ": " + e.getMessage(), e);
-    }
+    boolean zipped = IfcZip.isZip(bytes);
+    byte[] plain = zipped ? IfcZip.model(bytes, name, limits) : bytes;
+    return of(new StepSource(new HeapBytes(plain), name, limits), zipped);
   }
 
   private static StepFile of(StepSource source, boolean zipped) {
