@@ -136,7 +136,7 @@ final class StepScanner {
   /** Reads one section; false at the end of the file. */
   private boolean section(Stretches stretches) {
     long begin = whole(this::space);
-    if (cursor.atEnd()) {
+    if (whole(this::onlyPartOfTrailer) != 0) {
       String what = "the file ends without END-" + MAGIC + ";";
       note(StepRules.NO_TRAILER, begin, what, "Check that the file was copied whole.");
       return false;
@@ -152,6 +152,16 @@ final class StepScanner {
       }
     }
     return !name.equals("END-" + MAGIC);
+  }
+
+  /** 1 where the rest of the file is nothing or the beginning of the trailer, else 0. */
+  private long onlyPartOfTrailer() {
+    int start = cursor.at;
+    String rest = cursor.word();
+    String trailer = "END-" + MAGIC;
+    boolean part = cursor.atEnd() && trailer.startsWith(rest) && !rest.equals(trailer);
+    cursor.at = start;
+    return part ? 1 : 0;
   }
 
   private long space() {
