@@ -139,7 +139,8 @@ public final class BarMeasure {
     List<Double> lengths = new ArrayList<>();
     for (Vec3 edge : trueEdges(mesh)) {
       double length = edge.length();
-      if (length > 0) {
+      // Coordinates near the largest double have edges of no length that can be computed.
+      if (length > 0 && length < Double.POSITIVE_INFINITY) {
         add(directions, lengths, edge.times(1 / length), length);
       }
     }

@@ -21,6 +21,7 @@ import org.underlee.kit.Kit;
 import org.underlee.layout.Layout;
 import org.underlee.layout.Layouter;
 import org.underlee.layout.Scope;
+import org.underlee.step.IfcZip;
 import org.underlee.step.StepFile;
 import org.underlee.takeoff.Takeoff;
 import org.underlee.takeoff.TakeoffBuilder;
@@ -48,17 +49,19 @@ public final class DeckRun {
     return survey(read(file), file.getFileName().toString());
   }
 
-  /** As {@link #survey(Path)}, from bytes. */
+  /** As {@link #survey(Path)}, from bytes: of a model, or of an archive that holds one. */
   public static Survey survey(byte[] given, String name) {
-    Optional<Strip.Stripped> stripped = Strip.original(given);
-    byte[] designers = stripped.map(Strip.Stripped::bytes).orElse(given);
+    byte[] plain = plain(given, name);
+    Optional<Strip.Stripped> stripped = Strip.original(plain);
+    byte[] designers = stripped.map(Strip.Stripped::bytes).orElse(plain);
     IfcModel model = IfcModel.of(StepFile.of(designers, name));
     Framing framing = Framer.frame(model);
     CrossingFinder crossings = new CrossingFinder(model.elements(), Framer.framingIds(framing));
     List<FieldBays> bays = framing.fields().map(f -> BayFinder.find(f, crossings)).toList();
     Source source =
         new Source(name, Sha256.hex(given), model.schema().name(), model.units().lengthName());
-    List<Finding> findings = new ArrayList<>(model.findings());
+    List<Finding> findings = new ArrayList<>(model.step().findings());
+    findings.addAll(model.findings());
     stripped.filter(s -> !s.exact()).ifPresent(s -> findings.add(edited(name)));
     findings.addAll(framing.findings());
     return new Survey(source, model, framing, bays, findings);
@@ -92,7 +95,7 @@ public final class DeckRun {
    */
   public static void strip(Path input, Path output) {
     Strip.Stripped stripped =
-        Strip.original(read(input))
+        Strip.original(plain(read(input), input.getFileName().toString()))
             .orElseThrow(
                 () ->
                     new InputException(
@@ -109,6 +112,10 @@ public final class DeckRun {
         Place.NOWHERE.inFile(name),
         "The model was edited after the assembly was written into it; the edits are kept.",
         "Check that they were meant.");
+  }
+
+  private static byte[] plain(byte[] given, String name) {
+    return IfcZip.isZip(given) ? IfcZip.model(given, name) : given;
   }
 
   private static byte[] read(Path file) {

@@ -1,80 +1,150 @@
 package org.underlee.step;
 
 import java.io.IOException;
+import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Locale;
+import org.underlee.finding.Finding;
 import org.underlee.finding.InputException;
 import org.underlee.finding.Place;
 
 /**
  * A Part 21 file (ISO 10303-21): its bytes and an index of its instances in primitive arrays. One
- * pass finds where each instance begins; values are decoded when asked for and not kept.
+ * pass, on all processors, finds where each instance begins; values are decoded when asked for and
+ * not kept. A large file stays on the disk, mapped into memory, and must not change while in use.
  *
- * <p>Read leniently where nothing is lost: a byte order mark, any line ends, comments anywhere,
- * several DATA sections, a missing trailer, {@code 1E5} without a point. Refused with an {@link
- * InputException} that says where: another kind of file, no DATA section or one without ENDSEC, a
- * file cut off in the middle, an instance number used twice or longer than 18 digits, lists nested
- * deeper than 128, strings longer than 1 MiB, numbers too large for a double, files of 2 GiB or
- * more. Immutable and safe to share between threads.
+ * <p>Read leniently where the meaning is clear, with a note in {@link #findings()}: a byte order
+ * mark, a missing trailer, text after the trailer, raw bytes above 127, lone backslashes, sections
+ * that IFC does not use. Any line ends, comments anywhere, several DATA sections and {@code 1E5}
+ * without a point need no note. Refused with an {@link InputException} that says where: another
+ * kind of file, no DATA section or one without ENDSEC, a file cut off in the middle, an instance
+ * number used twice or longer than 18 digits, numbers too large for a double, and what exceeds the
+ * {@link StepLimits}. Immutable and safe to share between threads.
  */
 public final class StepFile {
-  private static final long MAX_BYTES = Integer.MAX_VALUE - 8L;
+  /** Smaller files are read into memory, where no other program can change them. */
+  private static final int MAPPED_FROM = 16 << 20;
+
+  private static final int MOST_IN_ARRAY = Integer.MAX_VALUE - 8;
 
   private final StepSource source;
   private final StepIndex index;
   private final StepHeader header;
+  private final List<Finding> findings;
   private final long highestId;
-  private final int blockOffset;
+  private final long endOfData;
+  private final boolean zipped;
 
-  private StepFile(StepSource source, StepScanner scan) {
+  private StepFile(StepSource source, StepScanner scan, boolean zipped) {
     this.source = source;
     this.index = scan.index;
     this.header = StepHeader.of(scan.header);
-    this.highestId = scan.highestId;
-    this.blockOffset = scan.blockOffset;
+    this.findings = List.copyOf(scan.findings());
+    this.highestId = scan.highestId();
+    this.endOfData = scan.blockOffset;
+    this.zipped = zipped;
   }
 
   /**
-   * Reads and indexes a file.
+   * Reads and indexes a file, or the one model in a ZIP archive.
    *
    * @throws UncheckedIOException when the file cannot be read
    * @throws InputException when it is not a usable Part 21 file
    */
   public static StepFile read(Path file) {
+    return read(file, StepLimits.STANDARD);
+  }
+
+  /** As {@link #read(Path)}, with other limits. */
+  public static StepFile read(Path file, StepLimits limits) {
     String name = String.valueOf(file.getFileName());
     try {
-      long size = Files.size(file);
-      if (size > MAX_BYTES) {
-        throw new InputException(
-            Place.NOWHERE.inFile(name),
-            name + " has " + size + " bytes; at most " + MAX_BYTES + " can be read",
-            "Export the deck and what is near it as a model of its own.");
+      if (beginsAsZip(file)) {
+        try (InputStream archive = Files.newInputStream(file)) {
+          byte[] model = IfcZip.model(archive, name, limits);
+          return of(new StepSource(new HeapBytes(model), name, limits), true);
+        }
       }
-      return of(Files.readAllBytes(file), name);
+      boolean small = Files.size(file) < MAPPED_FROM;
+      StepBytes bytes =
+          small ? new HeapBytes(Files.readAllBytes(file)) : MappedBytes.of(file, name);
+      return of(new StepSource(bytes, name, limits), false);
     } catch (IOException e) {
       throw new UncheckedIOException("cannot read " + file + ": " + e.getMessage(), e);
     }
   }
 
+  private static boolean beginsAsZip(Path file) throws IOException {
+    try (InputStream in = Files.newInputStream(file)) {
+      return IfcZip.isZip(in.readNBytes(4));
+    }
+  }
+
   /**
-   * Indexes a file that is already in memory.
+   * Indexes a file that is already in memory, or the one model in a ZIP archive.
    *
    * @param bytes kept without a copy: do not change them afterwards
    */
   public static StepFile of(byte[] bytes, String name) {
-    StepSource source = new StepSource(bytes, name);
-    return new StepFile(source, new StepScanner(source).scan());
+    return of(bytes, name, StepLimits.STANDARD);
+  }
+
+  /** As {@link #of(byte[], String)}, with other limits. */
+  public static StepFile of(byte[] bytes, String name, StepLimits limits) {
+    boolean zipped = IfcZip.isZip(bytes);
+    byte[] plain = zipped ? IfcZip.model(bytes, name, limits) : bytes;
+    return of(new StepSource(new HeapBytes(plain), name, limits), zipped);
+  }
+
+  private static StepFile of(StepSource source, boolean zipped) {
+    return new StepFile(source, new StepScanner(source).scan(), zipped);
   }
 
   public String name() {
     return source.name;
   }
 
-  /** The bytes themselves, not a copy: only for reading. */
+  /** Whether the model came out of a ZIP archive; all offsets are those of the plain text. */
+  public boolean zipped() {
+    return zipped;
+  }
+
+  /** What was read although the standard forbids it. */
+  public List<Finding> findings() {
+    return findings;
+  }
+
+  /** Number of bytes. */
+  public long size() {
+    return source.bytes.size();
+  }
+
+  /**
+   * The bytes of the file: for a small one the bytes themselves, only for reading; a copy for one
+   * that stays on the disk.
+   *
+   * @throws InputException when there are 2 GiB of them or more
+   */
   public byte[] bytes() {
-    return source.bytes;
+    if (source.bytes instanceof HeapBytes heap) {
+      return heap.bytes;
+    }
+    byte[] copy = new byte[inArray(size())];
+    source.bytes.copy(0, copy, copy.length);
+    return copy;
+  }
+
+  private int inArray(long offset) {
+    if (offset > MOST_IN_ARRAY) {
+      throw new InputException(
+          Place.NOWHERE.inFile(name()),
+          name() + " has " + size() + " bytes; at most " + MOST_IN_ARRAY + " can be written to",
+          "Export the deck and what is near it as a model of its own.");
+    }
+    return (int) offset;
   }
 
   public StepHeader header() {
@@ -105,24 +175,32 @@ public final class StepFile {
     return index.find(id);
   }
 
-  /** From {@code #} through {@code ;}. */
+  /** Where the {@code #} of an instance is. */
+  public long offset(int instance) {
+    return index.offset(instance);
+  }
+
+  /**
+   * From {@code #} through {@code ;}.
+   *
+   * @throws InputException when this is beyond 2 GiB
+   */
   public ByteRange range(int instance) {
-    StepCursor cursor = new StepCursor(source, index.offset(instance));
-    int from = cursor.at;
-    while (!cursor.at(';')) {
-      if (cursor.at('\'') || cursor.at('"')) {
-        cursor.skipQuoted((char) cursor.peek());
-      } else if (cursor.at('/')) {
-        cursor.skipSpace();
-      } else {
-        cursor.at++;
-      }
-    }
-    return new ByteRange(from, cursor.at + 1);
+    StepCursor cursor = cursor(instance);
+    long from = cursor.offset();
+    new InstanceReader(cursor, new Noticed()).instance();
+    return new ByteRange(inArray(from), inArray(cursor.offset()));
   }
 
   public StepInstance decode(int instance) {
-    return new StepParser(source, index.offset(instance)).instance(this);
+    return new StepParser(cursor(instance)).instance(this);
+  }
+
+  /** At an instance, with all of its text shown. */
+  private StepCursor cursor(int instance) {
+    boolean last = instance + 1 == count();
+    return StepCursor.at(
+        source, index.offset(instance), last ? endOfData : index.offset(instance + 1));
   }
 
   /**
@@ -165,13 +243,17 @@ public final class StepFile {
     return highestId;
   }
 
-  /** Where the ENDSEC of the last DATA section begins: new instances go in before it. */
+  /**
+   * Where the ENDSEC of the last DATA section begins: new instances go in before it.
+   *
+   * @throws InputException when this is beyond 2 GiB
+   */
   public int blockOffset() {
-    return blockOffset;
+    return inArray(endOfData);
   }
 
   /** Line and column of a byte, both from 1. */
-  public Place place(int byteOffset) {
+  public Place place(long byteOffset) {
     return source.place(byteOffset);
   }
 }

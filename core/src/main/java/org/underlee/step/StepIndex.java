@@ -1,60 +1,117 @@
 package org.underlee.step;
 
 import java.util.Arrays;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
+import org.underlee.finding.InputException;
 
-/** Number, offset and keyword of each instance, in file order, in primitive arrays. */
+/**
+ * Number, offset and keyword of each instance, in file order, in primitive arrays: 14 bytes an
+ * instance, and 4 to 16 more to find it by its number.
+ */
 final class StepIndex {
   private static final int FIRST_CAPACITY = 1 << 10;
 
-  private final KeywordTable keywords = new KeywordTable();
+  /** Offsets keep their lower 32 bits here; they only grow, so few places tell the rest. */
+  private static final int LOW_BITS = 32;
+
+  private final StepSource source;
+  private final Map<String, Character> keywordNumbers = new HashMap<>();
   private long[] ids = new long[FIRST_CAPACITY];
-  private int[] offsets = new int[FIRST_CAPACITY];
-  private int[] keywordNumbers = new int[FIRST_CAPACITY];
+  private int[] lowOffsets = new int[FIRST_CAPACITY];
+  private char[] keywords = new char[FIRST_CAPACITY];
   private int count;
 
-  /** Index + 1 of an instance by its number, open addressing; 0 is free. */
-  private int[] slots = new int[0];
+  /** Where the upper bits of the offsets grow by one: indices of instances. */
+  private int[] carries = new int[0];
 
   private List<String> names = List.of();
+  private IdTable table = new IdTable(new long[0], 0);
 
-  void add(long id, int offset, int keywordNumber) {
-    if (count == ids.length) {
-      ids = Arrays.copyOf(ids, 2 * count);
-      offsets = Arrays.copyOf(offsets, 2 * count);
-      keywordNumbers = Arrays.copyOf(keywordNumbers, 2 * count);
-    }
-    ids[count] = id;
-    offsets[count] = offset;
-    keywordNumbers[count++] = keywordNumber;
+  StepIndex(StepSource source) {
+    this.source = source;
   }
 
-  int keywordNumber(byte[] bytes, int from, int to) {
-    return keywords.number(bytes, from, to);
+  /** Makes room, so that a known number of instances costs no copies. */
+  void reserve(int more) {
+    grow(Math.min((long) count + more, source.limits.records()));
+  }
+
+  private void grow(long capacity) {
+    if (capacity > ids.length) {
+      ids = Arrays.copyOf(ids, (int) capacity);
+      lowOffsets = Arrays.copyOf(lowOffsets, (int) capacity);
+      keywords = Arrays.copyOf(keywords, (int) capacity);
+    }
+  }
+
+  /** Adds the instances of a stretch that begins after all that are here. */
+  void add(Stretch stretch) {
+    if ((long) count + stretch.count > source.limits.records()) {
+      throw tooMany(stretch);
+    }
+    if (count + stretch.count > ids.length) {
+      grow(Math.max(2L * ids.length, (long) count + stretch.count));
+    }
+    char[] numbers = numbers(stretch);
+    System.arraycopy(stretch.ids, 0, ids, count, stretch.count);
+    for (int i = 0; i < stretch.count; i++) {
+      long offset = stretch.start + stretch.distances[i];
+      while (offset >>> LOW_BITS > carries.length) {
+        carries = Arrays.copyOf(carries, carries.length + 1);
+        carries[carries.length - 1] = count;
+      }
+      lowOffsets[count] = (int) offset;
+      keywords[count++] = numbers[stretch.keywordNumbers[i]];
+    }
+  }
+
+  /** The numbers that the keywords of a stretch have here. */
+  private char[] numbers(Stretch stretch) {
+    List<String> own = stretch.keywordNames();
+    char[] numbers = new char[own.size()];
+    for (int i = 0; i < numbers.length; i++) {
+      if (keywordNumbers.size() > KeywordTable.MOST) {
+        throw KeywordTable.tooMany(source, stretch.start);
+      }
+      numbers[i] = keywordNumbers.computeIfAbsent(own.get(i), k -> (char) keywordNumbers.size());
+    }
+    return numbers;
+  }
+
+  private InputException tooMany(Stretch stretch) {
+    int most = source.limits.records();
+    return source.error(
+        stretch.start + stretch.distances[Math.max(0, most - count)],
+        -1,
+        "",
+        "more than " + most + " instances",
+        "Export the deck and what is near it as a model of its own.");
   }
 
   /** Makes the index ready for questions. */
-  void finish(StepSource source) {
+  void finish() {
     ids = Arrays.copyOf(ids, count);
-    offsets = Arrays.copyOf(offsets, count);
-    keywordNumbers = Arrays.copyOf(keywordNumbers, count);
-    names = keywords.names();
-    slots = new int[Integer.highestOneBit(Math.max(1, count)) << 2];
-    for (int i = 0; i < count; i++) {
-      int slot = slot(ids[i]);
-      if (slots[slot] != 0) {
-        throw twice(source, slots[slot] - 1, i);
-      }
-      slots[slot] = i + 1;
+    lowOffsets = Arrays.copyOf(lowOffsets, count);
+    keywords = Arrays.copyOf(keywords, count);
+    String[] byNumber = new String[keywordNumbers.size()];
+    keywordNumbers.forEach((name, number) -> byNumber[number] = name);
+    names = List.of(byNumber);
+    table = new IdTable(ids, count);
+    if (table.twice().isPresent()) {
+      int second = table.twice().getAsInt();
+      throw twice(table.find(ids[second]), second);
     }
   }
 
-  private RuntimeException twice(StepSource source, int first, int second) {
-    long line = source.place(offsets[first]).line().orElse(0);
-    long again = source.place(offsets[second]).line().orElse(0);
+  private InputException twice(int first, int second) {
+    long line = source.place(offset(first)).line().orElse(0);
+    long again = source.place(offset(second)).line().orElse(0);
     return source.error(
-        offsets[second],
+        offset(second),
         ids[second],
+        keyword(second),
         "#" + ids[second] + " is defined on line " + line + " and again on line " + again,
         "Maybe two models were pasted together: export the model again as one file.");
   }
@@ -67,16 +124,20 @@ final class StepIndex {
     return ids[index];
   }
 
-  int offset(int index) {
-    return offsets[index];
+  long offset(int index) {
+    int upper = 0;
+    while (upper < carries.length && carries[upper] <= index) {
+      upper++;
+    }
+    return ((long) upper << LOW_BITS) | (lowOffsets[index] & 0xFFFF_FFFFL);
   }
 
   String keyword(int index) {
-    return names.get(keywordNumbers[index]);
+    return names.get(keywords[index]);
   }
 
   int find(long id) {
-    return slots[slot(id)] - 1;
+    return table.find(id);
   }
 
   int[] ofKeyword(String keyword) {
@@ -84,7 +145,7 @@ final class StepIndex {
     int[] found = new int[16];
     int n = 0;
     for (int i = 0; i < count && number >= 0; i++) {
-      if (keywordNumbers[i] == number) {
+      if (keywords[i] == number) {
         if (n == found.length) {
           found = Arrays.copyOf(found, 2 * n);
         }
@@ -92,15 +153,5 @@ final class StepIndex {
       }
     }
     return Arrays.copyOf(found, n);
-  }
-
-  /** The slot that holds the number, or the free one where it would go. */
-  private int slot(long id) {
-    // Fibonacci hashing: consecutive numbers spread over the table.
-    int slot = (int) ((id * 0x9E3779B97F4A7C15L) >>> 33) & (slots.length - 1);
-    while (slots[slot] != 0 && ids[slots[slot] - 1] != id) {
-      slot = (slot + 1) & (slots.length - 1);
-    }
-    return slot;
   }
 }

@@ -14,19 +14,19 @@ import org.underlee.finding.Place;
  */
 public final class StepInstance {
   private final StepFile file;
-  private final int offset;
+  private final long offset;
   private final long id;
   private final String keyword;
   private final List<StepValue> values;
   private final List<StepInstance> parts;
 
-  StepInstance(StepFile file, int offset, long id, String keyword, List<StepValue> values) {
+  StepInstance(StepFile file, long offset, long id, String keyword, List<StepValue> values) {
     this(file, offset, id, keyword, values, List.of());
   }
 
   StepInstance(
       StepFile file,
-      int offset,
+      long offset,
       long id,
       String keyword,
       List<StepValue> values,

@@ -1,23 +1,15 @@
 package org.underlee.step;
 
-import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 
 /** Decodes the values of one instance or header entity. */
 final class StepParser {
   private final StepCursor cursor;
-  private final byte[] bytes;
   private int depth;
 
-  StepParser(StepSource source, int at) {
-    this.cursor = new StepCursor(source, at);
-    this.bytes = source.bytes;
-  }
-
-  int end() {
-    return cursor.at;
+  StepParser(StepCursor cursor) {
+    this.cursor = cursor;
   }
 
   /** The header entity here: its keyword and the list of its values. */
@@ -29,8 +21,10 @@ final class StepParser {
 
   /** The instance whose {@code #} is here. */
   StepInstance instance(StepFile file) {
-    int start = cursor.at;
+    long start = cursor.offset();
     long id = cursor.id();
+    cursor.keywordFrom = cursor.at;
+    cursor.keywordTo = cursor.at;
     cursor.instance = id;
     cursor.expect('=', "after #" + id);
     cursor.skipSpace();
@@ -40,7 +34,7 @@ final class StepParser {
     return part(file, start, id);
   }
 
-  private List<StepInstance> parts(StepFile file, int start, long id) {
+  private List<StepInstance> parts(StepFile file, long start, long id) {
     List<StepInstance> parts = new ArrayList<>();
     cursor.at++;
     cursor.skipSpace();
@@ -51,7 +45,7 @@ final class StepParser {
     return parts;
   }
 
-  private StepInstance part(StepFile file, int start, long id) {
+  private StepInstance part(StepFile file, long start, long id) {
     StepValue.Typed entity = entity();
     return new StepInstance(
         file, start, id, entity.keyword(), ((StepValue.ListOf) entity.value()).values());
@@ -59,7 +53,9 @@ final class StepParser {
 
   private StepValue.Typed entity() {
     cursor.skipSpace();
+    cursor.keywordFrom = cursor.at;
     String keyword = cursor.word();
+    cursor.keywordTo = cursor.at;
     if (keyword.isEmpty()) {
       throw cursor.expected("a keyword");
     }
@@ -113,11 +109,8 @@ final class StepParser {
   }
 
   private void deeper() {
-    if (++depth > StepCursor.MAX_NESTING) {
-      throw cursor.error(
-          cursor.at,
-          "lists nested deeper than " + StepCursor.MAX_NESTING,
-          "The file is damaged: export it again.");
+    if (++depth > cursor.source.limits.nesting()) {
+      throw InstanceReader.tooDeep(cursor);
     }
   }
 
@@ -137,17 +130,22 @@ final class StepParser {
 
   private StepValue text() {
     int start = cursor.at;
-    cursor.skipQuoted('\'');
+    cursor.skipString();
     while (cursor.at('\'')) {
-      cursor.skipQuoted('\'');
+      cursor.skipString();
     }
-    return new StepValue.Text(StepText.decode(bytes, start + 1, cursor.at - 1));
+    int most = cursor.source.limits.stringBytes();
+    if (cursor.at - start > most + 2) {
+      throw cursor.error(
+          start, "a string longer than " + most + " bytes", "Shorten it, or allow longer ones.");
+    }
+    return new StepValue.Text(StepText.decode(cursor.bytes, start + 1, cursor.at - 1));
   }
 
   private StepValue binary() {
     int start = cursor.at;
-    cursor.skipQuoted('"');
-    return new StepValue.Binary(ascii(start + 1, cursor.at - 1));
+    cursor.skipBinary();
+    return new StepValue.Binary(cursor.text(start + 1, cursor.at - 1));
   }
 
   private StepValue enumeration() {
@@ -170,14 +168,14 @@ final class StepParser {
     while (!cursor.atEnd()) {
       int c = cursor.peek();
       boolean exponent = c == 'E' || c == 'e';
-      boolean sign = (c == '-' || c == '+') && isExponent(bytes[cursor.at - 1]);
+      boolean sign = (c == '-' || c == '+') && isExponent(cursor.bytes[cursor.at - 1]);
       if (!isDigit(c) && c != '.' && !exponent && !sign) {
         break;
       }
       real |= exponent || c == '.';
       cursor.at++;
     }
-    String raw = ascii(start, cursor.at);
+    String raw = cursor.text(start, cursor.at);
     double value = parse(raw, start);
     return real ? new StepValue.Real(raw, value) : new StepValue.Int(raw, value);
   }
@@ -195,10 +193,6 @@ final class StepParser {
           start, "the number " + raw + " is too large to compute with", "Correct this number.");
     }
     return value;
-  }
-
-  private String ascii(int from, int to) {
-    return new String(bytes, from, to - from, StandardCharsets.ISO_8859_1).toUpperCase(Locale.ROOT);
   }
 
   private static boolean isDigit(int c) {

@@ -118,9 +118,65 @@ class StepFileTest {
   }
 
   @Test
-  void aMissingTrailerIsTolerated() {
-    String whole = StepTexts.file("#1=A();");
-    assertThat(StepTexts.read(whole.replace("END-ISO-10303-21;", "")).count()).isEqualTo(1);
+  void whatTheStandardForbidsButIsClearIsReadWithAFinding() {
+    String whole = StepTexts.file("#1=A('x');");
+    assertThat(StepTexts.read(whole).findings()).isEmpty();
+    assertFound(whole.replace("END-ISO-10303-21;", ""), "no-trailer", 11);
+    assertFound("\u00EF\u00BB\u00BF" + whole, "byte-order-mark", 1);
+    assertFound(whole + "ISO-10303-21;", "text-after-trailer", 11);
+    assertFound(whole.replace("'x'", "'\u00E9'"), "raw-bytes-in-text", 8);
+    assertFound(whole.replace("'x'", "'C:\\deck'"), "lone-backslash", 8);
+    assertFound(whole.replace("DATA;", "ANCHOR;\nENDSEC;\nDATA;"), "section-left-out", 7);
+    String twice = whole.replace("FILE_SCHEMA(", "FILE_SCHEMA(('IFC2X3'));\nFILE_SCHEMA(");
+    assertFound(twice, "header-entity-twice", 1);
+    assertThat(StepTexts.read(twice).schema()).isEqualTo("IFC2X3");
+  }
+
+  private static void assertFound(String text, String rule, long line) {
+    StepFile file = StepTexts.read(text);
+    assertThat(file.count()).isEqualTo(1);
+    assertThat(file.findings())
+        .singleElement()
+        .satisfies(
+            f -> {
+              assertThat(f.rule().id()).isEqualTo(rule);
+              assertThat(f.place().line()).hasValue(line);
+            });
+  }
+
+  @Test
+  void everyDirectiveOfTheStandardPassesWithoutAFinding() {
+    String text = "'\\\\ \\S\\D \\PE\\ \\X\\C4 \\X2\\03C0\\X0\\ \\X4\\0001F600\\X0\\ it''s'";
+    assertThat(StepTexts.data("#1=A(" + text + ");").findings()).isEmpty();
+  }
+
+  @Test
+  void limitsCanBeSetForAModelThatNeedsOthers() {
+    String deep = StepTexts.file("#1=A(" + "(".repeat(200) + ")".repeat(200) + ");");
+    assertRefused(deep, "nested deeper than 128");
+    StepLimits wider = StepLimits.STANDARD.withNesting(300);
+    assertThat(StepFile.of(bytes(deep), "deck.ifc", wider).decode(0).values()).hasSize(1);
+    byte[] three = bytes(StepTexts.file("#1=A('abc');", "#2=B();", "#3=C();"));
+    assertThatThrownBy(() -> StepFile.of(three, "deck.ifc", StepLimits.STANDARD.withRecords(2)))
+        .isInstanceOf(InputException.class)
+        .hasMessageContaining("line 10")
+        .hasMessageContaining("more than 2 instances");
+    assertThatThrownBy(() -> StepFile.of(three, "deck.ifc", StepLimits.STANDARD.withStringBytes(2)))
+        .hasMessageContaining("not closed within 2 bytes");
+    assertThatThrownBy(() -> StepLimits.STANDARD.withNesting(1001))
+        .isInstanceOf(IllegalArgumentException.class);
+  }
+
+  private static byte[] bytes(String text) {
+    return text.getBytes(StandardCharsets.ISO_8859_1);
+  }
+
+  @Test
+  void aTextOfManyDoubledApostrophesIsHeldToTheLimitToo() {
+    StepFile file = StepTexts.data("#1=A('" + "''".repeat(600_000) + "');");
+    assertThatThrownBy(() -> file.decode(0))
+        .isInstanceOf(InputException.class)
+        .hasMessageContaining("a string longer than 1048576 bytes");
   }
 
   @Test
@@ -162,7 +218,7 @@ class StepFileTest {
   @Test
   void otherKindsOfFileAreRefusedWithAdvice() {
     assertRefused("", "the file is empty");
-    assertRefused("PK\u0003\u0004rest", "a ZIP archive");
+    assertRefused("PK\u0003\u0004rest", "has no *.ifc entry");
     assertRefused("<ifcXML/>", "not an IFC text file");
     assertRefused("solid cube", "expected \"ISO-10303-21;\", found \"solid cube\"");
     assertRefused("ISO-10303-21;\nDATA;", "line 2, column 1: expected HEADER;");
@@ -191,8 +247,10 @@ class StepFileTest {
   void damageInsideAnInstanceIsShownWithItsPlaceAndNumber() {
     assertRefused(
         StepTexts.file("#1=A((1.,2.);", "#2=B();"),
-        "deck.ifc, line 8, column 13, #1: expected ')', found \"; #2=B();");
-    assertRefused(StepTexts.file("#1=A('x);"), "line 8, column 6, #1: a string that begins here");
+        "deck.ifc, line 8, column 13, #1: A: expected ')', found \"; #2=B();");
+    assertRefused(StepTexts.file("#1=A((1.,2.);"), "(byte 212)");
+    assertRefused(
+        StepTexts.file("#1=A('x);"), "line 8, column 6, #1: A: a string that begins here");
     assertRefused(StepTexts.file("#1=A();;"), "expected an instance (#…) or ENDSEC;");
     assertRefused(StepTexts.file("#1 A();"), "expected '=' after #1");
     assertRefused(StepTexts.file("#x=A();"), "expected an instance number");
@@ -208,7 +266,7 @@ class StepFileTest {
     assertRefused(StepTexts.file("#1=A((" + deep + "));"), "nested deeper than 128");
     String longest = "x".repeat((1 << 20) - 1);
     assertThat(StepTexts.data("#1=A('" + longest + "');").decode(0).text(0)).isEqualTo(longest);
-    assertRefused(StepTexts.file("#1=A('xx" + longest + "');"), "not closed within 1 MiB");
+    assertRefused(StepTexts.file("#1=A('xx" + longest + "');"), "not closed within 1048576 bytes");
   }
 
   @Test

@@ -1,0 +1,25 @@
+package org.underlee.step;
+
+/** A file in memory. */
+final class HeapBytes implements StepBytes {
+  final byte[] bytes;
+
+  HeapBytes(byte[] bytes) {
+    this.bytes = bytes;
+  }
+
+  @Override
+  public long size() {
+    return bytes.length;
+  }
+
+  @Override
+  public void copy(long from, byte[] into, int length) {
+    System.arraycopy(bytes, (int) from, into, 0, length);
+  }
+
+  @Override
+  public Window window(long from, int length, byte[] spare) {
+    return new Window(bytes, bytes.length, 0, true);
+  }
+}

@@ -1,0 +1,138 @@
+package org.underlee.step;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.concurrent.ConcurrentLinkedQueue;
+import java.util.stream.LongStream;
+import java.util.stream.Stream;
+import org.underlee.finding.InputException;
+import org.underlee.ifc.IfcModel;
+import org.underlee.run.DeckRun;
+
+/**
+ * Damages models by seed and reads them: each mutant gives a result or a declared error, in time.
+ * As a program: {@code Fuzz FIRST_SEED COUNT FOLDER…}; see docs/benchmarks/reading.md.
+ */
+public final class Fuzz {
+  /** Larger files are left out: a mutant of them takes the time of a hundred of a small one. */
+  static final long LARGEST = 200 << 10;
+
+  /** A mutant that takes longer is a fault, whatever it gives. */
+  private static final long SLOWEST_MILLIS = 5000;
+
+  private static final int SHOWN_FAULTS = 40;
+
+  private final List<Path> files;
+  private final List<byte[]> models = new ArrayList<>();
+  private int read;
+  private int refused;
+
+  Fuzz(List<Path> files) throws IOException {
+    this.files = files;
+    for (Path file : files) {
+      models.add(Files.readAllBytes(file));
+    }
+  }
+
+  static List<Path> smallModels(Path folder) throws IOException {
+    try (Stream<Path> walk = Files.walk(folder)) {
+      return walk.filter(f -> f.toString().endsWith(".ifc") && f.toFile().length() < LARGEST)
+          .filter(Fuzz::isRead)
+          .sorted()
+          .toList();
+    }
+  }
+
+  /** Mutants of a file that is refused as it is would be refused for the same reason. */
+  private static boolean isRead(Path file) {
+    try {
+      everything(Files.readAllBytes(file));
+      return true;
+    } catch (InputException e) {
+      return false;
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+
+  /** The faults among the mutants of some seeds, each with what is needed to see it again. */
+  List<String> faults(long firstSeed, long count) {
+    ConcurrentLinkedQueue<String> faults = new ConcurrentLinkedQueue<>();
+    LongStream.range(firstSeed, firstSeed + count)
+        .takeWhile(seed -> faults.size() < SHOWN_FAULTS)
+        .forEach(seed -> tryOne(seed, faults));
+    return List.copyOf(faults);
+  }
+
+  byte[] mutant(long seed) {
+    return Mutation.mutant(models.get((int) (seed % models.size())), seed);
+  }
+
+  private void tryOne(long seed, ConcurrentLinkedQueue<String> faults) {
+    String what = files.get((int) (seed % files.size())) + ", seed " + seed;
+    long start = System.nanoTime();
+    try {
+      everything(mutant(seed));
+      read++;
+    } catch (InputException e) {
+      refused++;
+      if (e.advice().isBlank() || e.place().file().isEmpty()) {
+        faults.add(what + ": an error without place or advice: " + e.getMessage());
+      }
+    } catch (RuntimeException | StackOverflowError | OutOfMemoryError e) {
+      StackTraceElement[] trace = e.getStackTrace();
+      faults.add(what + ": " + e + " at " + List.of(trace).subList(0, Math.min(6, trace.length)));
+    }
+    long millis = (System.nanoTime() - start) / 1_000_000;
+    if (millis > SLOWEST_MILLIS) {
+      faults.add(what + ": took " + millis + " ms");
+    }
+  }
+
+  /** All that reads a model: each instance, each element, the whole survey. */
+  static void everything(byte[] model) {
+    StepFile file = StepFile.of(model, "mutant.ifc");
+    for (int i = 0; i < file.count(); i++) {
+      try {
+        file.decode(i);
+      } catch (InputException e) {
+        // A value that cannot be read matters only where someone needs it.
+        continue;
+      }
+    }
+    IfcModel.of(file).elements();
+    DeckRun.survey(model, "mutant.ifc");
+  }
+
+  int read() {
+    return read;
+  }
+
+  int refused() {
+    return refused;
+  }
+
+  public static void main(String[] args) throws IOException {
+    List<Path> files = new ArrayList<>();
+    for (int i = 2; i < args.length; i++) {
+      files.addAll(smallModels(Path.of(args[i])));
+    }
+    Fuzz fuzz = new Fuzz(files);
+    long start = System.nanoTime();
+    List<String> faults = fuzz.faults(Long.parseLong(args[0]), Long.parseLong(args[1]));
+    faults.forEach(System.out::println);
+    System.out.printf(
+        Locale.ROOT,
+        "%d files; %d mutants read, %d refused, %d faults, %.0f s%n",
+        files.size(),
+        fuzz.read(),
+        fuzz.refused(),
+        faults.size(),
+        (System.nanoTime() - start) / 1e9);
+  }
+}
