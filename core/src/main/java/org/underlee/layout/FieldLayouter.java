@@ -60,6 +60,12 @@ final class FieldLayouter {
       findings.add(nothingServed());
       return Optional.empty();
     }
+    FieldLayout layout = built(deck, plan);
+    noteBeyond(plan);
+    return Optional.of(layout);
+  }
+
+  private FieldLayout built(String deck, FieldPlan plan) {
     StripBuilder strips = new StripBuilder(plan, names);
     GutterLine line = GutterLine.of(plan, strips);
     double ground = ground();
@@ -71,19 +77,19 @@ final class FieldLayouter {
     parts.addAll(spouts.parts());
     parts.add(hangerScrews(parts));
     note(line, ground);
-    noteBeyond(plan);
-    return Optional.of(
-        new FieldLayout(
-            deck,
-            bays.field().id(),
-            bays.field().storey(),
-            plan.seatHigh(),
-            plan.fall(),
-            plan.served().stream().mapToDouble(BayRun::run).max().orElseThrow(),
-            plan.lowEnd().words(),
-            plan.binding(),
-            parts,
-            spouts.links()));
+    Field field = bays.field();
+    double run = plan.served().stream().mapToDouble(BayRun::run).max().orElseThrow();
+    return new FieldLayout(
+        deck,
+        field.id(),
+        field.storey(),
+        plan.seatHigh(),
+        plan.fall(),
+        run,
+        plan.lowEnd().words(),
+        plan.binding(),
+        parts,
+        spouts.links());
   }
 
   private List<Part> inBays(FieldPlan plan) {

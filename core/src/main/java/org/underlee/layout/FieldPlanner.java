@@ -13,19 +13,15 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.underlee.bay.Bay;
 import org.underlee.bay.Crossing;
 import org.underlee.bay.FieldBays;
 import org.underlee.bay.Way;
 import org.underlee.finding.Finding;
-import org.underlee.finding.Finding.Measure;
-import org.underlee.finding.Place;
 import org.underlee.geom.Interval;
 import org.underlee.geom.PlanShape;
 import org.underlee.kit.Kit;
-import org.underlee.units.Lengths;
 
 /**
  * Chooses the low-end line and the seat height of a field. Exact: all limits on the seat are
@@ -36,7 +32,7 @@ import org.underlee.units.Lengths;
  */
 final class FieldPlanner {
   /** Shorter runs leave no room for a pan between the end gaps. */
-  private static final double SHORTEST_RUN = 0.3;
+  static final double SHORTEST_RUN = 0.3;
 
   private static final Comparator<FieldPlan> BEST =
       Comparator.comparingDouble((FieldPlan p) -> -Math.round(p.area() / SeatRange.SAME))
@@ -49,11 +45,13 @@ final class FieldPlanner {
   private final FieldBays bays;
   private final Kit kit;
   private final SeatRanges seats;
+  private final OpenBay open;
 
   private FieldPlanner(FieldBays bays, Kit kit) {
     this.bays = bays;
     this.kit = kit;
     this.seats = new SeatRanges(kit);
+    this.open = new OpenBay(bays.field().id(), kit);
   }
 
   /** The best plan; its {@code served} is empty when no bay can be served. */
@@ -88,7 +86,7 @@ final class FieldPlanner {
             .orElse(new FieldPlan(bays, kit, end, 0, List.of(), 0, "", List.of()));
     fit.stream()
         .filter(r -> !best.served().contains(r))
-        .forEach(r -> findings.add(noSeat(r, end, best)));
+        .forEach(r -> findings.add(open.noSeat(r, end, best)));
     return best.with(shortOfPosts(best), findings);
   }
 
@@ -144,13 +142,13 @@ final class FieldPlanner {
     Optional<Crossing> edge =
         run.bay().crossings().stream().filter(c -> cannotPass(run, c)).findFirst();
     if (wide > kit.get(PAN_WIDEST) + SeatRange.SAME) {
-      findings.add(width(bay, wide, PAN_WIDEST));
+      findings.add(open.width(bay, wide, PAN_WIDEST));
     } else if (narrow < kit.get(PAN_NARROWEST) - SeatRange.SAME) {
-      findings.add(width(bay, narrow, PAN_NARROWEST));
+      findings.add(open.width(bay, narrow, PAN_NARROWEST));
     } else if (run.run() < SHORTEST_RUN) {
-      findings.add(runTooShort(run));
+      findings.add(open.runTooShort(run));
     } else if (edge.isPresent()) {
-      findings.add(pipeAtEdge(bay, edge.get()));
+      findings.add(open.pipeAtEdge(bay, edge.get()));
     } else {
       fit.add(run);
     }
@@ -169,101 +167,5 @@ final class FieldPlanner {
         || width - c.across() - half < edge
         || run.alongTo(c.stretch().from()) < sheet
         || run.alongTo(c.stretch().to()) > run.panLength() - sheet;
-  }
-
-  private Finding width(Bay bay, double measured, org.underlee.kit.PanValue value) {
-    boolean wide = value == PAN_WIDEST;
-    double limit = kit.get(value);
-    return Finding.measured(
-        wide ? LayoutRules.BAY_TOO_WIDE : LayoutRules.BAY_TOO_NARROW,
-        place(bay),
-        name(bay)
-            + " is "
-            + Lengths.millimetres(measured)
-            + " clear; kit "
-            + kit.id()
-            + (wide ? " spans at most " : " needs at least ")
-            + Lengths.millimetres(limit)
-            + ". The bay is left open.",
-        millimetres(measured, limit),
-        wide
-            ? "Choose a kit with wider pans, or have a joist added by the designer."
-            : "Close the gap with tape over the joist tops, or leave it open on purpose.");
-  }
-
-  private Finding runTooShort(BayRun run) {
-    return Finding.measured(
-        LayoutRules.RUN_TOO_SHORT,
-        place(run.bay()),
-        name(run.bay()) + " has a clear run of only " + Lengths.millimetres(run.run()) + ".",
-        millimetres(run.run(), SHORTEST_RUN),
-        "Leave the bay open, or drain it with a flashing.");
-  }
-
-  private Finding pipeAtEdge(Bay bay, Crossing c) {
-    return Finding.of(
-        LayoutRules.PIPE_AT_EDGE,
-        c.element().place(),
-        name(bay)
-            + ": "
-            + c.element().ifcClass()
-            + " #"
-            + c.element().instance()
-            + " goes through so near the pan's edge or end that no sheet is left for a collar. The"
-            + " bay is left open.",
-        "Move the pipe toward the middle of the bay, or box the bay out around it.");
-  }
-
-  private Finding noSeat(BayRun run, LowEnd end, FieldPlan best) {
-    List<SeatRange> own = seats.of(run, end.passed());
-    SeatRange framing = seats.withoutObstacles(run, end.passed());
-    String why =
-        own.isEmpty()
-            ? "no seat height serves it at a fall of "
-                + Lengths.fall(kit.fall())
-                + ". By the framing alone the seat at the high end may lie from "
-                + words(framing)
-                + inTheWay(run)
-            : "the field's seat is at "
-                + Lengths.millimetres(best.seatHigh())
-                + " from the joist bottom, which serves more bays; this bay alone allows "
-                + own.stream().map(FieldPlanner::words).collect(Collectors.joining(" or "));
-    return Finding.measured(
-        LayoutRules.NO_SEAT,
-        place(run.bay()),
-        name(run.bay()) + " is left open: " + why + ".",
-        millimetres(framing.heights().to(), framing.heights().from()),
-        "Shorten the run, move what is in the way, or use a kit with a taller rail leg.");
-  }
-
-  private static String words(SeatRange range) {
-    return Lengths.millimetres(range.heights().from())
-        + " ("
-        + range.bottomWhy()
-        + ") to "
-        + Lengths.millimetres(range.heights().to())
-        + " ("
-        + range.topWhy()
-        + ")";
-  }
-
-  private static String inTheWay(BayRun run) {
-    List<Obstacle> obstacles = Obstacle.in(run);
-    return obstacles.isEmpty()
-        ? ""
-        : ", and in the way are "
-            + obstacles.stream().map(Obstacle::what).collect(Collectors.joining(", "));
-  }
-
-  private static Measure millimetres(double measured, double limit) {
-    return new Measure(measured * 1000, limit * 1000, "mm");
-  }
-
-  private String name(Bay bay) {
-    return bays.field().id() + " " + bay.id();
-  }
-
-  private static Place place(Bay bay) {
-    return bay.left().plies().get(0).element().place();
   }
 }
