@@ -1,13 +1,11 @@
 package org.underlee.framing;
 
-import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.stream.IntStream;
@@ -23,9 +21,6 @@ final class FieldFinder {
   /** Sine of 8°: a fanned field's joists turn by about this much from its middle. */
   private static final double NEARLY_SQUARE = 0.14;
 
-  /** A section this much larger than the joists' carries more than its own edge. */
-  private static final double STRONGER = 1.05;
-
   /** The face of what bounds the high end is this near to where the first line starts. */
   private static final double AT_HIGH_END = 0.2;
 
@@ -33,7 +28,7 @@ final class FieldFinder {
   private final MemberIndex level;
   private final Posts posts;
   private final HouseWalls walls;
-  private final Set<Member> allJoists;
+  private final Supports supports;
   private final Tolerance tolerance;
 
   FieldFinder(
@@ -43,12 +38,12 @@ final class FieldFinder {
       HouseWalls walls,
       Set<Member> allJoists,
       Tolerance tolerance) {
-    this.allJoists = allJoists;
     this.all = all;
     this.level = level;
     this.posts = posts;
     this.walls = walls;
     this.tolerance = tolerance;
+    this.supports = new Supports(level, posts, walls, allJoists, tolerance);
   }
 
   /** What stands around the joists, told in a first frame whose y runs along them. */
@@ -90,9 +85,9 @@ final class FieldFinder {
     Transform squared = squaredTo(high.isEmpty() ? low : high, turned);
     Transform frame = placed(squared, joists, high);
     List<JoistLine> lines = new JoistLines(frame, tolerance).of(joists);
-    List<Support> highSupports = supports(high, true, joists, frame);
-    List<Support> lowSupports = supports(low, false, joists, frame);
-    List<Support> drop = drops(around.beams.keySet(), frame);
+    List<Support> highSupports = supports.bounding(high, true, joists, frame);
+    List<Support> lowSupports = supports.bounding(low, false, joists, frame);
+    List<Support> drop = Supports.drops(around.beams.keySet(), frame);
     return new Field(
         "",
         frame,
@@ -191,63 +186,6 @@ final class FieldFinder {
         lines.stream().mapToDouble(l -> l.bottom().at(face)).sorted().toArray()[lines.size() / 2];
     Vec3 origin = frame.apply(new Vec3(first.left().at(face), face, bottom));
     return new Transform(origin, frame.x(), frame.y(), frame.z());
-  }
-
-  private List<Support> supports(
-      Set<Member> bounds, boolean high, List<Member> joists, Transform frame) {
-    MemberIndex own = new MemberIndex(joists);
-    List<Support> supports = new ArrayList<>();
-    for (Member m : bounds) {
-      supports.add(
-          support(m, high, Contact.heldAtBothEnds(m, own, tolerance), joists.get(0), frame));
-    }
-    return supports;
-  }
-
-  private Support support(
-      Member m, boolean high, boolean betweenJoists, Member joist, Transform frame) {
-    PlanShape shape = PlanShape.of(m.element().shape(), frame);
-    Vec3 outward = high ? frame.y().negated() : frame.y();
-    Optional<BuildingElement> wall = walls.behind(m, outward);
-    if (allJoists.contains(m)) {
-      return new Support(m, Role.JOIST, shape, "a joist of another field, on which joists end");
-    }
-    if (betweenJoists) {
-      return new Support(m, Role.HEADER, shape, "joists end on it and it ends on joists");
-    }
-    if (high && wall.isPresent()) {
-      return new Support(
-          m, Role.LEDGER, shape, "joists end on it and it is fixed to " + wall.get().ifcClass());
-    }
-    if (posts.carry(m) && (high || isStrongerThan(joist, m))) {
-      return new Support(m, Role.FLUSH_BEAM, shape, "joists end on it and it stands on posts");
-    }
-    return high
-        ? new Support(m, Role.LEDGER, shape, "joists end on it at the high end")
-        : new Support(m, Role.RIM, shape, "it closes the joists at the low end");
-  }
-
-  /** A rim on posts is of the joists' own stock; a flush beam is deeper, wider or doubled. */
-  private boolean isStrongerThan(Member joist, Member bar) {
-    return bar.box().depth() > joist.box().depth() * STRONGER
-        || bar.box().width() > joist.box().width() * STRONGER
-        || bounds(joist).hasPlies(bar);
-  }
-
-  private Bounds bounds(Member joist) {
-    return new Bounds(level, Set.of(joist), tolerance);
-  }
-
-  private static List<Support> drops(Set<Member> beams, Transform frame) {
-    return beams.stream()
-        .map(
-            b ->
-                new Support(
-                    b,
-                    Role.DROP_BEAM,
-                    PlanShape.of(b.element().shape(), frame),
-                    "the joists lie on it"))
-        .toList();
   }
 
   private List<Member> postsUnder(
