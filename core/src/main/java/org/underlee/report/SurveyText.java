@@ -4,6 +4,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.underlee.bay.Bay;
 import org.underlee.framing.Deck;
 import org.underlee.framing.Field;
@@ -89,16 +90,14 @@ public final class SurveyText {
   }
 
   private static String supports(Field field) {
-    return "held by "
-        + count(field.supports(Role.LEDGER).size(), "ledger")
-        + ", "
-        + count(field.supports(Role.RIM).size(), "rim")
-        + ", "
-        + count(field.supports(Role.FLUSH_BEAM).size(), "flush beam")
-        + ", "
-        + count(field.supports(Role.DROP_BEAM).size(), "drop beam")
-        + " (plies counted singly), on "
-        + count(field.posts().size(), "post");
+    String held =
+        Stream.of(Role.LEDGER, Role.RIM, Role.FLUSH_BEAM, Role.DROP_BEAM, Role.HEADER)
+            .filter(r -> !field.supports(r).isEmpty())
+            .map(r -> count(field.supports(r).size(), r.word().replace('-', ' ')))
+            .collect(Collectors.joining(", "));
+    return (held.isEmpty() ? "held by nothing that was found" : "held by " + held)
+        + (field.posts().isEmpty() ? "" : ", on " + count(field.posts().size(), "post"))
+        + " (plies counted singly)";
   }
 
   private static String count(int n, String what) {
@@ -110,7 +109,7 @@ public final class SurveyText {
     String width = Lengths.format(bay.clearWidthHigh(), units);
     String low = Lengths.format(bay.clearWidthLow(), units);
     String inIt =
-        java.util.stream.Stream.concat(
+        Stream.concat(
                 bay.blocking().stream().map(b -> "blocking at " + Lengths.format(b.at(), units)),
                 bay.crossings().stream()
                     .map(
