@@ -16,6 +16,8 @@ import java.util.zip.ZipOutputStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.underlee.finding.InputException;
+import org.underlee.run.DeckRun;
+import org.underlee.run.Survey;
 
 class IfcZipTest {
   private static final byte[] MODEL =
@@ -60,6 +62,17 @@ class IfcZipTest {
     assertThat(file.bytes()).isEqualTo(MODEL);
     assertThat(file.name()).isEqualTo("named-wrongly.ifc");
     assertThat(StepFile.of(MODEL, "deck.ifc").zipped()).isFalse();
+  }
+
+  @Test
+  void anArchiveIsSurveyedAsTheModelInIt() throws IOException {
+    Path samples = Path.of(System.getProperty("underlee.root"), "samples");
+    byte[] model = Files.readAllBytes(samples.resolve("harbour-balcony/harbour-balcony.ifc"));
+    Survey plain = DeckRun.survey(model, "deck.ifc");
+    Survey zipped = DeckRun.survey(zip(model, "deck.ifc"), "deck.ifczip");
+    assertThat(zipped.bays()).hasToString(plain.bays().toString()).isNotEmpty();
+    assertThat(zipped.model().step().bytes()).isEqualTo(model);
+    assertThat(zipped.source().sha256()).isNotEqualTo(plain.source().sha256());
   }
 
   @Test

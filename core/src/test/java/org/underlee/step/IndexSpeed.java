@@ -14,9 +14,12 @@ import java.util.stream.IntStream;
 
 /**
  * Rate of the index against counting the newlines of the same mapped file, and its memory. Not a
- * test: see docs/benchmarks/index.md. Arguments: a file, or {@code generate FILE MEGABYTES}.
+ * test: see docs/benchmarks/reading.md. Arguments: a file, or {@code generate FILE MEGABYTES}.
  */
 public final class IndexSpeed {
+  /** A file of 10 GB has about as many. */
+  static final int RECORDS = 200_000_000;
+
   private static final int WARM_UP = 8;
   private static final int RUNS = 15;
   private static final double MEGA = 1e6;
@@ -33,7 +36,7 @@ public final class IndexSpeed {
     double megabytes = Files.size(file) / MEGA;
     StepBytes mapped = MappedBytes.of(file, "speed.ifc");
     StepSource source =
-        new StepSource(mapped, "speed.ifc", StepLimits.STANDARD.withRecords(200_000_000));
+        new StepSource(mapped, "speed.ifc", StepLimits.STANDARD.withRecords(RECORDS));
     double lines = median(() -> newlines(mapped));
     long cpu = cpuNanos();
     double index = median(() -> new StepScanner(source).scan().index.count());
@@ -70,7 +73,7 @@ public final class IndexSpeed {
   }
 
   /** On all processors too. */
-  private static long newlines(StepBytes bytes) {
+  static long newlines(StepBytes bytes) {
     int n = (int) ((bytes.size() + COUNTED - 1) / COUNTED);
     return IntStream.range(0, n)
         .parallel()
