@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.underlee.framing.Field;
 import org.underlee.framing.JoistLine;
 import org.underlee.framing.Member;
@@ -78,13 +79,17 @@ public final class BayFinder {
 
   private Bay bounded(JoistLine left, JoistLine right, Interval shared) {
     double u = (left.right().at(shared.middle()) + right.left().at(shared.middle())) / 2;
+    // a header that ends one joist at its low end is the high end of the bay beside that joist
+    List<Support> all = Stream.concat(field.high().stream(), field.low().stream()).toList();
     Optional<Support> high =
-        field.high().stream()
+        all.stream()
             .filter(s -> isNear(s.shape().alongAt(u).to(), shared.from()))
+            .filter(s -> s.shape().alongAt(u).to() < shared.middle())
             .max(Comparator.comparingDouble(s -> s.shape().alongAt(u).to()));
     Optional<Support> low =
-        field.low().stream()
+        all.stream()
             .filter(s -> isNear(s.shape().alongAt(u).from(), shared.to()))
+            .filter(s -> s.shape().alongAt(u).from() > shared.middle())
             .min(Comparator.comparingDouble(s -> s.shape().alongAt(u).from()));
     Interval stretch =
         new Interval(

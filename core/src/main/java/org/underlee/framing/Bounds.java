@@ -72,7 +72,7 @@ record Bounds(MemberIndex level, Set<Member> joists, Tolerance tolerance) {
     var between = b.box().centre().minus(a.box().centre());
     double gap = Math.abs(between.dot(a.box().side())) - (a.box().width() + b.box().width()) / 2;
     return a.box().axis().cross(b.box().axis()).length() <= tolerance.parallelRadians()
-        && Math.abs(gap) <= tolerance.plyGap()
+        && tolerance.areOneLine(gap)
         && Math.abs(a.box().depth() - b.box().depth()) <= 0.02
         && Math.abs(between.z()) <= 0.02
         && Math.abs(between.dot(a.box().axis())) < a.box().length() / 2;

@@ -26,6 +26,9 @@ final class FieldFinder {
   /** A section this much larger than the joists' carries more than its own edge. */
   private static final double STRONGER = 1.05;
 
+  /** The face of what bounds the high end is this near to where the first line starts. */
+  private static final double AT_HIGH_END = 0.2;
+
   private final MemberIndex all;
   private final MemberIndex level;
   private final Posts posts;
@@ -180,7 +183,7 @@ final class FieldFinder {
     double face =
         high.stream()
             .map(m -> PlanShape.of(m.element().shape(), frame))
-            .filter(s -> s.along().middle() < first.stretch().middle())
+            .filter(s -> Math.abs(s.along().to() - first.stretch().from()) <= AT_HIGH_END)
             .mapToDouble(s -> s.along().to())
             .max()
             .orElse(stretch(joists, frame).from());

@@ -44,7 +44,7 @@ record JoistLines(Transform frame, Tolerance tolerance) {
     Interval shared = a.stretch.meet(b.stretch);
     double gap = b.left.at(shared.middle()) - a.right.at(shared.middle());
     return shared.length() >= PLY_OVERLAP * Math.min(a.stretch.length(), b.stretch.length())
-        && Math.abs(gap) <= tolerance.plyGap();
+        && tolerance.areOneLine(gap);
   }
 
   private static JoistLine line(String id, List<Strip> plies) {

@@ -126,7 +126,8 @@ final class JoistSets {
             .toArray();
     int lines = 1;
     for (int i = 1; i < sides.length; i++) {
-      lines += sides[i] - sides[i - 1] > first.width() + tolerance.plyGap() ? 1 : 0;
+      lines +=
+          sides[i] - sides[i - 1] > first.width() + tolerance.plyGap() + tolerance.same() ? 1 : 0;
     }
     return lines;
   }

@@ -24,8 +24,11 @@ public final class BarMeasure {
   /** Two directions this near to parallel (cosine) count as one: about 0.26°. */
   private static final double SAME_DIRECTION = 0.99999;
 
-  /** Faces that turn less than this (cosine of 8°) meet without an edge, as on a round pipe. */
-  private static final double FLAT = 0.990;
+  /**
+   * Faces that turn less than this (cosine of 1°) are one flat face, drawn with some noise. The
+   * facets of a round bar turn more, up to 360 of them: their long edges tell its axis.
+   */
+  private static final double FLAT = 0.99985;
 
   /** Above this a mesh is no sawn or rolled bar, and measuring it would only cost time. */
   private static final int MOST_TRIANGLES = 20_000;

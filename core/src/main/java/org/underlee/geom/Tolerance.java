@@ -23,4 +23,9 @@ public record Tolerance(double same, double touch, double plyGap, double paralle
     return new Tolerance(
         Math.max(0.00005, noise), Math.max(0.006, noise), Math.max(0.006, noise), 0.01);
   }
+
+  /** Whether plies with this gap, or overlap, act as one: the widest gap itself still does. */
+  public boolean areOneLine(double gap) {
+    return Math.abs(gap) <= plyGap + same;
+  }
 }

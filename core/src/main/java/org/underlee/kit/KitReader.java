@@ -3,6 +3,7 @@ package org.underlee.kit;
 import com.fasterxml.jackson.annotation.JsonProperty;
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.DeserializationFeature;
+import com.fasterxml.jackson.databind.JsonMappingException;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.json.JsonMapper;
 import java.io.IOException;
@@ -15,6 +16,7 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import org.underlee.finding.InputException;
 import org.underlee.finding.Place;
 
@@ -102,9 +104,25 @@ public final class KitReader {
               .orElse(Place.NOWHERE);
       throw new InputException(
           place.inFile(file),
-          "the kit is not as its schema says: " + e.getOriginalMessage(),
+          "the kit is not as its schema says" + at(e) + ": " + inShort(e.getOriginalMessage()),
           "Compare the file with the kit schema in docs/reference.");
     }
+  }
+
+  /** Which key is wrong, where the parser came so far: {@code , at values.railLegMm}. */
+  private static String at(JsonProcessingException e) {
+    if (!(e instanceof JsonMappingException mapping) || mapping.getPath().isEmpty()) {
+      return "";
+    }
+    return mapping.getPath().stream()
+        .map(r -> r.getFieldName() == null ? Integer.toString(r.getIndex()) : r.getFieldName())
+        .collect(Collectors.joining(".", ", at ", ""));
+  }
+
+  /** The parser's message without its hints to programmers. */
+  private static String inShort(String message) {
+    int hint = message.indexOf(" (set DeserializationConfig");
+    return hint < 0 ? message : message.substring(0, hint);
   }
 
   /** The checks that JSON types cannot make. */

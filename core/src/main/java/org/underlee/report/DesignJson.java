@@ -45,7 +45,7 @@ public final class DesignJson {
     node.put("field", part.field());
     part.bay().ifPresent(b -> node.put("bay", b));
     node.put("item", part.item());
-    node.put("globalId", design.written().globalIds().get(part.id()));
+    node.put("globalId", design.globalIdOf(part).orElse(null));
     if (part.bodies().isEmpty()) {
       node.put("count", part.count());
     } else {

@@ -2,8 +2,10 @@ package org.underlee.run;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.underlee.finding.Finding;
 import org.underlee.layout.Layout;
+import org.underlee.layout.Part;
 import org.underlee.takeoff.Takeoff;
 import org.underlee.writeback.WriteBack;
 
@@ -16,5 +18,10 @@ public record Design(Survey survey, Layout layout, Takeoff takeoff, WriteBack.Wr
     List<Finding> all = new ArrayList<>(survey.findings());
     all.addAll(layout.findings());
     return all;
+  }
+
+  /** The GlobalId that a part has in the model. */
+  public Optional<String> globalIdOf(Part part) {
+    return Optional.ofNullable(written.globalIds().get(part.id()));
   }
 }

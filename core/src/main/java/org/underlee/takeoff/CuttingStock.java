@@ -168,12 +168,15 @@ public final class CuttingStock {
     return bins;
   }
 
+  /** L2 holds for thresholds up to half a stick only. */
   private int lowerBound() {
-    int best = 0;
+    int best = boundWith(0);
     for (double small : pieces) {
-      best = Math.max(best, boundWith(small + kerf));
+      if (small + kerf <= capacity / 2) {
+        best = Math.max(best, boundWith(small + kerf));
+      }
     }
-    return Math.max(best, boundWith(0));
+    return best;
   }
 
   /**

@@ -55,6 +55,7 @@ final class DesignCommand implements Callable<Integer> {
   @Override
   public Integer call() {
     takeoff.ifPresent(this::requireKnown);
+    picture.ifPresent(f -> Output.requireKnownPicture(model, f));
     Survey survey = DeckRun.survey(model.file);
     Kit chosen = kit.map(KitReader::named).orElseGet(KitReader::builtIn);
     Design design = DeckRun.design(survey, model.scope(), chosen);

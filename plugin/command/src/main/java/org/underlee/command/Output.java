@@ -43,16 +43,21 @@ final class Output {
     new SafeSave().plain(input, target, false, text.getBytes(StandardCharsets.UTF_8));
   }
 
-  /** A 3-D picture as PNG, or the plan as SVG, by the file's ending. */
+  /** Refuses a picture of no known kind, before any work is done for it. */
+  static void requireKnownPicture(ModelOptions model, Path target) {
+    if (ModelOptions.ending(target, List.of(".png", ".svg")).isEmpty()) {
+      throw new ParameterException(
+          model.spec.commandLine(), "--picture " + target + ": name a .png (3-D) or .svg (plan)");
+    }
+  }
+
+  /** A 3-D picture as PNG, else the plan as SVG, by the file's ending. */
   static void picture(
       ModelOptions model, Path target, View view, Survey survey, Optional<Layout> layout) {
-    switch (ModelOptions.ending(target, List.of(".png", ".svg"))) {
-      case ".png" -> new SafeSave().plain(model.file, target, false, png(view, survey, layout));
-      case ".svg" -> text(model.file, target, svg(survey, layout, model.unitsFor(survey)));
-      default ->
-          throw new ParameterException(
-              model.spec.commandLine(),
-              "--picture " + target + ": name a .png (3-D) or .svg (plan)");
+    if (ModelOptions.ending(target, List.of(".png")).isEmpty()) {
+      text(model.file, target, svg(survey, layout, model.unitsFor(survey)));
+    } else {
+      new SafeSave().plain(model.file, target, false, png(view, survey, layout));
     }
   }
 

@@ -34,6 +34,7 @@ final class SurveyCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
+    picture.ifPresent(f -> Output.requireKnownPicture(model, f));
     Survey survey = DeckRun.survey(model.file);
     String text =
         model.json ? SurveyJson.write(survey) : SurveyText.write(survey, model.unitsFor(survey));

@@ -1,0 +1,166 @@
+package org.underlee.kit;
+
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.core.util.DefaultIndenter;
+import com.fasterxml.jackson.core.util.DefaultPrettyPrinter;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.text.DecimalFormat;
+import java.text.DecimalFormatSymbols;
+import java.util.List;
+import java.util.Locale;
+
+/** Makes the reference pages of kits from the code that reads them. */
+final class KitReference {
+  static final String SCHEMA_FILE = "docs/reference/kit.schema.json";
+  static final String VALUES_FILE = "docs/reference/kit-values.md";
+
+  private static final ObjectMapper JSON = new ObjectMapper();
+
+  private KitReference() {}
+
+  /** Writes both files below the given root of the project. */
+  public static void main(String[] args) throws IOException {
+    Path root = Path.of(args.length > 0 ? args[0] : ".");
+    Files.createDirectories(root.resolve(SCHEMA_FILE).getParent());
+    Files.writeString(root.resolve(SCHEMA_FILE), schema());
+    Files.writeString(root.resolve(VALUES_FILE), values());
+  }
+
+  /** The shape of a kit file, JSON Schema 2020-12. */
+  static String schema() {
+    ObjectNode root = JSON.createObjectNode();
+    root.put("$schema", "https://json-schema.org/draft/2020-12/schema");
+    root.put("title", "Underlee kit of the pans family");
+    root.put(
+        "description",
+        "Generated from the code that reads kits. kit-values.md gives every value's meaning.");
+    ObjectNode properties =
+        object(
+            root,
+            List.of("schema", "id", "version", "name", "family", "values", "materials", "stock"));
+    properties.putObject("schema").put("const", KitReader.SCHEMA);
+    text(properties, "id", "Short name, lower case with dashes");
+    text(properties, "version", "Version of the kit's own data");
+    text(properties, "name", "Name for people");
+    properties.putObject("family").put("const", "pans");
+    numbers(properties.putObject("values"));
+    ObjectNode materials = properties.putObject("materials");
+    materials.put("type", "array");
+    material(materials.putObject("items"));
+    stock(properties.putObject("stock"));
+    return text(root);
+  }
+
+  /** An object with these keys and no other, all required; answers where the keys are described. */
+  private static ObjectNode object(ObjectNode node, List<String> keys) {
+    node.put("type", "object");
+    keys.forEach(node.putArray("required")::add);
+    node.put("additionalProperties", false);
+    return node.putObject("properties");
+  }
+
+  private static ObjectNode text(ObjectNode properties, String key, String meaning) {
+    return properties.putObject(key).put("type", "string").put("description", meaning);
+  }
+
+  private static void source(ObjectNode properties) {
+    text(properties, "source", "Where the number comes from").put("pattern", "\\S");
+  }
+
+  private static void numbers(ObjectNode node) {
+    ObjectNode properties =
+        object(node, List.of(PanValue.values()).stream().map(PanValue::key).toList());
+    for (PanValue value : PanValue.values()) {
+      ObjectNode own = properties.putObject(value.key());
+      own.put("description", value.meaning());
+      ObjectNode entry = object(own, List.of("value", "source"));
+      entry.putObject("value").put("type", "number").put("exclusiveMinimum", 0);
+      source(entry);
+    }
+  }
+
+  private static void material(ObjectNode node) {
+    ObjectNode properties =
+        object(node, List.of("id", "name", "densityKgPerM3", "colour", "source"));
+    text(properties, "id", "What stock items call it");
+    text(properties, "name", "Name for people");
+    properties.putObject("densityKgPerM3").put("type", "number");
+    ObjectNode colour = properties.putObject("colour");
+    colour.put("type", "array").put("description", "Red, green, blue, 0 to 255");
+    colour.putObject("items").put("type", "integer");
+    colour.put("minItems", 3).put("maxItems", 3);
+    text(properties, "source", "Where the numbers come from");
+  }
+
+  private static void stock(ObjectNode node) {
+    node.put("type", "array");
+    ObjectNode properties =
+        object(
+            node.putObject("items"),
+            List.of(
+                "id",
+                "description",
+                "unit",
+                "stockLengthsMm",
+                "kerfMm",
+                "material",
+                "thicknessMm",
+                "source"));
+    text(properties, "id", "One of " + String.join(", ", Items.ALL) + "; or another, not used");
+    text(properties, "description", "As on a shopping list");
+    text(properties, "unit", "What it is bought in: length, piece, roll, coil");
+    ObjectNode lengths = properties.putObject("stockLengthsMm");
+    lengths.put("type", "array").put("description", "Empty for what is counted by the piece");
+    lengths.putObject("items").put("type", "number").put("exclusiveMinimum", 0);
+    properties.putObject("kerfMm").put("type", "number").put("minimum", 0);
+    text(properties, "material", "The id of a material of this kit");
+    properties.putObject("thicknessMm").put("type", "number");
+    text(properties, "source", "Where the numbers come from");
+    for (String id : Items.ALL) {
+      ObjectNode contains = JSON.createObjectNode();
+      contains.putObject("contains").putObject("properties").putObject("id").put("const", id);
+      node.withArray("/allOf").add(contains);
+    }
+  }
+
+  private static String text(ObjectNode root) {
+    DefaultIndenter indent = new DefaultIndenter("  ", "\n");
+    try {
+      return JSON.writer(
+                  new DefaultPrettyPrinter().withObjectIndenter(indent).withArrayIndenter(indent))
+              .writeValueAsString(root)
+          + "\n";
+    } catch (JsonProcessingException e) {
+      throw new IllegalStateException(e);
+    }
+  }
+
+  /** A table of every value: key, meaning, and what the built-in kit has, with its source. */
+  static String values() {
+    Kit kit = KitReader.builtIn();
+    StringBuilder page =
+        new StringBuilder(
+            """
+            # Values of a kit of the pans family
+
+            Generated from the code that reads kits; `kit.schema.json` holds the same keys. Every key must be
+            in a kit file, with a number above zero in the unit that the key ends with, and its source.
+
+            """);
+    page.append("| key | meaning | `").append(kit.id()).append("` | its source |\n");
+    page.append("|---|---|---|---|\n");
+    DecimalFormat number =
+        new DecimalFormat("0.####", DecimalFormatSymbols.getInstance(Locale.ROOT));
+    for (PanValue value : PanValue.values()) {
+      Kit.Sourced own = kit.values().get(value);
+      page.append("| `").append(value.key()).append("` | ").append(value.meaning()).append(" | ");
+      page.append(number.format(own.value() / value.toSi(1))).append(" | ");
+      page.append(own.source().replace("|", "\\|")).append(" |\n");
+    }
+    return page.toString();
+  }
+}

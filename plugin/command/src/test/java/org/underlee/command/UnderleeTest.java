@@ -1,0 +1,287 @@
+package org.underlee.command;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.io.StringWriter;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.security.MessageDigest;
+import java.util.HexFormat;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** The verbs as a shell sees them: exit codes, both streams and the files left behind. */
+class UnderleeTest {
+  private static final Path SAMPLES = Path.of(System.getProperty("underlee.root", "."), "samples");
+
+  /** A project without anything in it. */
+  private static final String BARE =
+      """
+      ISO-10303-21;
+      HEADER;
+      FILE_DESCRIPTION((''),'2;1');
+      FILE_NAME('','',(''),(''),'','','');
+      FILE_SCHEMA(('%s'));
+      ENDSEC;
+      DATA;
+      #1=IFCPROJECT('0000000000000000000001',$,'p',$,$,$,$,$,#2);
+      #2=IFCUNITASSIGNMENT((#3));
+      #3=IFCSIUNIT(*,.LENGTHUNIT.,$,.METRE.);
+      ENDSEC;
+      END-ISO-10303-21;
+      """;
+
+  @TempDir Path folder;
+  private Path deck;
+
+  private record Ran(int code, String out, String err) {
+    JsonNode json() throws IOException {
+      return new ObjectMapper().readTree(out);
+    }
+  }
+
+  private static Ran run(Object... args) {
+    StringWriter out = new StringWriter();
+    StringWriter err = new StringWriter();
+    int code =
+        Underlee.run(
+            new PrintWriter(out),
+            new PrintWriter(err),
+            Stream.of(args).map(Object::toString).toArray(String[]::new));
+    return new Ran(code, out.toString(), err.toString());
+  }
+
+  @BeforeEach
+  void copyTheSample() throws IOException {
+    deck = folder.resolve("deck.ifc");
+    Files.copy(SAMPLES.resolve("pine-deck/pine-deck.ifc"), deck);
+  }
+
+  private Path file(String name, String text) throws IOException {
+    return Files.writeString(folder.resolve(name), text);
+  }
+
+  private Path bare() throws IOException {
+    return file("bare.ifc", BARE.formatted("IFC4"));
+  }
+
+  private static String sha256(Path file) throws Exception {
+    return HexFormat.of()
+        .formatHex(MessageDigest.getInstance("SHA-256").digest(Files.readAllBytes(file)));
+  }
+
+  /** Every file of the folder with its hash. */
+  private Map<String, String> files() throws Exception {
+    Map<String, String> all = new TreeMap<>();
+    try (Stream<Path> walk = Files.walk(folder)) {
+      for (Path f : walk.filter(Files::isRegularFile).toList()) {
+        all.put(folder.relativize(f).toString(), sha256(f));
+      }
+    }
+    return all;
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"pine-deck", "harbour-balcony", "hillside-terrace"})
+  void aSurveyOfASampleIsCleanAndItsJsonIsAllThatIsOnStdout(String sample) throws Exception {
+    Ran ran = run("survey", SAMPLES.resolve(sample + "/" + sample + ".ifc"), "--json");
+    assertThat(ran.code).isZero();
+    assertThat(ran.json().get("schema").asText()).isEqualTo("underlee/survey/1");
+    assertThat(ran.json().get("decks")).isNotEmpty();
+    assertThat(ran.out).startsWith("{").endsWith("}\n");
+    assertThat(ran.err).doesNotContain("{");
+  }
+
+  @Test
+  void textGoesToStdoutInTheUnitsThatAreAskedFor() {
+    assertThat(run("survey", deck, "--units", "metric").out).contains("349 mm");
+    assertThat(run("survey", deck, "--units", "imperial").out).contains("1' 1 3/4\"");
+    // the sample is drawn in feet
+    assertThat(run("survey", deck).out).isEqualTo(run("survey", deck, "--units", "imperial").out);
+  }
+
+  @ParameterizedTest
+  @CsvSource({"note,1", "warning,1", "error,0", "WARNING,1"})
+  void findingsAtOrAboveTheLevelEndWithOne(String level, int code) throws Exception {
+    Ran ran = run("survey", bare(), "--json", "--fail-on", level);
+    assertThat(ran.code).isEqualTo(code);
+    assertThat(ran.json().get("decks")).isEmpty();
+    assertThat(ran.json().get("findings").get(0).get("rule").asText()).isEqualTo("no-joists");
+    assertThat(ran.err).contains("no-joists");
+  }
+
+  @Test
+  void findingsWithoutALevelToFailOnEndWithZero() throws Exception {
+    assertThat(run("survey", bare()).code).isZero();
+  }
+
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "",
+        "paint",
+        "survey",
+        "survey DECK --fail-on loud",
+        "survey DECK --units cubits",
+        "survey DECK --no-such-option",
+        "survey DECK --picture picture.gif",
+        "survey DECK another.ifc",
+        "design DECK --takeoff takeoff.txt",
+        "design DECK --picture picture.gif",
+        "design DECK --view inside",
+        "strip DECK"
+      })
+  void wrongUsageEndsWithTwoAndNothingIsWritten(String line) throws Exception {
+    Map<String, String> before = files();
+    Ran ran =
+        line.isEmpty() ? run() : run((Object[]) line.replace("DECK", deck.toString()).split(" "));
+    assertThat(ran.code).isEqualTo(2);
+    assertThat(ran.err).isNotBlank();
+    assertThat(ran.out).isEmpty();
+    assertThat(files()).isEqualTo(before);
+  }
+
+  @Test
+  void helpAndVersionAreNoMistake() {
+    assertThat(run("--help").code).isZero();
+    assertThat(run("--help").out).contains("survey", "design", "takeoff", "strip");
+    assertThat(run("design", "--help").out).contains("--takeoff");
+    assertThat(run("--version").out).startsWith("underlee 0.");
+  }
+
+  private void assertRefused(Ran ran, String... words) throws Exception {
+    assertThat(ran.code).isEqualTo(3);
+    assertThat(ran.out).isEmpty();
+    assertThat(ran.err).contains(words).doesNotContain("\tat ");
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"survey", "design", "takeoff"})
+  void aModelThatCannotBeReadEndsWithThree(String verb) throws Exception {
+    Path text = file("note.ifc", "Dear builder, the deck is 16 ft wide.");
+    Path nothing = file("nothing.ifc", "");
+    Path unknown = file("unknown.ifc", BARE.formatted("IFC99"));
+    Path cut = file("cut.ifc", Files.readString(deck).substring(0, 20_000));
+    Map<String, String> before = files();
+    assertRefused(run(verb, folder.resolve("missing.ifc")), "missing.ifc", "cannot be read");
+    assertRefused(run(verb, folder), "cannot be read");
+    assertRefused(run(verb, text), "note.ifc");
+    assertRefused(run(verb, nothing), "nothing.ifc");
+    assertRefused(run(verb, unknown), "IFC99");
+    assertRefused(run(verb, cut), "cut.ifc");
+    assertThat(files()).isEqualTo(before);
+  }
+
+  @Test
+  void aDeckOrKitThatIsNotThereEndsWithThree() throws Exception {
+    Map<String, String> before = files();
+    assertRefused(run("design", deck, "--deck", "deck-9"), "deck-9", "deck-1");
+    assertRefused(run("takeoff", deck, "--kit", "tin"), "tin", "formed-aluminium");
+    Path kit = file("kit.json", "{}");
+    before.put("kit.json", sha256(kit));
+    assertRefused(run("design", deck, "--kit", kit), "kit.json");
+    assertRefused(run("strip", deck, "--out", folder.resolve("out.ifc")), "no assembly");
+    assertThat(files()).isEqualTo(before);
+  }
+
+  @Test
+  void anOutputThatCannotBeWrittenEndsWithFourAndLeavesNothingBehind() throws Exception {
+    Path nowhere = folder.resolve("no/such/folder/out.ifc");
+    Path taken = Files.createDirectory(folder.resolve("taken"));
+    Map<String, String> before = files();
+    for (Path target : List.of(nowhere, taken, deck)) {
+      for (Object[] line :
+          new Object[][] {
+            {"design", deck, "--out", target},
+            {"survey", deck, "--out", target},
+            {"takeoff", deck, "--out", target}
+          }) {
+        Ran ran = run(line);
+        assertThat(ran.code).as("%s to %s", line[0], target).isEqualTo(4);
+        assertThat(ran.out).isEmpty();
+        assertThat(ran.err).isNotBlank().doesNotContain("\tat ");
+        assertThat(files()).isEqualTo(before);
+      }
+    }
+    assertThat(nowhere.getParent()).doesNotExist();
+  }
+
+  @Test
+  void designWritesBesideTheModelAndLeavesTheModelAlone() throws Exception {
+    String original = sha256(deck);
+    Ran ran = run("design", deck, "--json");
+    assertThat(ran.code).isZero();
+    assertThat(ran.json().get("schema").asText()).isEqualTo("underlee/design/1");
+    assertThat(ran.json().get("parts")).isNotEmpty();
+    assertThat(ran.err).contains("deck.drained.ifc");
+    assertThat(files()).containsOnlyKeys("deck.ifc", "deck.drained.ifc");
+    assertThat(sha256(deck)).isEqualTo(original);
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"pine-deck", "harbour-balcony", "hillside-terrace"})
+  void stripGivesTheDesignersFileBack(String sample) throws Exception {
+    Path model = SAMPLES.resolve(sample + "/" + sample + ".ifc");
+    Path drained = folder.resolve("drained.ifc");
+    Path back = folder.resolve("back.ifc");
+    String original = sha256(model);
+    assertThat(run("design", model, "--out", drained).code).isZero();
+    assertThat(sha256(drained)).isNotEqualTo(original);
+    Ran strip = run("strip", drained, "--out", back);
+    assertThat(strip.code).isZero();
+    assertThat(strip.out).isEmpty();
+    assertThat(sha256(back)).isEqualTo(original);
+    assertThat(sha256(model)).isEqualTo(original);
+  }
+
+  @Test
+  void designingADrainedModelGivesWhatTheOriginalGives() throws Exception {
+    Path once = folder.resolve("once.ifc");
+    Path twice = folder.resolve("twice.ifc");
+    Ran first = run("design", deck, "--out", once, "--json");
+    Ran second = run("design", once, "--out", twice, "--json");
+    assertThat(second.code).isZero();
+    assertThat(sha256(twice)).isEqualTo(sha256(once));
+    assertThat(second.json().get("parts")).isEqualTo(first.json().get("parts"));
+  }
+
+  @Test
+  void anOutputThatIsThereIsReplaced() throws Exception {
+    Path out = file("out.json", "old");
+    assertThat(run("survey", deck, "--json", "--out", out).code).isZero();
+    assertThat(Files.readString(out)).isEqualTo(run("survey", deck, "--json").out);
+  }
+
+  @Test
+  void takeoffsAndPicturesAreWrittenByTheirEnding() throws Exception {
+    Path csv = folder.resolve("buy.csv");
+    Path json = folder.resolve("buy.json");
+    Path svg = folder.resolve("plan.svg");
+    Path png = folder.resolve("view.png");
+    assertThat(run("takeoff", deck, "--out", csv).code).isZero();
+    assertThat(run("takeoff", deck, "--out", json).code).isZero();
+    assertThat(Files.readString(csv)).startsWith("row,item,");
+    assertThat(Files.readString(json)).isEqualTo(run("takeoff", deck, "--json").out);
+    assertThat(run("takeoff", deck).out).contains("To buy");
+    Ran ran = run("design", deck, "--takeoff", folder.resolve("again.csv"), "--picture", svg);
+    assertThat(ran.code).isZero();
+    assertThat(Files.readString(folder.resolve("again.csv"))).isEqualTo(Files.readString(csv));
+    assertThat(Files.readString(svg)).contains("<svg", "B1");
+    assertThat(run("survey", deck, "--picture", png).code).isZero();
+    assertThat(new String(Files.readAllBytes(png), 1, 3, StandardCharsets.US_ASCII))
+        .isEqualTo("PNG");
+  }
+}
