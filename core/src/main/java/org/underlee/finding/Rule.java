@@ -5,8 +5,9 @@ package org.underlee.finding;
  *
  * @param id stable, lower case, with dashes: {@code bay-too-wide}
  * @param source the standard, edition and table, or {@code common practice}, or {@code Underlee}
+ * @param meaning one line for people: when it is found, and what follows from it
  */
-public record Rule(String id, Level level, String source) {
+public record Rule(String id, Level level, String source, String meaning) {
   /** For rules about what this program can read or do. */
   public static final String OWN = "Underlee";
 

@@ -1,12 +1,28 @@
 package org.underlee.framing;
 
+import java.util.List;
 import org.underlee.finding.Level;
 import org.underlee.finding.Rule;
 
 /** The rules whose findings come from recognising the framing. */
-final class FramingRules {
-  static final Rule NO_JOISTS = new Rule("no-joists", Level.WARNING, Rule.OWN);
-  static final Rule FALL_ASSUMED = new Rule("fall-direction-assumed", Level.WARNING, Rule.OWN);
+public final class FramingRules {
+  static final Rule NO_JOISTS =
+      new Rule(
+          "no-joists",
+          Level.WARNING,
+          Rule.OWN,
+          "Nothing in the model looks like three joists side by side, so there is no deck to drain.");
+
+  static final Rule FALL_ASSUMED =
+      new Rule(
+          "fall-direction-assumed",
+          Level.WARNING,
+          Rule.OWN,
+          "Nothing tells which end of the joists is the house side; water might be led to the house.");
 
   private FramingRules() {}
+
+  public static List<Rule> all() {
+    return List.of(NO_JOISTS, FALL_ASSUMED);
+  }
 }

@@ -8,10 +8,8 @@ import java.util.OptionalLong;
 import org.jspecify.annotations.Nullable;
 import org.underlee.finding.Finding;
 import org.underlee.finding.InputException;
-import org.underlee.finding.Level;
 import org.underlee.finding.NotMeasured;
 import org.underlee.finding.Place;
-import org.underlee.finding.Rule;
 import org.underlee.framing.BuildingElement;
 import org.underlee.framing.ElementSource;
 import org.underlee.framing.Storey;
@@ -28,9 +26,6 @@ import org.underlee.step.StepInstance;
  * slabs. Safe to share between threads.
  */
 public final class IfcModel implements ElementSource {
-  private static final Rule NO_LENGTH_UNIT =
-      new Rule("no-length-unit", Level.WARNING, "IFC, IfcUnitAssignment");
-
   private final StepFile step;
   private final IfcSchema schema;
   private final StepInstance project;
@@ -165,7 +160,7 @@ public final class IfcModel implements ElementSource {
     if (!units.lengthAssigned()) {
       all.add(
           Finding.of(
-              NO_LENGTH_UNIT,
+              IfcRules.NO_LENGTH_UNIT,
               project.place(),
               "The project assigns no length unit; lengths are taken for metres.",
               "Export the model with its units."));

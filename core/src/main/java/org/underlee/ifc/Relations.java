@@ -8,8 +8,6 @@ import java.util.OptionalLong;
 import java.util.function.Consumer;
 import org.underlee.finding.Finding;
 import org.underlee.finding.InputException;
-import org.underlee.finding.Level;
-import org.underlee.finding.Rule;
 import org.underlee.step.StepFile;
 import org.underlee.step.StepInstance;
 import org.underlee.step.StepValue;
@@ -20,9 +18,6 @@ import org.underlee.step.StepValue;
  * is passed over with a finding.
  */
 final class Relations {
-  private static final Rule UNREADABLE =
-      new Rule("relationship-unreadable", Level.WARNING, Rule.OWN);
-
   private final StepFile step;
   private final Map<Long, Long> containers = new HashMap<>();
   private final Map<Long, Long> wholes = new HashMap<>();
@@ -46,7 +41,12 @@ final class Relations {
       try {
         read.accept(step.decode(index));
       } catch (InputException e) {
-        findings.add(Finding.of(UNREADABLE, e.place(), String.valueOf(e.getMessage()), e.advice()));
+        findings.add(
+            Finding.of(
+                IfcRules.RELATIONSHIP_UNREADABLE,
+                e.place(),
+                String.valueOf(e.getMessage()),
+                e.advice()));
       }
     }
   }

@@ -10,8 +10,6 @@ import java.util.OptionalLong;
 import java.util.Set;
 import org.underlee.finding.Finding;
 import org.underlee.finding.InputException;
-import org.underlee.finding.Level;
-import org.underlee.finding.Rule;
 import org.underlee.framing.Storey;
 import org.underlee.step.StepFile;
 import org.underlee.step.StepInstance;
@@ -21,7 +19,6 @@ import org.underlee.step.StepInstance;
  */
 final class SpatialTree {
   private static final String STOREY = "IFCBUILDINGSTOREY";
-  private static final Rule UNPLACED = new Rule("storey-unplaced", Level.WARNING, Rule.OWN);
 
   private final Relations relations;
   private final Map<Long, Storey> storeys = new LinkedHashMap<>();
@@ -48,7 +45,9 @@ final class SpatialTree {
     try {
       return placements.world(storey.ref(5)).origin().z();
     } catch (InputException e) {
-      findings.add(Finding.of(UNPLACED, e.place(), String.valueOf(e.getMessage()), e.advice()));
+      findings.add(
+          Finding.of(
+              IfcRules.STOREY_UNPLACED, e.place(), String.valueOf(e.getMessage()), e.advice()));
       return attribute;
     }
   }

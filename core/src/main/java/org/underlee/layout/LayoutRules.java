@@ -1,20 +1,96 @@
 package org.underlee.layout;
 
+import java.util.List;
 import org.underlee.finding.Level;
 import org.underlee.finding.Rule;
 
 /** The rules whose findings come from laying out an assembly. */
-final class LayoutRules {
-  static final Rule BAY_TOO_WIDE = new Rule("bay-too-wide", Level.ERROR, Rule.COMMON_PRACTICE);
-  static final Rule BAY_TOO_NARROW = new Rule("bay-too-narrow", Level.ERROR, Rule.COMMON_PRACTICE);
-  static final Rule RUN_TOO_SHORT = new Rule("run-too-short", Level.ERROR, Rule.OWN);
-  static final Rule NO_SEAT = new Rule("no-seat-height", Level.ERROR, Rule.OWN);
-  static final Rule PIPE_AT_EDGE = new Rule("pipe-at-pan-edge", Level.ERROR, Rule.OWN);
-  static final Rule NO_POST = new Rule("no-post-for-downspout", Level.WARNING, Rule.OWN);
-  static final Rule HEADROOM = new Rule("headroom", Level.WARNING, Rule.COMMON_PRACTICE);
-  static final Rule INSIDE_FLOOR = new Rule("inside-floor-left-out", Level.NOTE, Rule.OWN);
-  static final Rule BEYOND_BEAM = new Rule("open-beyond-the-beam", Level.WARNING, Rule.OWN);
-  static final Rule FIELD_EMPTY = new Rule("field-not-served", Level.ERROR, Rule.OWN);
+public final class LayoutRules {
+  static final Rule BAY_TOO_WIDE =
+      new Rule(
+          "bay-too-wide",
+          Level.ERROR,
+          Rule.COMMON_PRACTICE,
+          "The bay is wider than a pan of the kit spans; it is left open.");
+
+  static final Rule BAY_TOO_NARROW =
+      new Rule(
+          "bay-too-narrow",
+          Level.ERROR,
+          Rule.COMMON_PRACTICE,
+          "The bay is too narrow to form and fix a pan in; it is left open.");
+
+  static final Rule RUN_TOO_SHORT =
+      new Rule(
+          "run-too-short",
+          Level.ERROR,
+          Rule.OWN,
+          "The clear run leaves no room for a pan between its end gaps; the bay is left open.");
+
+  static final Rule NO_SEAT =
+      new Rule(
+          "no-seat-height",
+          Level.ERROR,
+          Rule.OWN,
+          "No height of the pan's bearing line meets every limit in the bay, or not the field's"
+              + " height; the bay is left open.");
+
+  static final Rule PIPE_AT_EDGE =
+      new Rule(
+          "pipe-at-pan-edge",
+          Level.ERROR,
+          Rule.OWN,
+          "A pipe goes through where no sheet would be left around its collar; the bay is left"
+              + " open.");
+
+  static final Rule NO_POST =
+      new Rule(
+          "no-post-for-downspout",
+          Level.WARNING,
+          Rule.OWN,
+          "No post stands by the gutter to fix a downspout to.");
+
+  static final Rule HEADROOM =
+      new Rule(
+          "headroom",
+          Level.WARNING,
+          Rule.COMMON_PRACTICE,
+          "Less than the kit's headroom is left below the gutter.");
+
+  static final Rule INSIDE_FLOOR =
+      new Rule(
+          "inside-floor-left-out",
+          Level.NOTE,
+          Rule.OWN,
+          "Walls stand around a floor, so it is taken for one inside and is not laid out.");
+
+  static final Rule BEYOND_BEAM =
+      new Rule(
+          "open-beyond-the-beam",
+          Level.WARNING,
+          Rule.OWN,
+          "The pans end at the beam; the deck from there to the rim drips.");
+
+  static final Rule FIELD_EMPTY =
+      new Rule(
+          "field-not-served",
+          Level.ERROR,
+          Rule.OWN,
+          "No bay of the field can be served with this kit; nothing is laid out there.");
 
   private LayoutRules() {}
+
+  public static List<Rule> all() {
+    return List.of(
+        BAY_TOO_WIDE,
+        BAY_TOO_NARROW,
+        RUN_TOO_SHORT,
+        NO_SEAT,
+        PIPE_AT_EDGE,
+        NO_POST,
+        HEADROOM,
+        INSIDE_FLOOR,
+        BEYOND_BEAM,
+        FIELD_EMPTY);
+  }
 }

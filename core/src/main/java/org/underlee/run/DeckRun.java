@@ -11,9 +11,7 @@ import org.underlee.bay.CrossingFinder;
 import org.underlee.bay.FieldBays;
 import org.underlee.finding.Finding;
 import org.underlee.finding.InputException;
-import org.underlee.finding.Level;
 import org.underlee.finding.Place;
-import org.underlee.finding.Rule;
 import org.underlee.framing.Framer;
 import org.underlee.framing.Framing;
 import org.underlee.ifc.IfcModel;
@@ -36,8 +34,6 @@ import org.underlee.writeback.WriteBack;
  * out an assembly, count it, write it into a copy.
  */
 public final class DeckRun {
-  private static final Rule EDITED = new Rule("edited-around-assembly", Level.NOTE, Rule.OWN);
-
   private DeckRun() {}
 
   /**
@@ -108,7 +104,7 @@ public final class DeckRun {
 
   private static Finding edited(String name) {
     return Finding.of(
-        EDITED,
+        Rules.EDITED,
         Place.NOWHERE.inFile(name),
         "The model was edited after the assembly was written into it; the edits are kept.",
         "Check that they were meant.");

@@ -7,7 +7,7 @@ import java.util.Optional;
 import org.junit.jupiter.api.Test;
 
 class FindingTest {
-  private static final Rule RULE = new Rule("bay-too-wide", Level.WARNING, Rule.OWN);
+  private static final Rule RULE = new Rule("bay-too-wide", Level.WARNING, Rule.OWN, "too wide");
 
   @Test
   void aPlaceSaysAllThatIsKnownInOneOrder() {

@@ -1,0 +1,30 @@
+package org.underlee.run;
+
+import java.util.List;
+import java.util.stream.Stream;
+import org.underlee.finding.Level;
+import org.underlee.finding.Rule;
+import org.underlee.framing.FramingRules;
+import org.underlee.ifc.IfcRules;
+import org.underlee.layout.LayoutRules;
+import org.underlee.step.StepRules;
+
+/** Every rule that a finding may be an instance of. */
+public final class Rules {
+  static final Rule EDITED =
+      new Rule(
+          "edited-around-assembly",
+          Level.NOTE,
+          Rule.OWN,
+          "The model was changed after an assembly was written into it; the changes are kept.");
+
+  private Rules() {}
+
+  /** In the order in which a run comes to them. */
+  public static List<Rule> all() {
+    return Stream.of(
+            StepRules.all(), IfcRules.all(), List.of(EDITED), FramingRules.all(), LayoutRules.all())
+        .flatMap(List::stream)
+        .toList();
+  }
+}

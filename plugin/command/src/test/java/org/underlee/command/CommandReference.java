@@ -1,0 +1,55 @@
+package org.underlee.command;
+
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.io.StringWriter;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.stream.Stream;
+import picocli.CommandLine.Command;
+
+/** Makes the reference page of the command from its own help. */
+final class CommandReference {
+  static final String FILE = "docs/reference/command.md";
+
+  /** Colours, which help has on some terminals. */
+  private static final String ANSI = "\u001b\\[[0-9;]*m";
+
+  private CommandReference() {}
+
+  /** Writes the page below the given root of the project. */
+  public static void main(String[] args) throws IOException {
+    Files.writeString(Path.of(args.length > 0 ? args[0] : ".", FILE), page());
+  }
+
+  static String page() {
+    StringBuilder page =
+        new StringBuilder(
+            """
+            # Command
+
+            Generated from the command's own help. `underlee` stands for `java -jar plugin/command/target/underlee.jar`.
+            Reports go to standard output, messages and findings to standard error. [Exit codes](../how-to/read-findings.md#exit-codes)
+            are in the page on findings.
+
+            """);
+    page.append(help("## underlee", "--help"));
+    verbs().forEach(v -> page.append('\n').append(help("## " + v, v, "--help")));
+    return page.toString();
+  }
+
+  private static Stream<String> verbs() {
+    return Stream.of(Underlee.class.getAnnotation(Command.class).subcommands())
+        .map(c -> c.getAnnotation(Command.class).name());
+  }
+
+  private static String help(String heading, String... args) {
+    StringWriter out = new StringWriter();
+    int code = Underlee.run(new PrintWriter(out), new PrintWriter(new StringWriter()), args);
+    if (code != ExitCode.CLEAN) {
+      throw new IllegalStateException(String.join(" ", args) + " ended with " + code);
+    }
+    String text = out.toString().replace("\r\n", "\n").replaceAll(ANSI, "");
+    return heading + "\n\n```text\n" + text + "```\n";
+  }
+}

@@ -1,0 +1,159 @@
+package org.underlee.command;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.io.StringWriter;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/**
+ * Runs the commands of the tutorial and the how-to pages ({@code console} blocks) and looks for
+ * what the pages show below them. A line {@code …} stands for any lines.
+ */
+class DocumentedCommandsTest {
+  private static final Path ROOT = Path.of(System.getProperty("underlee.root", "."));
+  private static final String PROMPT = "$ ";
+  private static final String LEFT_OUT = "…";
+
+  @TempDir Path folder;
+
+  /** A command, and what the page says that it prints. */
+  private record Step(String command, List<String> shown) {}
+
+  /** What a command did. */
+  private record Ran(int code, String out, String err) {
+    /** The first stretch of shown lines that is in neither stream. */
+    Optional<String> missing(List<String> shown) {
+      List<String> stretch = new ArrayList<>();
+      for (String line : Stream.concat(shown.stream(), Stream.of(LEFT_OUT)).toList()) {
+        if (!line.equals(LEFT_OUT)) {
+          stretch.add(line);
+          continue;
+        }
+        String text = "\n" + String.join("\n", stretch) + "\n";
+        if (!stretch.isEmpty() && !("\n" + out).contains(text) && !("\n" + err).contains(text)) {
+          return Optional.of(text);
+        }
+        stretch.clear();
+      }
+      return Optional.empty();
+    }
+  }
+
+  static Stream<String> pages() {
+    return Stream.of(
+        "tutorial.md",
+        "how-to/use-your-own-kit.md",
+        "how-to/read-findings.md",
+        "how-to/hand-over-quantities.md",
+        "how-to/replace-or-remove-the-assembly.md",
+        "how-to/bad-files.md");
+  }
+
+  @ParameterizedTest
+  @MethodSource("pages")
+  void aPageShowsWhatItsCommandsPrint(String page) throws IOException {
+    layOutFiles();
+    List<Step> steps = steps(Files.readString(ROOT.resolve("docs").resolve(page)));
+    assertThat(steps).isNotEmpty();
+    Ran last = new Ran(0, "", "");
+    for (Step step : steps) {
+      if (step.command.equals("echo $?")) {
+        assertThat(step.shown).containsExactly(Integer.toString(last.code));
+      } else {
+        last = run(step.command);
+        assertThat(last.missing(step.shown)).as(step.command).isEmpty();
+      }
+    }
+  }
+
+  @Test
+  void aShownLineThatIsNotPrintedIsNoticed() throws IOException {
+    layOutFiles();
+    Ran ran = run("underlee survey pine-deck.ifc");
+    assertThat(ran.missing(List.of("pine-deck.ifc: IFC4, lengths in foot", LEFT_OUT))).isEmpty();
+    assertThat(ran.missing(List.of("pine-deck.ifc: IFC4, lengths in foot", "B1")))
+        .hasValueSatisfying(m -> assertThat(m).contains("B1"));
+    assertThat(ran.missing(List.of("IFC4, lengths in foot"))).isPresent();
+  }
+
+  private static List<Step> steps(String page) {
+    List<Step> steps = new ArrayList<>();
+    boolean inside = false;
+    for (String line : page.lines().toList()) {
+      if (line.startsWith("```")) {
+        inside = line.equals("```console");
+      } else if (inside && line.startsWith(PROMPT)) {
+        steps.add(new Step(line.substring(PROMPT.length()), new ArrayList<>()));
+      } else if (inside) {
+        steps.get(steps.size() - 1).shown.add(line);
+      }
+    }
+    return steps;
+  }
+
+  private Ran run(String command) {
+    List<String> words = List.of(command.split(" "));
+    assertThat(words.get(0)).isEqualTo("underlee");
+    String[] args =
+        words.stream()
+            .skip(1)
+            .map(w -> w.contains(".") ? folder.resolve(w).toString() : w)
+            .toArray(String[]::new);
+    StringWriter out = new StringWriter();
+    StringWriter err = new StringWriter();
+    int code = Underlee.run(new PrintWriter(out), new PrintWriter(err), args);
+    return new Ran(code, asInFolder(out), asInFolder(err));
+  }
+
+  private String asInFolder(StringWriter text) {
+    return text.toString()
+        .replace("\r\n", "\n")
+        .replace(folder + folder.getFileSystem().getSeparator(), "");
+  }
+
+  /** The files that the pages speak of. */
+  private void layOutFiles() throws IOException {
+    for (String name : List.of("pine-deck", "harbour-balcony", "hillside-terrace")) {
+      Path given = ROOT.resolve("samples").resolve(name).resolve(name + ".ifc");
+      Path kept = folder.resolve("samples").resolve(name).resolve(name + ".ifc");
+      Files.createDirectories(kept.getParent());
+      Files.copy(given, kept);
+      Files.copy(given, folder.resolve(name + ".ifc"));
+    }
+    String deck = Files.readString(folder.resolve("pine-deck.ifc"));
+    Files.writeString(folder.resolve("cut.ifc"), deck.substring(0, 30_000));
+    Files.writeString(
+        folder.resolve("no-profile.ifc"),
+        deck.replaceFirst("IFCEXTRUDEDAREASOLID\\(#[0-9]+", "IFCEXTRUDEDAREASOLID(#999999"));
+    drainedFiles();
+    kits();
+  }
+
+  private void drainedFiles() throws IOException {
+    assertThat(run("underlee design pine-deck.ifc --out pine-deck.drained.ifc").code).isZero();
+    String drained = Files.readString(folder.resolve("pine-deck.drained.ifc"));
+    Files.writeString(folder.resolve("edited.ifc"), drained.replaceFirst("'Deck'", "'Terrace'"));
+    Files.writeString(folder.resolve("half.ifc"), drained.replace("/* Underlee ends */", ""));
+  }
+
+  private void kits() throws IOException {
+    String builtIn =
+        Files.readString(
+            ROOT.resolve("core/src/main/resources/org/underlee/kit/formed-aluminium.json"));
+    Files.writeString(
+        folder.resolve("my-kit.json"),
+        builtIn.replace("Site-formed coated aluminium pans", "Our shop's pans"));
+    Files.writeString(folder.resolve("slip.json"), builtIn.replace("\"railLegMm\"", "\"railLeg\""));
+  }
+}
