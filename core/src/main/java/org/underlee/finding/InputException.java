@@ -1,6 +1,9 @@
 package org.underlee.finding;
 
-/** The input cannot be used as it is. The message says what is wrong; the advice, what to do. */
+/**
+ * The input cannot be used as it is. The message says where and what is wrong; the advice, what to
+ * do.
+ */
 public final class InputException extends RuntimeException {
   private static final long serialVersionUID = 1;
 
@@ -8,7 +11,7 @@ public final class InputException extends RuntimeException {
   private final String advice;
 
   public InputException(Place place, String message, String advice) {
-    super(message);
+    super(place.equals(Place.NOWHERE) ? message : place + ": " + message);
     this.place = place;
     this.advice = advice;
   }

@@ -61,7 +61,7 @@ public final class IfcModel implements ElementSource {
     if (projects.length == 0) {
       throw new InputException(
           Place.NOWHERE.inFile(step.name()),
-          step.name() + ": the model has no IfcProject, so its units are unknown",
+          "the model has no IfcProject, so its units are unknown",
           "Export the whole model, not a part of the file.");
     }
     return step.decode(projects[0]);

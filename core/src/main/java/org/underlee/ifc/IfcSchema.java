@@ -23,7 +23,7 @@ public enum IfcSchema {
     }
     throw new InputException(
         Place.NOWHERE.inFile(step.name()),
-        step.name() + ": the schema " + (name.isEmpty() ? "is not named" : name + " is not read"),
+        "the schema " + (name.isEmpty() ? "is not named" : name + " is not read"),
         "Export the model as IFC4 (IFC2X3, IFC4 and IFC4X3 are read).");
   }
 }

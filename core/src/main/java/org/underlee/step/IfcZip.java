@@ -130,7 +130,7 @@ public final class IfcZip {
   }
 
   private InputException refused(String what, String advice) {
-    return new InputException(Place.NOWHERE.inFile(name), name + " " + what, advice);
+    return new InputException(Place.NOWHERE.inFile(name), "the archive " + what, advice);
   }
 
   /** Counts what is taken from the archive. */

@@ -141,7 +141,7 @@ public final class StepFile {
     if (offset > MOST_IN_ARRAY) {
       throw new InputException(
           Place.NOWHERE.inFile(name()),
-          name() + " has " + size() + " bytes; at most " + MOST_IN_ARRAY + " can be written to",
+          "the file has " + size() + " bytes; at most " + MOST_IN_ARRAY + " can be written to",
           "Export the deck and what is near it as a model of its own.");
     }
     return (int) offset;
@@ -221,7 +221,7 @@ public final class StepFile {
     int found = find(id);
     if (found < 0) {
       String what = needer.keyword() + " refers to #" + id + ", which the file does not have";
-      throw missing(id, needer.place(), needer.place() + ": " + what);
+      throw missing(id, needer.place(), what);
     }
     return decode(found);
   }

@@ -218,7 +218,7 @@ public final class StepInstance {
   public InputException error(String what) {
     return new InputException(
         place(),
-        place() + ": " + keyword + ": " + what,
+        keyword + ": " + what,
         "Have the program that wrote the file export it again, or correct this line.");
   }
 

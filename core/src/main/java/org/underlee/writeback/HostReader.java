@@ -55,7 +55,7 @@ final class HostReader {
     if (context.isEmpty()) {
       throw new InputException(
           Place.NOWHERE.inFile(file.name()),
-          file.name() + " has no context for shapes in 3D, so nothing can be added to it",
+          "the model has no context for shapes in 3D, so nothing can be added to it",
           "Export the model again with its 3D shapes.");
     }
     return file.instance(context.getAsLong());

@@ -83,7 +83,7 @@ public final class WriteBack {
             id -> {
               throw new InputException(
                   Place.NOWHERE.inFile(file.name()),
-                  file.name() + " already holds this assembly, without the marks around it: " + id,
+                  "the model already holds this assembly, without the marks around it: " + id,
                   "Maybe another program saved a drained model. Delete the assembly there, or"
                       + " begin with the designer's file.");
             });

@@ -39,7 +39,7 @@ class FindingTest {
   @Test
   void anInputErrorCarriesItsPlaceAndAdvice() {
     InputException e = new InputException(Place.text(2, 9), "what", "advice");
-    assertThat(e).hasMessage("what");
+    assertThat(e).hasMessage("line 2, column 9: what");
     assertThat(e.place()).isEqualTo(Place.text(2, 9));
     assertThat(e.advice()).isEqualTo("advice");
   }

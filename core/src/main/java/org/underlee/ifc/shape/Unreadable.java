@@ -11,7 +11,7 @@ public final class Unreadable {
   public static InputException unsupported(StepInstance instance, String where) {
     return new InputException(
         instance.place(),
-        instance.place() + ": " + instance.keyword() + " is not read" + where,
+        instance.keyword() + " is not read" + where,
         "Export the body as extrusions, as a faceted B-rep or as a tessellation.");
   }
 
@@ -19,7 +19,7 @@ public final class Unreadable {
   static InputException degenerate(StepInstance instance, String what) {
     return new InputException(
         instance.place(),
-        instance.place() + ": " + instance.keyword() + ": " + what,
+        instance.keyword() + ": " + what,
         "Correct this shape in the program that made the model.");
   }
 }

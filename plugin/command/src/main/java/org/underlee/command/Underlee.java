@@ -60,8 +60,7 @@ public final class Underlee {
   private static int failed(Exception e, CommandLine line, ParseResult parsed) {
     PrintWriter err = line.getErr();
     if (e instanceof InputException input) {
-      String place = input.place().toString();
-      err.println((place.isEmpty() ? "" : place + ": ") + input.getMessage());
+      err.println(input.getMessage());
       err.println(input.advice());
       return ExitCode.INPUT;
     }
