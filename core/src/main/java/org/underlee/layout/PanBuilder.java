@@ -70,6 +70,7 @@ record PanBuilder(FieldPlan plan, PartNames names) {
     double length = trough.to() - trough.from();
     PartNames.Shape shape =
         PartNames.Shape.of(Items.PAN_SHEET, length, trough.width(), trough.bodies(slope))
+            .foldedFrom(trough.blankWidth())
             .falling(plan.fall());
     return names.inBay(run.bay().id(), kind, ordinal, shape, why(run, kind, trough));
   }

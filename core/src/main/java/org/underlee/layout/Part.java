@@ -17,6 +17,7 @@ import org.underlee.geom.Outline;
  * @param item the kit's stock item that it is cut from
  * @param length along its own axis, metres: the length to cut
  * @param width across, metres, at its wider end
+ * @param sheetWidth of the flat sheet it is folded from, where it is folded
  * @param fall drop over run along its axis, for parts that carry water
  * @param bodies its exact shape in world metres: pieces that touch and never overlap; empty for
  *     fasteners, which are counted and not drawn
@@ -33,6 +34,7 @@ public record Part(
     String item,
     double length,
     double width,
+    OptionalDouble sheetWidth,
     OptionalDouble fall,
     List<Extrusion> bodies,
     Optional<Outline> section,

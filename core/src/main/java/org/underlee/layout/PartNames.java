@@ -35,26 +35,49 @@ record PartNames(String field, int number) {
       String item,
       double length,
       double width,
+      OptionalDouble sheetWidth,
       OptionalDouble fall,
       List<Extrusion> bodies,
       Optional<Outline> section,
       int count) {
 
     static Shape of(String item, double length, double width, List<Extrusion> bodies) {
-      return new Shape(item, length, width, OptionalDouble.empty(), bodies, Optional.empty(), 1);
+      return new Shape(
+          item,
+          length,
+          width,
+          OptionalDouble.empty(),
+          OptionalDouble.empty(),
+          bodies,
+          Optional.empty(),
+          1);
     }
 
     /** Pieces that are counted and not drawn. */
     static Shape counted(String item, int count) {
-      return new Shape(item, 0, 0, OptionalDouble.empty(), List.of(), Optional.empty(), count);
+      return new Shape(
+          item,
+          0,
+          0,
+          OptionalDouble.empty(),
+          OptionalDouble.empty(),
+          List.of(),
+          Optional.empty(),
+          count);
+    }
+
+    Shape foldedFrom(double flatWidth) {
+      return new Shape(
+          item, length, width, OptionalDouble.of(flatWidth), fall, bodies, section, count);
     }
 
     Shape falling(double dropPerRun) {
-      return new Shape(item, length, width, OptionalDouble.of(dropPerRun), bodies, section, count);
+      return new Shape(
+          item, length, width, sheetWidth, OptionalDouble.of(dropPerRun), bodies, section, count);
     }
 
     Shape cutFrom(Outline profile) {
-      return new Shape(item, length, width, fall, bodies, Optional.of(profile), count);
+      return new Shape(item, length, width, sheetWidth, fall, bodies, Optional.of(profile), count);
     }
   }
 
@@ -75,6 +98,7 @@ record PartNames(String field, int number) {
         s.item,
         s.length,
         s.width,
+        s.sheetWidth,
         s.fall,
         s.bodies,
         s.section,

@@ -20,7 +20,7 @@ public record Scope(Optional<String> deck) {
    *
    * @throws InputException when the named deck is not in the model
    */
-  List<Deck> of(List<Deck> decks) {
+  public List<Deck> of(List<Deck> decks) {
     List<Deck> chosen =
         decks.stream().filter(d -> deck.map(d.id()::equals).orElse(d.outside().value())).toList();
     if (deck.isPresent() && chosen.isEmpty()) {

@@ -93,6 +93,7 @@ record StripBuilder(FieldPlan plan, PartNames names) {
                 trough.to() - trough.from(),
                 trough.width(),
                 trough.bodies(slope))
+            .foldedFrom(trough.blankWidth())
             .falling(plan.fall()),
         line.plies().size()
             + " plies let water through their seams; the strip is as wide as the line, "

@@ -51,6 +51,7 @@ public final class DesignJson {
     } else {
       node.put("lengthMm", Json.mm(part.length()));
       node.put("widthMm", Json.mm(part.width()));
+      part.sheetWidth().ifPresent(w -> node.put("sheetWidthMm", Json.mm(w)));
     }
     part.fall().ifPresent(f -> node.put("fall", Json.rounded(f, FALL_DECIMALS)));
     node.put("why", part.why());

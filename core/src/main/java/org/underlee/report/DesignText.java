@@ -75,8 +75,11 @@ public final class DesignText {
     for (Takeoff.Line line : takeoff.lines()) {
       StockItem item = design.layout().kit().item(line.item());
       if (item.isSoldByLength()) {
-        bought(takeoff, line.item(), units)
-            .forEach(b -> out.append(row(b, line.description(), used(takeoff, line, units))));
+        List<String> rows = bought(takeoff, line.item(), units);
+        for (String amount : rows) {
+          boolean last = amount.equals(rows.get(rows.size() - 1));
+          out.append(row(amount, line.description(), last ? used(takeoff, line, units) : ""));
+        }
       } else {
         out.append(
             row(String.format(Locale.ROOT, "%.0f", line.quantity()), line.description(), ""));
@@ -110,12 +113,16 @@ public final class DesignText {
   }
 
   private static String cut(Takeoff.Cut cut, UnitSystem units) {
+    String flat =
+        cut.sheetWidth().isPresent()
+            ? " x " + Lengths.format(cut.sheetWidth().getAsDouble(), units) + " flat"
+            : "";
     return String.format(
             Locale.ROOT,
-            "  %3d x %-14s %-16s %s",
+            "  %3d x %-32s %-13s %s",
             cut.count(),
-            Lengths.format(cut.length(), units),
-            cut.item(),
+            Lengths.format(cut.length(), units) + flat,
+            cut.kind().word().replace('-', ' '),
             places(cut.bays()))
         + "\n";
   }

@@ -20,6 +20,7 @@ public final class TakeoffCsv {
           "quantity",
           "unit",
           "length_mm",
+          "sheet_width_mm",
           "pattern_mm",
           "offcut_mm",
           "where");
@@ -40,13 +41,15 @@ public final class TakeoffCsv {
 
   private static List<String> line(Takeoff.Line l) {
     String quantity = Json.rounded(l.quantity(), QUANTITY_DECIMALS).toPlainString();
-    return List.of("count", l.item(), l.description(), quantity, l.unit(), "", "", "", "");
+    return List.of("count", l.item(), l.description(), quantity, l.unit(), "", "", "", "", "");
   }
 
   private static List<String> cut(Takeoff.Cut c) {
     String count = Integer.toString(c.count());
     String where = String.join(" ", c.bays());
-    return List.of("cut", c.item(), "", count, "piece", mm(c.length()), "", "", where);
+    String width = c.sheetWidth().isPresent() ? mm(c.sheetWidth().getAsDouble()) : "";
+    return List.of(
+        "cut", c.item(), c.kind().word(), count, "piece", mm(c.length()), width, "", "", where);
   }
 
   private static List<String> stock(Takeoff.Stock s) {
@@ -59,6 +62,7 @@ public final class TakeoffCsv {
         pieces,
         "stock length",
         mm(s.stockLength()),
+        "",
         pattern,
         mm(s.offcut()),
         "");

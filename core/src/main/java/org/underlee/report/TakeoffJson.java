@@ -38,7 +38,9 @@ public final class TakeoffJson {
 
   private static void cut(ObjectNode node, Takeoff.Cut cut) {
     node.put("item", cut.item());
+    node.put("kind", cut.kind().word());
     node.put("lengthMm", Json.mm(cut.length()));
+    cut.sheetWidth().ifPresent(w -> node.put("sheetWidthMm", Json.mm(w)));
     node.put("count", cut.count());
     Json.strings(node.putArray("bays"), cut.bays());
   }

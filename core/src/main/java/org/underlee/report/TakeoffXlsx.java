@@ -38,12 +38,17 @@ public final class TakeoffXlsx {
       sheet(
           book,
           "Cuts",
-          List.of("item", "count", "length mm", "where"),
+          List.of("kind", "item", "count", "length mm", "sheet width mm", "where"),
           takeoff.cuts().stream()
               .map(
                   c ->
                       List.of(
-                          c.item(), c.count(), Json.mm(c.length()), String.join(" ", c.bays()))));
+                          c.kind().word(),
+                          c.item(),
+                          c.count(),
+                          Json.mm(c.length()),
+                          c.sheetWidth().isPresent() ? Json.mm(c.sheetWidth().getAsDouble()) : "",
+                          String.join(" ", c.bays()))));
       sheet(
           book,
           "Buy",

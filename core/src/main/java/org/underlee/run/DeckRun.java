@@ -11,6 +11,7 @@ import org.underlee.bay.CrossingFinder;
 import org.underlee.bay.FieldBays;
 import org.underlee.finding.Finding;
 import org.underlee.finding.InputException;
+import org.underlee.finding.NotMeasured;
 import org.underlee.finding.Place;
 import org.underlee.framing.Framer;
 import org.underlee.framing.Framing;
@@ -48,6 +49,7 @@ public final class DeckRun {
   /** As {@link #survey(Path)}, from bytes: of a model, or of an archive that holds one. */
   public static Survey survey(byte[] given, String name) {
     byte[] plain = plain(given, name);
+    requireMarks(plain, name);
     Optional<Strip.Stripped> stripped = Strip.original(plain);
     byte[] designers = stripped.map(Strip.Stripped::bytes).orElse(plain);
     IfcModel model = IfcModel.of(StepFile.of(designers, name));
@@ -59,6 +61,7 @@ public final class DeckRun {
     List<Finding> findings = new ArrayList<>(model.step().findings());
     findings.addAll(model.findings());
     stripped.filter(s -> !s.exact()).ifPresent(s -> findings.add(edited(name)));
+    notMeasured(model.notMeasured()).ifPresent(findings::add);
     findings.addAll(framing.findings());
     return new Survey(source, model, framing, bays, findings);
   }
@@ -87,9 +90,11 @@ public final class DeckRun {
   /**
    * Saves the designer's model without our assembly.
    *
+   * @return whether that is the designer's file byte for byte; if not, the model was edited around
+   *     the assembly, and the edits are kept
    * @throws InputException when there is none of ours in the file
    */
-  public static void strip(Path input, Path output) {
+  public static boolean strip(Path input, Path output) {
     Strip.Stripped stripped =
         Strip.original(plain(read(input), input.getFileName().toString()))
             .orElseThrow(
@@ -100,6 +105,32 @@ public final class DeckRun {
                         "Give a model that design has written; the designer's file needs no"
                             + " stripping."));
     new SafeSave().plain(input, output, false, stripped.bytes());
+    return stripped.exact();
+  }
+
+  private static void requireMarks(byte[] model, String name) {
+    if (Strip.holdsUnmarked(model)) {
+      throw new InputException(
+          Place.NOWHERE.inFile(name),
+          "the model holds an assembly of ours, but the marks around it are gone",
+          "Maybe another program saved a drained model. Delete the assembly there, or begin with"
+              + " the designer's file.");
+    }
+  }
+
+  private static Optional<Finding> notMeasured(List<NotMeasured> all) {
+    return all.stream()
+        .findFirst()
+        .map(
+            first ->
+                Finding.of(
+                    Rules.NOT_MEASURED,
+                    first.place(),
+                    all.size()
+                        + (all.size() == 1 ? " element" : " elements")
+                        + " could not be measured and may be missing from the result. The first: "
+                        + first.why(),
+                    "See notMeasured in the JSON for all; export their bodies in a simpler form."));
   }
 
   private static Finding edited(String name) {
@@ -120,7 +151,9 @@ public final class DeckRun {
     } catch (IOException e) {
       throw new InputException(
           Place.NOWHERE.inFile(file.toString()),
-          "the file cannot be read: " + e.getClass().getSimpleName(),
+          Files.isDirectory(file)
+              ? "this is a folder, not a file"
+              : Files.exists(file) ? "the file cannot be read" : "there is no such file",
           "Check the path and the rights to the file.");
     }
   }

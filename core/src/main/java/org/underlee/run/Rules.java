@@ -18,12 +18,23 @@ public final class Rules {
           Rule.OWN,
           "The model was changed after an assembly was written into it; the changes are kept.");
 
+  static final Rule NOT_MEASURED =
+      new Rule(
+          "not-measured",
+          Level.WARNING,
+          Rule.OWN,
+          "The shapes of some elements cannot be read; if one is a joist or a pipe, the result lacks it.");
+
   private Rules() {}
 
   /** In the order in which a run comes to them. */
   public static List<Rule> all() {
     return Stream.of(
-            StepRules.all(), IfcRules.all(), List.of(EDITED), FramingRules.all(), LayoutRules.all())
+            StepRules.all(),
+            IfcRules.all(),
+            List.of(EDITED, NOT_MEASURED),
+            FramingRules.all(),
+            LayoutRules.all())
         .flatMap(List::stream)
         .toList();
   }

@@ -1,11 +1,14 @@
 package org.underlee.run;
 
 import java.util.List;
+import java.util.Optional;
 import org.underlee.bay.FieldBays;
 import org.underlee.finding.Finding;
+import org.underlee.framing.Deck;
 import org.underlee.framing.Field;
 import org.underlee.framing.Framing;
 import org.underlee.ifc.IfcModel;
+import org.underlee.layout.Scope;
 
 /**
  * What was recognised in a model.
@@ -22,5 +25,20 @@ public record Survey(
 
   public FieldBays baysOf(Field field) {
     return bays.stream().filter(b -> b.field().equals(field)).findFirst().orElseThrow();
+  }
+
+  /**
+   * The same survey with one deck left.
+   *
+   * @throws org.underlee.finding.InputException when the model has no such deck
+   */
+  public Survey only(String deck) {
+    List<Deck> chosen = new Scope(Optional.of(deck)).of(framing.decks());
+    Framing one = new Framing(chosen, framing.roles(), framing.notMeasured(), framing.findings());
+    List<FieldBays> own =
+        bays.stream()
+            .filter(b -> chosen.stream().anyMatch(d -> d.fields().contains(b.field())))
+            .toList();
+    return new Survey(source, model, one, own, findings);
   }
 }

@@ -2,6 +2,8 @@ package org.underlee.takeoff;
 
 import java.util.List;
 import java.util.Map;
+import java.util.OptionalDouble;
+import org.underlee.layout.PartKind;
 
 /**
  * What to buy and cut for a layout.
@@ -26,10 +28,18 @@ public record Takeoff(
   /**
    * Equal pieces to cut.
    *
+   * @param kind what they are
    * @param length metres, to a tenth of a millimetre
+   * @param sheetWidth of the flat sheet, for pieces that are folded
    * @param bays where they go: bays, joist lines or fields
    */
-  public record Cut(String item, double length, int count, List<String> bays) {}
+  public record Cut(
+      String item,
+      PartKind kind,
+      double length,
+      OptionalDouble sheetWidth,
+      int count,
+      List<String> bays) {}
 
   /**
    * What to buy of one item, cut to one pattern.

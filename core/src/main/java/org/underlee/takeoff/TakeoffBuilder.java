@@ -5,10 +5,12 @@ import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.OptionalDouble;
 import java.util.TreeMap;
 import org.underlee.kit.StockItem;
 import org.underlee.layout.Layout;
 import org.underlee.layout.Part;
+import org.underlee.layout.PartKind;
 
 /** Counts every part once, in the order of the kit's stock list. */
 public final class TakeoffBuilder {
@@ -55,14 +57,38 @@ public final class TakeoffBuilder {
     }
   }
 
+  /** What makes pieces equal: they can be cut in one setting. */
+  private record Size(PartKind kind, double length, OptionalDouble sheetWidth) {
+    static final Comparator<Size> LONGEST_FIRST =
+        Comparator.comparing(Size::kind)
+            .thenComparingDouble(s -> -s.length)
+            .thenComparingDouble(s -> -s.sheetWidth.orElse(0));
+
+    static Size of(Part part) {
+      double[] width = part.sheetWidth().stream().map(TakeoffBuilder::toStep).toArray();
+      return new Size(
+          part.kind(),
+          toStep(part.length()),
+          width.length == 0 ? OptionalDouble.empty() : OptionalDouble.of(width[0]));
+    }
+  }
+
   private void cut(StockItem item, List<Part> parts) {
-    Map<Double, List<Part>> sizes = new TreeMap<>(Comparator.reverseOrder());
+    Map<Size, List<Part>> sizes = new TreeMap<>(Size.LONGEST_FIRST);
     for (Part part : parts) {
-      sizes.computeIfAbsent(cutLength(part), l -> new ArrayList<>()).add(part);
+      sizes.computeIfAbsent(Size.of(part), l -> new ArrayList<>()).add(part);
     }
     sizes.forEach(
-        (length, same) -> cuts.add(new Takeoff.Cut(item.id(), length, same.size(), places(same))));
-    List<Double> lengths = parts.stream().map(TakeoffBuilder::cutLength).toList();
+        (size, same) ->
+            cuts.add(
+                new Takeoff.Cut(
+                    item.id(),
+                    size.kind,
+                    size.length,
+                    size.sheetWidth,
+                    same.size(),
+                    places(same))));
+    List<Double> lengths = parts.stream().map(p -> toStep(p.length())).toList();
     CuttingStock.Plan plan = CuttingStock.plan(lengths, item.stockLengths(), item.kerf());
     bound.put(item.id(), plan.bound());
     Map<Stick, Integer> same = new LinkedHashMap<>();
@@ -72,8 +98,8 @@ public final class TakeoffBuilder {
             stock.add(new Takeoff.Stock(item.id(), s.stockLength(), n, s.cuts(), s.offcut())));
   }
 
-  private static double cutLength(Part part) {
-    return Math.floor(part.length() / CUT_STEP + 1e-6) * CUT_STEP;
+  private static double toStep(double metres) {
+    return Math.floor(metres / CUT_STEP + 1e-6) * CUT_STEP;
   }
 
   /** Where pieces go: their ids without the part's own name, each once. */

@@ -34,7 +34,7 @@ final class PropertyWriter {
 
   void writeLayout(Value assembly, FieldLayout field, Kit kit, Provenance from) {
     PropertySet set =
-        set("Underlee_Layout")
+        set(Strip.LAYOUT_SET)
             .with("Kit", "IfcLabel", Value.label(kit.id()))
             .with("KitVersion", "IfcLabel", Value.label(kit.version()))
             .with("SeatHigh", "IfcLengthMeasure", length(field.seatHigh()))

@@ -79,9 +79,7 @@ public final class SafeSave {
   private static void requireOther(Path input, Path target, boolean inPlace) throws IOException {
     if (!inPlace && Files.exists(target) && Files.isSameFile(input, target)) {
       throw new NotWrittenException(
-          target + " was not written: it is the input",
-          "Choose another output file, or ask for --in-place.",
-          null);
+          target + " was not written: it is the input", "Choose another output file.", null);
     }
   }
 

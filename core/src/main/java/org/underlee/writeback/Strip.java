@@ -1,11 +1,16 @@
 package org.underlee.writeback;
 
+import java.nio.charset.StandardCharsets;
+import java.util.Arrays;
 import java.util.Optional;
 import org.underlee.finding.InputException;
 import org.underlee.step.ByteRange;
 
 /** Takes our block out of a drained model, which leaves the designer's file, byte for byte. */
 public final class Strip {
+  /** The property set that every assembly of ours carries. */
+  static final String LAYOUT_SET = "Underlee_Layout";
+
   private Strip() {}
 
   /** A file without our block. */
@@ -39,6 +44,20 @@ public final class Strip {
    */
   public static Optional<Stripped> original(byte[] drained) {
     return Markers.find(drained).map(found -> without(drained, found));
+  }
+
+  /**
+   * Whether a file holds an assembly of ours whose marks are gone: another program that saves a
+   * drained model keeps the instances and drops the comments around them.
+   */
+  public static boolean holdsUnmarked(byte[] file) {
+    byte[] name = ("'" + LAYOUT_SET + "'").getBytes(StandardCharsets.US_ASCII);
+    for (int at = 0; at + name.length <= file.length; at++) {
+      if (file[at] == name[0] && Arrays.equals(file, at, at + name.length, name, 0, name.length)) {
+        return Markers.find(file).isEmpty();
+      }
+    }
+    return false;
   }
 
   private static Stripped without(byte[] drained, Markers.Found found) {

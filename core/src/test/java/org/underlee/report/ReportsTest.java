@@ -14,6 +14,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.TimeZone;
 import java.util.stream.Stream;
@@ -23,6 +24,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.underlee.kit.KitReader;
 import org.underlee.layout.Part;
+import org.underlee.layout.PartKind;
 import org.underlee.layout.Scope;
 import org.underlee.run.DeckRun;
 import org.underlee.run.Design;
@@ -147,17 +149,19 @@ class ReportsTest {
                 new Takeoff.Line("a", "plain", "m", 1.25, List.of()),
                 new Takeoff.Line("b", "2\" tape, wide", "m", 2, List.of()),
                 new Takeoff.Line("c", "two\nlines", "piece", 3, List.of())),
-            List.of(new Takeoff.Cut("a", 1.2345, 2, List.of("B1", "B2"))),
+            List.of(
+                new Takeoff.Cut(
+                    "a", PartKind.PAN, 1.2345, OptionalDouble.of(0.4), 2, List.of("B1", "B2"))),
             List.of(new Takeoff.Stock("a", 3.048, 1, List.of(1.2345, 1.2345), 0.579)),
             Map.of());
     assertThat(TakeoffCsv.write(takeoff).split("\r\n"))
         .containsExactly(
-            "row,item,description,quantity,unit,length_mm,pattern_mm,offcut_mm,where",
-            "count,a,plain,1.25,m,,,,",
-            "count,b,\"2\"\" tape, wide\",2,m,,,,",
-            "count,c,\"two\nlines\",3,piece,,,,",
-            "cut,a,,2,piece,1234.5,,,B1 B2",
-            "buy,a,,1,stock length,3048,1234.5 + 1234.5,579,");
+            "row,item,description,quantity,unit,length_mm,sheet_width_mm,pattern_mm,offcut_mm,where",
+            "count,a,plain,1.25,m,,,,,",
+            "count,b,\"2\"\" tape, wide\",2,m,,,,,",
+            "count,c,\"two\nlines\",3,piece,,,,,",
+            "cut,a,pan,2,piece,1234.5,400,,,B1 B2",
+            "buy,a,,1,stock length,3048,,1234.5 + 1234.5,579,");
     assertThat(TakeoffCsv.write(takeoff)).endsWith("\r\n");
   }
 

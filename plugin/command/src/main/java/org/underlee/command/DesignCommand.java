@@ -1,6 +1,7 @@
 package org.underlee.command;
 
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.concurrent.Callable;
@@ -66,10 +67,8 @@ final class DesignCommand implements Callable<Integer> {
 
   private Path beside() {
     String name = model.file.getFileName().toString();
-    String stem =
-        name.toLowerCase(Locale.ROOT).endsWith(".ifc")
-            ? name.substring(0, name.length() - 4)
-            : name;
+    String ending = ModelOptions.ending(model.file, List.of(".ifc", ".ifczip", ".zip"));
+    String stem = name.substring(0, name.length() - ending.length());
     return model.file.resolveSibling(stem + ".drained.ifc");
   }
 }

@@ -78,6 +78,7 @@ final class ModelOptions {
 
   void print(String text) {
     spec.commandLine().getOut().print(text);
+    spec.commandLine().getOut().flush();
   }
 
   void say(String text) {

@@ -28,8 +28,12 @@ final class StripCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
-    DeckRun.strip(file, out);
-    spec.commandLine().getErr().println("Wrote " + out + ", as the designer made it.");
+    boolean exact = DeckRun.strip(file, out);
+    String what =
+        exact
+            ? ", as the designer made it."
+            : ", without the assembly; it was edited since, and the edits are kept.";
+    spec.commandLine().getErr().println("Wrote " + out + what);
     return ExitCode.CLEAN;
   }
 }

@@ -26,7 +26,8 @@ final class SurveyCommand implements Callable<Integer> {
   @Override
   public Integer call() {
     picture.requireKnown(model);
-    Survey survey = DeckRun.survey(model.file);
+    Survey all = DeckRun.survey(model.file);
+    Survey survey = model.deck.map(all::only).orElse(all);
     String text =
         model.json ? SurveyJson.write(survey) : SurveyText.write(survey, model.unitsFor(survey));
     out.ifPresentOrElse(f -> Output.text(model.file, f, text), () -> model.print(text));

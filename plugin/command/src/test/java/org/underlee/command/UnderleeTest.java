@@ -168,6 +168,21 @@ class UnderleeTest {
     assertThat(ran.err).contains(words).doesNotContain("\tat ");
   }
 
+  @Test
+  void aDrainedModelWhoseMarksAreGoneIsRefused() throws Exception {
+    Path drained = folder.resolve("drained.ifc");
+    run("design", deck, "--out", drained);
+    Path bare = file("bare.ifc", Files.readString(drained).replaceAll("/\\* Underlee.*?\\*/", ""));
+    assertRefused(run("survey", bare), "marks around it are gone");
+    assertRefused(run("design", bare), "marks around it are gone");
+  }
+
+  @Test
+  void surveyOfOneDeckLeavesTheOthersOut() {
+    assertThat(run("survey", deck, "--deck", "deck-1").out).contains("deck-1/field-1");
+    assertThat(run("survey", deck, "--deck", "deck-9").code).isEqualTo(3);
+  }
+
   @ParameterizedTest
   @ValueSource(strings = {"survey", "design", "takeoff"})
   void aModelThatCannotBeReadEndsWithThree(String verb) throws Exception {
@@ -176,8 +191,8 @@ class UnderleeTest {
     Path unknown = file("unknown.ifc", BARE.formatted("IFC99"));
     Path cut = file("cut.ifc", Files.readString(deck).substring(0, 20_000));
     Map<String, String> before = files();
-    assertRefused(run(verb, folder.resolve("missing.ifc")), "missing.ifc", "cannot be read");
-    assertRefused(run(verb, folder), "cannot be read");
+    assertRefused(run(verb, folder.resolve("missing.ifc")), "missing.ifc", "no such file");
+    assertRefused(run(verb, folder), "a folder");
     assertRefused(run(verb, text), "note.ifc");
     assertRefused(run(verb, nothing), "nothing.ifc");
     assertRefused(run(verb, unknown), "IFC99");
