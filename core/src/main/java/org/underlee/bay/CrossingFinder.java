@@ -29,12 +29,12 @@ public final class CrossingFinder {
 
   /**
    * @param elements everything with a body
-   * @param framing GlobalIds of what is framing, boards or posts, and so no crossing
+   * @param framing instance numbers of what is framing, boards or posts, and so no crossing
    */
-  public CrossingFinder(List<BuildingElement> elements, Set<String> framing) {
+  public CrossingFinder(List<BuildingElement> elements, Set<Long> framing) {
     for (int i = 0; i < elements.size(); i++) {
       BuildingElement element = elements.get(i);
-      if (!framing.contains(element.globalId()) && !element.shape().isEmpty()) {
+      if (!framing.contains(element.instance()) && !element.shape().isEmpty()) {
         Box box = element.shape().bounds();
         tree.insert(envelope(box), new Indexed(i, element, box));
       }

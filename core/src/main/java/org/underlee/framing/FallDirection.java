@@ -18,17 +18,23 @@ import org.underlee.geom.Vec3;
 record FallDirection(boolean tipIsHigh, boolean assumed, String why) {
 
   /** What stands at the two ends of the joists: index 0 the tail, 1 the tip. */
-  record Ends(List<Set<Member>> bounds, double beamShareFromTail, boolean hasBeam) {}
+  record Ends(
+      List<Set<Member>> bounds,
+      List<Set<Member>> beams,
+      double beamShareFromTail,
+      boolean hasBeam) {
+    /** Whether one end is where a field on the house side ends: at its rim, or on its beam. */
+    boolean follows(int end, Set<Member> lowEnds) {
+      return bounds.get(end).stream().anyMatch(lowEnds::contains)
+          || beams.get(end).stream().anyMatch(lowEnds::contains);
+    }
+  }
 
   /** Whether a wall, or a field that falls from a wall, tells the direction. */
   static boolean isKnown(Ends ends, HouseWalls walls, Set<Member> lowEnds, Transform frame) {
     return wall(ends.bounds().get(0), walls, frame.y().negated()).isPresent()
             != wall(ends.bounds().get(1), walls, frame.y()).isPresent()
-        || meets(ends.bounds().get(0), lowEnds) != meets(ends.bounds().get(1), lowEnds);
-  }
-
-  private static boolean meets(Set<Member> bounds, Set<Member> lowEnds) {
-    return bounds.stream().anyMatch(lowEnds::contains);
+        || ends.follows(0, lowEnds) != ends.follows(1, lowEnds);
   }
 
   static FallDirection decide(
@@ -41,8 +47,8 @@ record FallDirection(boolean tipIsHigh, boolean assumed, String why) {
       return new FallDirection(
           tipWall.isPresent(), false, "away from the house: one end is fixed to " + name(house));
     }
-    boolean tailFollows = meets(ends.bounds().get(0), lowEnds);
-    if (tailFollows != meets(ends.bounds().get(1), lowEnds)) {
+    boolean tailFollows = ends.follows(0, lowEnds);
+    if (tailFollows != ends.follows(1, lowEnds)) {
       return new FallDirection(
           !tailFollows, false, "away from the house, on from the field on its house side");
     }

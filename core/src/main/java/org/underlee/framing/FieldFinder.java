@@ -21,6 +21,9 @@ final class FieldFinder {
   /** Sine of 8°: a fanned field's joists turn by about this much from its middle. */
   private static final double NEARLY_SQUARE = 0.14;
 
+  /** Joists that meet over a beam, end to end or lapped, end this near to it. */
+  private static final double SPLICE = 0.4;
+
   /** The face of what bounds the high end is this near to where the first line starts. */
   private static final double AT_HIGH_END = 0.2;
 
@@ -56,10 +59,21 @@ final class FieldFinder {
     while (found.size() < sets.size()) {
       int next = next(sets, found.keySet(), lowEnds);
       Field field = find(sets.get(next), lowEnds);
-      field.low().forEach(s -> lowEnds.add(s.member()));
+      addLowEnds(field, lowEnds);
       found.put(next, field);
     }
     return List.copyOf(found.values());
+  }
+
+  /**
+   * What joists further from the house may end on: the rim, or a beam below the joists' low end.
+   */
+  private static void addLowEnds(Field field, Set<Member> lowEnds) {
+    double end = field.lines().stream().mapToDouble(l -> l.stretch().to()).max().orElse(0);
+    field.low().forEach(s -> lowEnds.add(s.member()));
+    field.dropBeams().stream()
+        .filter(s -> s.shape().along().to() >= end - SPLICE)
+        .forEach(s -> lowEnds.add(s.member()));
   }
 
   /** The first set whose direction is known by now; when there is none, the first one left. */
@@ -157,7 +171,22 @@ final class FieldFinder {
             .mapToDouble(i -> (i.middle() - run.from()) / run.length())
             .average()
             .orElse(0.5);
-    return new FallDirection.Ends(List.of(around.tail, around.tip), share, !around.beams.isEmpty());
+    Set<Member> nearTail = new LinkedHashSet<>();
+    Set<Member> nearTip = new LinkedHashSet<>();
+    around.beams.forEach(
+        (beam, along) -> {
+          if (along.from() <= run.from() + SPLICE) {
+            nearTail.add(beam);
+          }
+          if (along.to() >= run.to() - SPLICE) {
+            nearTip.add(beam);
+          }
+        });
+    return new FallDirection.Ends(
+        List.of(around.tail, around.tip),
+        List.of(nearTail, nearTip),
+        share,
+        !around.beams.isEmpty());
   }
 
   private static Interval stretch(List<Member> joists, Transform frame) {

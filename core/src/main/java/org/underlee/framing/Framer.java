@@ -140,10 +140,13 @@ public final class Framer {
         "Put the house wall in the model, or call the member on the house side a ledger.");
   }
 
-  /** The members that carry a role, for callers that look for anything else. */
-  public static Set<String> framingIds(Framing framing) {
+  /**
+   * Instance numbers of the members that carry a role, for callers that look for anything else. Not
+   * GlobalIds: a model may hold one twice.
+   */
+  public static Set<Long> framingInstances(Framing framing) {
     return framing.roles().stream()
-        .map(r -> r.member().id())
+        .map(r -> r.member().element().instance())
         .collect(Collectors.toUnmodifiableSet());
   }
 }

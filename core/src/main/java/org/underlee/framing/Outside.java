@@ -9,7 +9,7 @@ final class Outside {
   private static final double WALL_RISE = 1.0;
 
   /** A wall this near to a side of the field lines that side. */
-  private static final double BESIDE = 0.45;
+  private static final double BESIDE = 0.3;
 
   private Outside() {}
 
@@ -25,7 +25,7 @@ final class Outside {
             side(field, 0, along, across, along, w),
             side(field, 0, 0, 0, along, w),
             side(field, across, 0, across, along, w))) {
-      lined += walls.wallsAbove(side, field.top() + WALL_RISE, BESIDE) >= 2 ? 1 : 0;
+      lined += walls.wallsAbove(side, field.top() + WALL_RISE, BESIDE) == 3 ? 1 : 0;
     }
     return lined >= 3
         ? new Deck.Judgement(false, "walls rise along " + lined + " of its 4 sides: a floor inside")

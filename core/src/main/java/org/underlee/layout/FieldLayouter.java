@@ -62,6 +62,7 @@ final class FieldLayouter {
     }
     FieldLayout layout = built(deck, plan);
     noteBeyond(plan);
+    noteFixings(plan);
     return Optional.of(layout);
   }
 
@@ -100,7 +101,9 @@ final class FieldLayouter {
     for (BayRun run : plan.served()) {
       List<Part> own = rails.parts(run);
       parts.addAll(own);
-      parts.add(heads.part(run));
+      if (run.bay().high().isPresent()) {
+        parts.add(heads.part(run));
+      }
       parts.addAll(pans.parts(run));
       parts.add(railScrews(run, own));
     }
@@ -200,6 +203,29 @@ final class FieldLayouter {
                   + " of the bays, out to the rim, stay open and drip.",
               new Measure(beyond * 1000, WORTH_SAYING * 1000, "mm"),
               "Keep what must stay dry on the house side of the beam."));
+    }
+  }
+
+  private void noteFixings(FieldPlan plan) {
+    Place place = bays.field().lines().get(0).plies().get(0).element().place();
+    if (plan.served().stream().anyMatch(r -> r.bay().high().isEmpty())) {
+      findings.add(
+          Finding.of(
+              LayoutRules.NO_HEAD_RAIL,
+              place,
+              bays.field().id()
+                  + ": nothing bounds the high end of some bays; they get no head rail there.",
+              "Flash the pans' heads against what stands there."));
+    }
+    if (plan.lowEnd().members().isEmpty()) {
+      findings.add(
+          Finding.of(
+              LayoutRules.NOTHING_TO_HANG_ON,
+              place,
+              bays.field().id()
+                  + ": no beam or rim stands at the low end; the hangers drawn there have nothing to"
+                  + " be fixed to.",
+              "Have a rim added by the designer, or hang the gutter from the joists' sides."));
     }
   }
 

@@ -53,7 +53,11 @@ record FieldPlan(
 
   /** Level plan area under the pans, the measure of what is kept dry. */
   double area() {
-    return served.stream()
+    return area(served);
+  }
+
+  static double area(List<BayRun> runs) {
+    return runs.stream()
         .mapToDouble(
             r -> r.run() * (r.bay().clearWidthHigh() + r.bay().clearWidthAt(r.lowFace())) / 2)
         .sum();

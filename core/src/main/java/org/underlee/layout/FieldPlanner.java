@@ -2,9 +2,13 @@ package org.underlee.layout;
 
 import static org.underlee.kit.PanValue.COLLAR_CLEARANCE;
 import static org.underlee.kit.PanValue.COLLAR_EDGE;
+import static org.underlee.kit.PanValue.GUTTER_BACK_GAP;
+import static org.underlee.kit.PanValue.HEAD_GAP;
+import static org.underlee.kit.PanValue.PAN_DRIP_SETBACK;
 import static org.underlee.kit.PanValue.PAN_NARROWEST;
 import static org.underlee.kit.PanValue.PAN_SIDE_GAP;
 import static org.underlee.kit.PanValue.PAN_WIDEST;
+import static org.underlee.kit.PanValue.RAIL_END_GAP;
 import static org.underlee.kit.PanValue.RAIL_LEDGE;
 
 import java.util.ArrayList;
@@ -39,6 +43,9 @@ final class FieldPlanner {
           .thenComparingInt(FieldPlan::cuts)
           .thenComparingDouble(p -> -p.seatHigh());
 
+  /** A drip falls at least this far before the gutter's back. */
+  private static final double DRIP_FROM_BACK = 0.01;
+
   /** Below the seat: the ledge's sheet, and the drip at a pan's end. */
   private static final double RAIL_UNDER = 0.02;
 
@@ -72,11 +79,7 @@ final class FieldPlanner {
 
   private FieldPlan planFor(LowEnd end) {
     List<Finding> findings = new ArrayList<>();
-    List<BayRun> fit = new ArrayList<>();
-    for (Bay bay : bays.bays()) {
-      Optional<Double> face = end.faceIn(bay);
-      face.map(f -> new BayRun(bay, f, kit)).ifPresent(run -> keepIfItFits(run, fit, findings));
-    }
+    List<BayRun> fit = overOneGutter(fitting(end, findings), findings);
     Map<BayRun, List<SeatRange>> ranges = new LinkedHashMap<>();
     fit.forEach(r -> ranges.put(r, seats.of(r, end.passed())));
     FieldPlan best =
@@ -88,6 +91,40 @@ final class FieldPlanner {
         .filter(r -> !best.served().contains(r))
         .forEach(r -> findings.add(open.noSeat(r, end, best)));
     return best.with(shortOfPosts(best), findings);
+  }
+
+  private List<BayRun> fitting(LowEnd end, List<Finding> findings) {
+    List<BayRun> fit = new ArrayList<>();
+    for (Bay bay : bays.bays()) {
+      end.faceIn(bay)
+          .map(f -> new BayRun(bay, f, kit))
+          .ifPresentOrElse(
+              run -> keepIfItFits(run, fit, findings),
+              () -> findings.add(open.endsBefore(bay, end)));
+    }
+    return fit;
+  }
+
+  /** The runs that drip into one straight gutter: of all lines across, the one under most area. */
+  private List<BayRun> overOneGutter(List<BayRun> fit, List<Finding> findings) {
+    double reach =
+        kit.get(RAIL_END_GAP)
+            - kit.get(HEAD_GAP)
+            + kit.get(PAN_DRIP_SETBACK)
+            - kit.get(GUTTER_BACK_GAP)
+            - DRIP_FROM_BACK;
+    List<BayRun> best = List.of();
+    for (BayRun first : fit) {
+      List<BayRun> together =
+          fit.stream()
+              .filter(r -> r.lowFace() >= first.lowFace() - SeatRange.SAME)
+              .filter(r -> r.lowFace() <= first.lowFace() + reach)
+              .toList();
+      best = FieldPlan.area(together) > FieldPlan.area(best) + SeatRange.SAME ? together : best;
+    }
+    List<BayRun> kept = best;
+    fit.stream().filter(r -> !kept.contains(r)).forEach(r -> findings.add(open.noGutter(r)));
+    return kept;
   }
 
   /** Rails and pans below the joists stop short of posts that stand out into their bay. */

@@ -71,6 +71,34 @@ public final class LayoutRules {
           Rule.OWN,
           "The pans end at the beam; the deck from there to the rim drips.");
 
+  static final Rule ENDS_BEFORE_BEAM =
+      new Rule(
+          "bay-ends-before-beam",
+          Level.ERROR,
+          Rule.OWN,
+          "A bay does not reach the beam that the field's gutter follows, and is left open.");
+
+  static final Rule NO_GUTTER_BELOW =
+      new Rule(
+          "no-gutter-below",
+          Level.ERROR,
+          Rule.OWN,
+          "A bay ends too far from the line of the field's gutter to drip into it, and is left open.");
+
+  static final Rule NO_HEAD_RAIL =
+      new Rule(
+          "no-head-rail",
+          Level.WARNING,
+          Rule.OWN,
+          "Nothing bounds the high end of bays, so there is nothing to fix a head rail to.");
+
+  static final Rule NOTHING_TO_HANG_ON =
+      new Rule(
+          "nothing-to-hang-gutter-on",
+          Level.ERROR,
+          Rule.OWN,
+          "No beam or rim stands at the low end, so the gutter's hangers have nothing to be fixed to.");
+
   static final Rule FIELD_EMPTY =
       new Rule(
           "field-not-served",
@@ -91,6 +119,10 @@ public final class LayoutRules {
         HEADROOM,
         INSIDE_FLOOR,
         BEYOND_BEAM,
+        ENDS_BEFORE_BEAM,
+        NO_GUTTER_BELOW,
+        NO_HEAD_RAIL,
+        NOTHING_TO_HANG_ON,
         FIELD_EMPTY);
   }
 }

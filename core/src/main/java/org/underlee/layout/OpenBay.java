@@ -62,6 +62,26 @@ record OpenBay(String field, Kit kit) {
         "Move the pipe toward the middle of the bay, or box the bay out around it.");
   }
 
+  Finding endsBefore(Bay bay, LowEnd end) {
+    return Finding.of(
+        LayoutRules.ENDS_BEFORE_BEAM,
+        place(bay),
+        name(bay) + " does not reach " + end.words() + ", where the gutter runs. It is left open.",
+        "Close the bay above with boards that do not leak, or drain it with a gutter of its own.");
+  }
+
+  Finding noGutter(BayRun run) {
+    return Finding.of(
+        LayoutRules.NO_GUTTER_BELOW,
+        place(run.bay()),
+        name(run.bay())
+            + " ends "
+            + Lengths.millimetres(run.lowFace())
+            + " from the field's high end, too far from the line of the gutter to drip into it. It"
+            + " is left open.",
+        "Drain the bay with a gutter of its own.");
+  }
+
   Finding noSeat(BayRun run, LowEnd end, FieldPlan best) {
     SeatRanges seats = new SeatRanges(kit);
     List<SeatRange> own = seats.of(run, end.passed());

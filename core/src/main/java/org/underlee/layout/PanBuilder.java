@@ -1,5 +1,6 @@
 package org.underlee.layout;
 
+import static org.underlee.kit.PanValue.CLEARANCE_ABOVE;
 import static org.underlee.kit.PanValue.COLLAR_CLEARANCE;
 import static org.underlee.kit.PanValue.COLLAR_EDGE;
 import static org.underlee.kit.PanValue.COLLAR_LENGTH;
@@ -131,7 +132,7 @@ record PanBuilder(FieldPlan plan, PartNames names) {
   private List<Piece> collars(BayRun run, double end) {
     List<Piece> collars = new ArrayList<>();
     for (Crossing c : run.bay().crossings()) {
-      if (c.way() == Way.THROUGH && c.stretch().from() < run.panEnd()) {
+      if (c.way() == Way.THROUGH && c.stretch().from() < run.panEnd() && meetsPan(c)) {
         Piece collar = collar(run, c, end);
         Piece before = collars.isEmpty() ? null : collars.get(collars.size() - 1);
         if (before != null && collar.stretch.from() - before.stretch.to() < shortest()) {
@@ -142,6 +143,14 @@ record PanBuilder(FieldPlan plan, PartNames names) {
       }
     }
     return collars;
+  }
+
+  /** A pipe that ends above the pan's edges, or below the pan, needs no hole. */
+  private boolean meetsPan(Crossing c) {
+    double seat = plan.seat(c.stretch().middle());
+    double clear = plan.kit().get(CLEARANCE_ABOVE);
+    return c.heights().from() < seat + plan.kit().get(PAN_HEM) + clear
+        && c.heights().to() > seat - clear;
   }
 
   private double shortest() {

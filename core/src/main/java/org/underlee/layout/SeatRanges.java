@@ -51,13 +51,14 @@ record SeatRanges(Kit kit) {
     double top = run.bay().joistBottom(from) + run.bay().depth();
     double headRail =
         top - kit.get(PAN_HEM) - kit.get(CLEARANCE_ABOVE) - kit.get(HEAD_RAIL_LEAST_LEG);
-    double leg = top - kit.get(RAIL_LEG);
+    double end = run.railEnd();
+    double topAtEnd = run.bay().joistBottom(end) + run.bay().depth();
+    double leg = Math.min(top, topAtEnd + fall() * (end - from)) - kit.get(RAIL_LEG);
     double ceiling = Math.min(headRail, leg) + fall() * from;
     String ceilingWhy =
         leg < headRail
             ? bay + "the rail leg ends at the joist top"
             : bay + "the head rail needs room below the boards";
-    double end = run.railEnd();
     double floor =
         run.bay().joistBottom(end)
             + kit.get(JOIST_EDGE_DISTANCE)

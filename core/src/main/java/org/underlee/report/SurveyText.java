@@ -42,8 +42,8 @@ public final class SurveyText {
       out.append(
           String.format(
               Locale.ROOT,
-              "%n%d elements could not be measured; --json lists them.%n",
-              survey.framing().notMeasured().size()));
+              "%n%s could not be measured; --json lists them.%n",
+              count(survey.framing().notMeasured().size(), "element")));
     }
     return out.toString().replace("\r\n", "\n");
   }

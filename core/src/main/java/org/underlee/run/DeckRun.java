@@ -54,7 +54,8 @@ public final class DeckRun {
     byte[] designers = stripped.map(Strip.Stripped::bytes).orElse(plain);
     IfcModel model = IfcModel.of(StepFile.of(designers, name));
     Framing framing = Framer.frame(model);
-    CrossingFinder crossings = new CrossingFinder(model.elements(), Framer.framingIds(framing));
+    CrossingFinder crossings =
+        new CrossingFinder(model.elements(), Framer.framingInstances(framing));
     List<FieldBays> bays = framing.fields().map(f -> BayFinder.find(f, crossings)).toList();
     Source source =
         new Source(name, Sha256.hex(given), model.schema().name(), model.units().lengthName());

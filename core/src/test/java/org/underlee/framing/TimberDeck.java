@@ -214,7 +214,7 @@ public final class TimberDeck {
 
   public List<FieldBays> fieldBays() {
     Framing framing = frame();
-    CrossingFinder crossings = new CrossingFinder(elements(), Framer.framingIds(framing));
+    CrossingFinder crossings = new CrossingFinder(elements(), Framer.framingInstances(framing));
     return framing.fields().map(f -> BayFinder.find(f, crossings)).toList();
   }
 

@@ -9,6 +9,8 @@ import java.util.stream.LongStream;
 import java.util.stream.Stream;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.underlee.bay.Bay;
+import org.underlee.bay.FieldBays;
 import org.underlee.framing.BuildingElement;
 import org.underlee.geom.Box;
 import org.underlee.geom.Extrusion;
@@ -19,6 +21,7 @@ import org.underlee.geom.Vec2;
 import org.underlee.geom.Vec3;
 import org.underlee.kit.KitReader;
 import org.underlee.layout.Part;
+import org.underlee.layout.PartKind;
 import org.underlee.layout.Scope;
 import org.underlee.run.DeckRun;
 import org.underlee.run.Design;
@@ -67,6 +70,59 @@ class PartsFitTest {
       }
     }
     assertThat(met.stream().distinct()).isEmpty();
+  }
+
+  @ParameterizedTest
+  @MethodSource("decks")
+  void everyBayIsServedOrNamedInAFindingAndEveryPanEndsOverTheGutter(SampleDeck deck) {
+    Design design =
+        DeckRun.design(
+            DeckRun.survey(IfcEmitter.emit(deck, Mix.PLAIN), "deck.ifc"),
+            Scope.OUTSIDE,
+            KitReader.builtIn());
+    List<Part> parts = design.layout().parts();
+    for (FieldBays field : design.survey().bays()) {
+      Transform frame = field.field().frame();
+      List<Box> gutters =
+          parts.stream()
+              .filter(p -> p.kind() == PartKind.GUTTER && p.field().equals(field.field().id()))
+              .map(p -> local(p, frame))
+              .toList();
+      for (Bay bay : field.bays()) {
+        List<Box> pans =
+            parts.stream()
+                .filter(p -> p.kind() == PartKind.PAN || p.kind() == PartKind.COLLAR_PIECE)
+                .filter(p -> p.field().equals(field.field().id()))
+                .filter(p -> p.bay().filter(bay.id()::equals).isPresent())
+                .map(p -> local(p, frame))
+                .toList();
+        String name = field.field().id() + " " + bay.id();
+        assertThat(
+                !pans.isEmpty()
+                    || design.findings().stream()
+                        .anyMatch(
+                            f ->
+                                f.message().contains(name + " ")
+                                    || f.message().contains(name + ":")))
+            .as(name)
+            .isTrue();
+        double end = pans.stream().mapToDouble(b -> b.max().y()).max().orElse(0);
+        assertThat(
+                pans.isEmpty()
+                    || gutters.stream().anyMatch(g -> end > g.min().y() && end < g.max().y()))
+            .as("%s ends at %s over %s", name, end, gutters)
+            .isTrue();
+      }
+    }
+  }
+
+  private static Box local(Part part, Transform frame) {
+    Mesh mesh = part.mesh();
+    Box box = Box.EMPTY;
+    for (int i = 0; i < mesh.vertexCount(); i++) {
+      box = box.with(frame.toLocal(mesh.vertex(i)));
+    }
+    return box;
   }
 
   /** Places inside a body, spread over its section however thin its walls are. */

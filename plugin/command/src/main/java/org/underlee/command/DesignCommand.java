@@ -44,9 +44,9 @@ final class DesignCommand implements Callable<Integer> {
     Survey survey = DeckRun.survey(model.file);
     Design design = DeckRun.design(survey, model.scope(), kit.kit());
     Path target = out.orElseGet(this::beside);
+    DeckRun.save(design, model.file, target);
     takeoff.ifPresent(f -> Output.takeoff(model, f, design));
     picture.draw(model, survey, Optional.of(design.layout()));
-    DeckRun.save(design, model.file, target);
     model.print(
         model.json ? DesignJson.write(design) : DesignText.write(design, model.unitsFor(survey)));
     model.say(outcome(design, target));

@@ -46,10 +46,25 @@ public final class Underlee {
     line.setErr(err);
     line.setCaseInsensitiveEnumValuesAllowed(true);
     line.setExecutionExceptionHandler(Underlee::failed);
-    int code = args.length == 0 ? help(line) : line.execute(args);
-    out.flush();
+    int code = executed(line, args);
     err.flush();
+    if (out.checkError()) {
+      err.println("What was to be printed could not be written to its end.");
+      return ExitCode.NOT_WRITTEN;
+    }
     return code;
+  }
+
+  private static int executed(CommandLine line, String... args) {
+    try {
+      return args.length == 0 ? help(line) : line.execute(args);
+    } catch (OutOfMemoryError e) {
+      line.getErr().println("The model needs more memory than Java was given.");
+      line.getErr().println("Run java with more, such as -Xmx4g, or give a smaller model.");
+      return ExitCode.INPUT;
+    } catch (StackOverflowError e) {
+      return bug(e, line);
+    }
   }
 
   private static int help(CommandLine line) {
@@ -69,8 +84,13 @@ public final class Underlee {
       err.println(save.advice());
       return ExitCode.NOT_WRITTEN;
     }
-    err.println("This is a fault in the program, not in your file. Please report it with:");
-    e.printStackTrace(err);
+    return bug(e, line);
+  }
+
+  private static int bug(Throwable e, CommandLine line) {
+    line.getErr()
+        .println("This is a fault in the program, not in your file. Please report it with:");
+    e.printStackTrace(line.getErr());
     return ExitCode.BUG;
   }
 }
