@@ -122,6 +122,7 @@ public final class Framer {
                   + " finished deck."));
     }
     for (Deck deck : decks) {
+      findings.addAll(WideGaps.in(deck));
       for (Field field : deck.fields()) {
         if (field.fallAssumed()) {
           findings.add(fallAssumed(field));

@@ -20,9 +20,16 @@ public final class FramingRules {
           Rule.OWN,
           "Nothing tells which end of the joists is the house side; water might be led to the house.");
 
+  static final Rule WIDE_GAP =
+      new Rule(
+          "gap-without-bay",
+          Level.WARNING,
+          Rule.OWN,
+          "Joists on the same supports stand too far apart for a bay: an opening, or a joist is missing.");
+
   private FramingRules() {}
 
   public static List<Rule> all() {
-    return List.of(NO_JOISTS, FALL_ASSUMED);
+    return List.of(NO_JOISTS, FALL_ASSUMED, WIDE_GAP);
   }
 }

@@ -92,4 +92,14 @@ class HardCasesTest {
         .hasSize(2)
         .allSatisfy((Field f) -> assertThat(f.frame().y().y()).isGreaterThan(0.99));
   }
+
+  @Test
+  void aGapThatIsTooWideForABayIsSaid() {
+    TimberDeck deck = TimberDeck.plain(8);
+    TimberDeck gapped = deck.without("j4").without("j5");
+    assertThat(gapped.frame().findings())
+        .anySatisfy(f -> assertThat(f.rule().id()).isEqualTo("gap-without-bay"));
+    assertThat(TimberDeck.plain(8).frame().findings())
+        .noneSatisfy(f -> assertThat(f.rule().id()).isEqualTo("gap-without-bay"));
+  }
 }

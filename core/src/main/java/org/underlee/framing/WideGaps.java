@@ -1,0 +1,76 @@
+package org.underlee.framing;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.underlee.finding.Finding;
+import org.underlee.finding.Finding.Measure;
+import org.underlee.geom.Interval;
+import org.underlee.units.Lengths;
+
+/**
+ * Gaps between joists that are too wide for a bay. Joists so far apart fall into two fields; when
+ * the two are held by the same member, what lies between them is said, so that no part of a deck
+ * goes unnamed.
+ */
+final class WideGaps {
+  private WideGaps() {}
+
+  static List<Finding> in(Deck deck) {
+    List<Finding> findings = new ArrayList<>();
+    for (int i = 0; i < deck.fields().size(); i++) {
+      for (int j = i + 1; j < deck.fields().size(); j++) {
+        between(deck.fields().get(i), deck.fields().get(j)).ifPresent(findings::add);
+      }
+    }
+    return findings;
+  }
+
+  private static Optional<Finding> between(Field a, Field b) {
+    Set<Member> shared = holders(a).collect(Collectors.toSet());
+    if (holders(b).noneMatch(shared::contains)) {
+      return Optional.empty();
+    }
+    Interval first = across(a, a);
+    Interval second = across(b, a);
+    double gap = Math.max(second.from() - first.to(), first.from() - second.to());
+    return gap > JoistSets.WIDEST_BAY ? Optional.of(finding(a, b, gap)) : Optional.empty();
+  }
+
+  private static Stream<Member> holders(Field field) {
+    return Stream.of(field.high(), field.low(), field.dropBeams())
+        .flatMap(List::stream)
+        .map(Support::member);
+  }
+
+  /** The stretch that a field's joists take, across the joists of another. */
+  private static Interval across(Field field, Field frame) {
+    double[] ends =
+        field.lines().stream()
+            .flatMap(l -> l.plies().stream())
+            .map(p -> frame.shapeOf(p).across())
+            .flatMap(i -> Stream.of(i.from(), i.to()))
+            .mapToDouble(Double::doubleValue)
+            .sorted()
+            .toArray();
+    return new Interval(ends[0], ends[ends.length - 1]);
+  }
+
+  private static Finding finding(Field a, Field b, double gap) {
+    return Finding.measured(
+        FramingRules.WIDE_GAP,
+        b.lines().get(0).plies().get(0).element().place(),
+        "Between "
+            + a.id()
+            + " and "
+            + b.id()
+            + " the joists stand "
+            + Lengths.millimetres(gap)
+            + " apart: no bay is taken to be there.",
+        new Measure(gap * 1000, JoistSets.WIDEST_BAY * 1000, "mm"),
+        "If it is no opening, have the missing joist drawn; if it is one, nothing is to be done.");
+  }
+}
