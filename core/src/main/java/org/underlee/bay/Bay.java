@@ -25,6 +25,10 @@ public record Bay(
     List<Block> blocking,
     List<Crossing> crossings) {
 
+  Bay with(String newId, List<Block> blocks, List<Crossing> crossed) {
+    return new Bay(newId, left, right, stretch, high, low, blocks, crossed);
+  }
+
   /** The joist face on the low-u side, as u over station. */
   public Linear leftFace() {
     return left.right();

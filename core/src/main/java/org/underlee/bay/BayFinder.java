@@ -18,9 +18,6 @@ import org.underlee.geom.PlanShape;
  * ends (a header, a flush beam) so makes two bays of one.
  */
 public final class BayFinder {
-  /** Lines further apart than this have an opening between them, not a bay. */
-  private static final double WIDEST = 0.95;
-
   /** A stretch shorter than this is the step between two joist ends, not a bay. */
   private static final double SHORTEST = 0.05;
 
@@ -66,7 +63,7 @@ public final class BayFinder {
       Interval shared = stretch.meet(right.stretch());
       double gap = right.left().at(shared.middle()) - left.right().at(shared.middle());
       if (shared.length() > SHORTEST && gap > 0) {
-        if (gap <= WIDEST) {
+        if (gap <= Field.WIDEST_BAY) {
           found.add(bounded(left, right, shared));
         }
         rest.addAll(stretch.without(right.stretch()));
@@ -103,25 +100,8 @@ public final class BayFinder {
   }
 
   private Bay furnished(String id, Bay bay) {
-    Bay named =
-        new Bay(
-            id,
-            bay.left(),
-            bay.right(),
-            bay.stretch(),
-            bay.high(),
-            bay.low(),
-            blocking(bay),
-            List.of());
-    return new Bay(
-        id,
-        bay.left(),
-        bay.right(),
-        bay.stretch(),
-        bay.high(),
-        bay.low(),
-        named.blocking(),
-        crossings.in(field, named));
+    Bay blocked = bay.with(id, blocking(bay), List.of());
+    return bay.with(id, blocked.blocking(), crossings.in(field, blocked));
   }
 
   private List<Block> blocking(Bay bay) {

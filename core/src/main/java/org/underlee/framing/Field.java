@@ -32,6 +32,8 @@ public record Field(
     Optional<Storey> storey,
     String fallWhy,
     boolean fallAssumed) {
+  /** The widest clear gap between neighbours; 24 in on centre is common practice, 0.8 m is rare. */
+  public static final double WIDEST_BAY = 0.95;
 
   public Field withId(String newId) {
     return new Field(

@@ -116,7 +116,7 @@ public final class Framer {
               FramingRules.NO_JOISTS,
               Place.NOWHERE,
               "No joists were found: no three level bars of one depth lie side by side less than "
-                  + Math.round(JoistSets.WIDEST_BAY * 1000)
+                  + Math.round(Field.WIDEST_BAY * 1000)
                   + " mm apart.",
               "Check that the model holds the framing as beams or members with bodies, not only the"
                   + " finished deck."));

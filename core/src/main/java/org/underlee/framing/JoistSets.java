@@ -21,9 +21,6 @@ import org.underlee.geom.Vec3;
  * a set is dropped when the members of a larger set bear on it or hold it.
  */
 final class JoistSets {
-  /** The widest clear gap between neighbours; 24 in on centre is common practice, 0.8 m is rare. */
-  static final double WIDEST_BAY = 0.95;
-
   /** Neighbours may splay by this much (sine of 8°), as in a fanned field. */
   private static final double SPLAY = 0.14;
 
@@ -75,7 +72,7 @@ final class JoistSets {
   private List<List<Member>> join(List<Member> candidates) {
     candidates.forEach(m -> parent.put(m, m));
     for (Member a : candidates) {
-      for (Member b : index.near(a, WIDEST_BAY)) {
+      for (Member b : index.near(a, Field.WIDEST_BAY)) {
         if (!a.equals(b) && areNeighbours(a.box(), b.box())) {
           parent.put(root(a), root(b));
         }
@@ -113,7 +110,7 @@ final class JoistSets {
     double gap = across - (a.width() + b.width()) / 2;
     double overlap = (a.length() + b.length()) / 2 - Math.abs(along);
     return Math.abs(beside.z()) <= LEVEL_STEP
-        && gap <= WIDEST_BAY
+        && gap <= Field.WIDEST_BAY
         && across > Math.min(a.width(), b.width()) / 2
         && overlap >= Math.min(a.length(), b.length()) / 2;
   }

@@ -37,7 +37,7 @@ final class WideGaps {
     Interval first = across(a, a);
     Interval second = across(b, a);
     double gap = Math.max(second.from() - first.to(), first.from() - second.to());
-    return gap > JoistSets.WIDEST_BAY ? Optional.of(finding(a, b, gap)) : Optional.empty();
+    return gap > Field.WIDEST_BAY ? Optional.of(finding(a, b, gap)) : Optional.empty();
   }
 
   private static Stream<Member> holders(Field field) {
@@ -70,7 +70,7 @@ final class WideGaps {
             + " the joists stand "
             + Lengths.millimetres(gap)
             + " apart: no bay is taken to be there.",
-        new Measure(gap * 1000, JoistSets.WIDEST_BAY * 1000, "mm"),
+        new Measure(gap * 1000, Field.WIDEST_BAY * 1000, "mm"),
         "If it is no opening, have the missing joist drawn; if it is one, nothing is to be done.");
   }
 }

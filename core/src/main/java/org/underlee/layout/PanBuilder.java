@@ -107,26 +107,19 @@ record PanBuilder(FieldPlan plan, PartNames names) {
     List<Piece> pieces = new ArrayList<>();
     double done = 0;
     for (Piece collar : collars(run, end)) {
-      pieces.addAll(pans(new Interval(done, collar.stretch.from())));
+      pieces.addAll(pans(new Interval(done, collar.stretch.from()), true));
       pieces.add(collar);
       done = collar.stretch.to();
     }
-    pieces.addAll(pans(new Interval(done, end)));
+    pieces.addAll(pans(new Interval(done, end), false));
     return pieces;
   }
 
-  /** Equal pieces, none too long to form with its lap. */
-  private List<Piece> pans(Interval stretch) {
-    double longest = plan.kit().get(PAN_LONGEST) - plan.kit().get(PAN_LAP);
-    double only = plan.kit().get(PAN_LONGEST);
-    int count = stretch.length() <= only ? 1 : (int) Math.ceil(stretch.length() / longest - 1e-9);
-    List<Piece> pieces = new ArrayList<>();
-    for (int i = 0; i < count && !stretch.isEmpty(); i++) {
-      double each = stretch.length() / count;
-      Interval own = new Interval(stretch.from() + i * each, stretch.from() + (i + 1) * each);
-      pieces.add(new Piece(PartKind.PAN, own, List.of()));
-    }
-    return pieces;
+  private List<Piece> pans(Interval stretch, boolean goesOn) {
+    Laps laps = new Laps(plan.kit().get(PAN_LONGEST), plan.kit().get(PAN_LAP));
+    return laps.split(stretch, goesOn).stream()
+        .map(own -> new Piece(PartKind.PAN, own, List.of()))
+        .toList();
   }
 
   private List<Piece> collars(BayRun run, double end) {

@@ -13,6 +13,7 @@ import java.util.Optional;
 import org.underlee.framing.JoistLine;
 import org.underlee.framing.Member;
 import org.underlee.geom.Extrusion;
+import org.underlee.geom.Interval;
 import org.underlee.geom.Linear;
 import org.underlee.geom.Outline;
 import org.underlee.geom.Transform;
@@ -57,21 +58,18 @@ record StripBuilder(FieldPlan plan, PartNames names) {
     double cosine = run.stationAt(1) - start;
     Transform slope = plan.sloped(0, start, floor(line, start));
     double lap = kit.get(PAN_LAP);
-    double length = run.panLength();
-    int count =
-        length <= kit.get(PAN_LONGEST)
-            ? 1
-            : (int) Math.ceil(length / (kit.get(PAN_LONGEST) - lap) - 1e-9);
+    List<Interval> pieces =
+        new Laps(kit.get(PAN_LONGEST), lap).split(new Interval(0, run.panLength()), false);
     List<Part> parts = new ArrayList<>();
-    for (int i = 0; i < count; i++) {
-      boolean last = i == count - 1;
+    for (int i = 0; i < pieces.size(); i++) {
+      boolean last = i == pieces.size() - 1;
       TroughPiece trough =
           new TroughPiece(
               new Linear(line.left().at(start), line.left().slope() * cosine).plus(SIDE),
               new Linear(line.right().at(start), line.right().slope() * cosine).plus(-SIDE),
-              length * i / count,
-              length * (i + 1) / count + (last ? 0 : lap),
-              count - 1 - i,
+              pieces.get(i).from(),
+              pieces.get(i).to() + (last ? 0 : lap),
+              pieces.size() - 1 - i,
               kit.item(Items.STRIP_SHEET).thickness(),
               kit.get(STRIP_HEM),
               last ? kit.get(PAN_DRIP) : 0,

@@ -21,6 +21,7 @@ import org.underlee.layout.Layout;
 import org.underlee.layout.Layouter;
 import org.underlee.layout.Scope;
 import org.underlee.step.IfcZip;
+import org.underlee.step.Sha256;
 import org.underlee.step.StepFile;
 import org.underlee.takeoff.Takeoff;
 import org.underlee.takeoff.TakeoffBuilder;

@@ -6,6 +6,7 @@ import org.underlee.bay.Bay;
 import org.underlee.bay.FieldBays;
 import org.underlee.framing.JoistLine;
 import org.underlee.framing.Member;
+import org.underlee.step.Sha256;
 
 /** A short name for the framing as it was read: tells whether the designer has changed it since. */
 final class FramingHash {

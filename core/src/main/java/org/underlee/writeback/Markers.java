@@ -2,7 +2,6 @@ package org.underlee.writeback;
 
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
-import java.util.HexFormat;
 import java.util.List;
 import java.util.Optional;
 import java.util.regex.Matcher;
@@ -10,6 +9,7 @@ import java.util.regex.Pattern;
 import org.underlee.finding.InputException;
 import org.underlee.finding.Place;
 import org.underlee.step.ByteRange;
+import org.underlee.step.Sha256;
 
 /**
  * The comments that mark our block. They are looked for as comments of the Part 21 text: the same
@@ -34,14 +34,10 @@ final class Markers {
   static String begin(byte[] original) {
     return BEGINS
         + " drained-deck assembly, format 1, sha256 of the original "
-        + sha256(original)
+        + Sha256.hex(original)
         + ", length "
         + original.length
         + " */";
-  }
-
-  static String sha256(byte[] bytes) {
-    return HexFormat.of().formatHex(GlobalIds.digest("SHA-256").digest(bytes));
   }
 
   /**

@@ -5,6 +5,7 @@ import java.util.Arrays;
 import java.util.Optional;
 import org.underlee.finding.InputException;
 import org.underlee.step.ByteRange;
+import org.underlee.step.Sha256;
 
 /** Takes our block out of a drained model, which leaves the designer's file, byte for byte. */
 public final class Strip {
@@ -77,7 +78,7 @@ public final class Strip {
   }
 
   private static Stripped check(byte[] bytes, Markers.Found found) {
-    boolean exact = bytes.length == found.length() && Markers.sha256(bytes).equals(found.sha256());
+    boolean exact = bytes.length == found.length() && Sha256.hex(bytes).equals(found.sha256());
     return new Stripped(bytes, exact);
   }
 

@@ -7,6 +7,7 @@ import org.junit.jupiter.api.Test;
 import org.underlee.finding.Finding;
 import org.underlee.framing.Field;
 import org.underlee.framing.TimberDeck;
+import org.underlee.geom.Transform;
 import org.underlee.geom.Vec3;
 import org.underlee.kit.KitReader;
 
@@ -101,5 +102,50 @@ class HardCasesTest {
         .anySatisfy(f -> assertThat(f.rule().id()).isEqualTo("gap-without-bay"));
     assertThat(TimberDeck.plain(8).frame().findings())
         .noneSatisfy(f -> assertThat(f.rule().id()).isEqualTo("gap-without-bay"));
+  }
+
+  @Test
+  void aBayThatEndsBeforeTheDropBeamIsNamed() {
+    TimberDeck deck =
+        TimberDeck.plain(7)
+            .without("j4")
+            .joist("near", 1.2, 0, 1 - W)
+            .joist("far", 1.2, 2 + W, L)
+            .joist("trimmer ply", 0.8 + W, 0, L)
+            .bar("IfcBeam", "header 1", 0.8 + 2 * W, 1 - W, Z, 1.6, 1, Z + D)
+            .bar("IfcBeam", "header 2", 0.8 + 2 * W, 2, Z, 1.6, 2 + W, Z + D)
+            .bar("IfcBeam", "beam", -0.1, 2.5, Z - D, 2.6, 2.5 + W, Z);
+    assertThat(rules(layOut(deck))).contains("bay-ends-before-beam");
+  }
+
+  @Test
+  void whereJoistsFallMoreSteeplyThanThePansNoRailRisesPastTheirTops() {
+    double drop = 0.06;
+    TimberDeck level = TimberDeck.plain(5);
+    Transform tilt = new Transform(Vec3.ZERO, Vec3.X, new Vec3(0, 1, -drop / L).unit(), Vec3.Z);
+    Layout layout = layOut(level.moved(tilt));
+    assertThat(count(layout, PartKind.SIDE_RAIL)).isPositive();
+    layout.parts().stream()
+        .filter(p -> p.kind() == PartKind.SIDE_RAIL)
+        .map(Part::mesh)
+        .forEach(
+            m -> {
+              for (int i = 0; i < m.vertexCount(); i++) {
+                Vec3 p = m.vertex(i);
+                assertThat(p.z()).isLessThan(Z + D - drop / L * p.y() + 1e-3);
+              }
+            });
+  }
+
+  @Test
+  void aShallowLandingOnOneWallIsOutside() {
+    TimberDeck deck = new TimberDeck();
+    for (int i = 0; i < 5; i++) {
+      deck = deck.joist("j" + i, i * 0.4, 0, 0.6);
+    }
+    deck = deck.ledger("bar on the house", 5).bar("IfcWall", "tall", -1, -W - 0.2, 0, 4, -W, 6);
+    assertThat(deck.frame().decks())
+        .singleElement()
+        .satisfies(d -> assertThat(d.outside().value()).isTrue());
   }
 }

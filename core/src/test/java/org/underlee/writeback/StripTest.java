@@ -14,6 +14,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 import org.underlee.finding.InputException;
 import org.underlee.layout.FieldLayout;
 import org.underlee.layout.Part;
+import org.underlee.step.Sha256;
 import org.underlee.step.StepFile;
 
 class StripTest {
@@ -50,7 +51,7 @@ class StripTest {
     byte[] drained = drain(original);
     BlockCheck.require(original, drained);
     Strip.Stripped stripped = Strip.original(drained).orElseThrow();
-    assertThat(Markers.sha256(stripped.bytes())).isEqualTo(Markers.sha256(original));
+    assertThat(Sha256.hex(stripped.bytes())).isEqualTo(Sha256.hex(original));
     assertThat(stripped.exact()).isTrue();
   }
 

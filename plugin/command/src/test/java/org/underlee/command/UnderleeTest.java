@@ -7,6 +7,7 @@ import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.io.StringWriter;
+import java.io.Writer;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -175,6 +176,28 @@ class UnderleeTest {
     Path bare = file("bare.ifc", Files.readString(drained).replaceAll("/\\* Underlee.*?\\*/", ""));
     assertRefused(run("survey", bare), "marks around it are gone");
     assertRefused(run("design", bare), "marks around it are gone");
+  }
+
+  @Test
+  void outputThatCannotBePrintedToItsEndIsNoSuccess() {
+    Writer full =
+        new Writer() {
+          @Override
+          public void write(char[] text, int from, int length) throws IOException {
+            throw new IOException("no space left");
+          }
+
+          @Override
+          public void flush() {}
+
+          @Override
+          public void close() {}
+        };
+    StringWriter said = new StringWriter();
+    int code =
+        Underlee.run(new PrintWriter(full), new PrintWriter(said), "survey", deck.toString());
+    assertThat(code).isEqualTo(4);
+    assertThat(said.toString()).contains("could not be written to its end");
   }
 
   @Test

@@ -1,14 +1,14 @@
-package org.underlee.run;
+package org.underlee.step;
 
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
 import java.util.HexFormat;
 
-/** SHA-256 in lower-case hexadecimal. */
-final class Sha256 {
+/** Names bytes by their SHA-256, in lower-case hexadecimal. */
+public final class Sha256 {
   private Sha256() {}
 
-  static String hex(byte[] bytes) {
+  public static String hex(byte[] bytes) {
     try {
       return HexFormat.of().formatHex(MessageDigest.getInstance("SHA-256").digest(bytes));
     } catch (NoSuchAlgorithmException e) {
