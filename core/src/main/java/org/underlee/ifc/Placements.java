@@ -5,23 +5,29 @@ import java.util.Deque;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.Map;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import org.underlee.finding.InputException;
 import org.underlee.geom.Transform;
 import org.underlee.ifc.shape.Axes;
+import org.underlee.ifc.shape.GridPoints;
 import org.underlee.ifc.shape.Unreadable;
 import org.underlee.step.StepFile;
 import org.underlee.step.StepInstance;
 
 /**
- * Object placements in the world: rigid frames in metres. Local placements of any depth; a grid or
- * linear placement anywhere in the chain is refused, and so is a chain that comes back to itself.
- * The world coordinate system of the context and map conversions are left aside, as viewers do.
+ * Object placements in the world: rigid frames in metres. Local placements and placements on grids,
+ * of any depth; a linear placement anywhere in the chain is refused, and so is a chain that comes
+ * back to itself. The world coordinate system of the context and map conversions are left aside, as
+ * viewers do.
  */
 final class Placements {
   private final StepFile step;
   private final double metresPerUnit;
   private final Map<Long, Transform> known = new HashMap<>();
+
+  /** Which grid has an axis. */
+  private final Map<Long, Long> grids = new HashMap<>();
 
   Placements(StepFile step, double metresPerUnit) {
     this.step = step;
@@ -43,11 +49,12 @@ final class Placements {
       if (chain.put(at.id(), at) != null) {
         throw cycle(at, chain);
       }
-      inwards.push(requireLocal(at));
-      if (at.isOmitted(0)) {
+      inwards.push(at);
+      Optional<StepInstance> outer = outer(at);
+      if (outer.isEmpty()) {
         break;
       }
-      at = at.follow(0);
+      at = outer.get();
     }
     for (StepInstance placement : inwards) {
       frame = frame.after(relative(placement));
@@ -56,15 +63,38 @@ final class Placements {
     return frame;
   }
 
-  private static StepInstance requireLocal(StepInstance placement) {
-    if (!placement.keyword().equals("IFCLOCALPLACEMENT")) {
-      throw Unreadable.unsupported(placement, " as the placement of an object");
+  /** What a placement is relative to: another, or for one on a grid, the grid's own. */
+  private Optional<StepInstance> outer(StepInstance placement) {
+    return switch (placement.keyword()) {
+      case "IFCLOCALPLACEMENT" -> placement.optionalFollow(0);
+      case "IFCGRIDPLACEMENT" -> grid(placement).optionalFollow(5);
+      default -> throw Unreadable.unsupported(placement, " as the placement of an object");
+    };
+  }
+
+  private StepInstance grid(StepInstance placement) {
+    if (grids.isEmpty()) {
+      for (int index : step.ofKeyword("IFCGRID")) {
+        StepInstance grid = step.decode(index);
+        for (int axes = 7; axes <= 9; axes++) {
+          for (long axis : grid.refs(axes)) {
+            grids.put(axis, grid.id());
+          }
+        }
+      }
     }
-    return placement;
+    Long id = grids.get(GridPoints.anAxis(placement));
+    if (id == null) {
+      throw placement.error("no grid has the axes that this placement names");
+    }
+    return step.instance(id);
   }
 
   private Transform relative(StepInstance placement) {
-    Transform local = Axes.placement(placement.follow(1));
+    Transform local =
+        placement.keyword().equals("IFCGRIDPLACEMENT")
+            ? GridPoints.placement(placement)
+            : Axes.placement(placement.follow(1));
     return new Transform(local.origin().times(metresPerUnit), local.x(), local.y(), local.z());
   }
 

@@ -7,6 +7,8 @@ import static org.underlee.ifc.MeshAssert.assertPoint;
 
 import org.assertj.core.data.Offset;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.underlee.finding.InputException;
 import org.underlee.geom.Transform;
 
@@ -101,11 +103,54 @@ class PlacementsTest {
     assertPoint(world(placement).origin(), 10, 0, 0);
   }
 
+  /** Axes x = 2 mm upwards and y = 3 mm to the right, offset to their left by 0.5 and 0.25. */
   @Test
-  void aGridPlacementLeavesTheElementUnmeasuredWithTheReason() {
-    String grid = text.add("IFCGRIDPLACEMENT($,$)");
-    text.beam(grid, text.add("IFCBLOCK(#11,1.,1.,1.)"));
-    assertThat(text.model().notMeasured().get(0).why())
-        .contains("IFCGRIDPLACEMENT is not read as the placement of an object");
+  void aPlacementOnAGridIsWhereItsAxesMeetWithTheirOffsets() {
+    String up = axis("2.,-9.", "2.,9.", ".T.");
+    String right = axis("-9.,3.", "9.,3.", ".T.");
+    grid(up, right);
+    Transform frame = world(intersection(up, right, "0.5,0.25,4."));
+    assertPoint(frame.origin(), 0.010 + 0.002 - 0.0005, 0.003 + 0.00025, 0.004);
+    assertPoint(frame.x(), 0, 1, 0);
+  }
+
+  @Test
+  void aGridAxisOfTheOtherSenseRunsBackwards() {
+    String up = axis("2.,-9.", "2.,9.", ".F.");
+    String right = axis("-9.,3.", "9.,3.", ".T.");
+    grid(up, right);
+    Transform frame = world(intersection(up, right, "0.5,0."));
+    assertPoint(frame.origin(), 0.010 + 0.002 + 0.0005, 0.003, 0);
+    assertPoint(frame.x(), 0, -1, 0);
+  }
+
+  private String axis(String from, String to, String sense) {
+    return text.add("IFCGRIDAXIS('A'," + text.polyline(from, to) + "," + sense + ")");
+  }
+
+  /** Its own placement is 10 mm along x. */
+  private void grid(String u, String v) {
+    String place = text.placement("$", text.axes("10.,0.,0.", "", ""));
+    text.add(
+        "IFCGRID('0G00000000000000000001',$,$,$,$," + place + ",$,(" + u + "),(" + v + "),$,$)");
+  }
+
+  private String intersection(String u, String v, String offsets) {
+    return text.add(
+        "IFCGRIDPLACEMENT("
+            + text.add("IFCVIRTUALGRIDINTERSECTION((" + u + "," + v + "),(" + offsets + "))")
+            + ",$)");
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "'IFCGRIDPLACEMENT($,$)', 'attribute 1 should be a reference'",
+    "'IFCGRIDPLACEMENT()', 'it names no intersection'",
+    "'IFCLINEARPLACEMENT($,$,$)', 'IFCLINEARPLACEMENT is not read as the placement of an object'"
+  })
+  void aPlacementThatCannotBeReadLeavesTheElementUnmeasuredWithTheReason(
+      String placement, String why) {
+    text.beam(text.add(placement), text.add("IFCBLOCK(#11,1.,1.,1.)"));
+    assertThat(text.model().notMeasured().get(0).why()).contains(why);
   }
 }
