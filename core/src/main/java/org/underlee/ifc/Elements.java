@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalLong;
+import org.underlee.finding.Finding;
 import org.underlee.finding.InputException;
 import org.underlee.finding.NotMeasured;
 import org.underlee.finding.Place;
@@ -23,7 +24,8 @@ final class Elements {
   private final List<NotMeasured> notMeasured = new ArrayList<>();
 
   /** What could be read, and what could not. */
-  record Result(List<BuildingElement> elements, List<NotMeasured> notMeasured) {}
+  record Result(
+      List<BuildingElement> elements, List<NotMeasured> notMeasured, List<Finding> findings) {}
 
   Elements(StepFile step, IfcSchema schema, Relations relations, SpatialTree tree, Bodies bodies) {
     this.step = step;
@@ -39,7 +41,7 @@ final class Elements {
         element(index);
       }
     }
-    return new Result(List.copyOf(read), List.copyOf(notMeasured));
+    return new Result(List.copyOf(read), List.copyOf(notMeasured), bodies.findings());
   }
 
   private void element(int index) {

@@ -22,8 +22,8 @@ import org.underlee.step.StepInstance;
  * metres. Opening reads the relationships; bodies are read when first asked for, once.
  *
  * <p>An element whose body cannot be read whole is in {@link #notMeasured()} with the reason.
- * Elements without any representation are in neither list. Openings are not cut out of walls and
- * slabs. Safe to share between threads.
+ * Elements without any representation are in neither list. Openings are cut out. Safe to share
+ * between threads.
  */
 public final class IfcModel implements ElementSource {
   private final StepFile step;
@@ -119,7 +119,7 @@ public final class IfcModel implements ElementSource {
   private synchronized Elements.Result result() {
     Elements.Result known = elements;
     if (known == null) {
-      Bodies bodies = new Bodies(units, placements);
+      Bodies bodies = new Bodies(step, units, relations, placements);
       known = new Elements(step, schema, relations, tree, bodies).read();
       elements = known;
     }
@@ -154,7 +154,7 @@ public final class IfcModel implements ElementSource {
     return new Materials(step, relations).of(elementInstance);
   }
 
-  /** What is odd about the model as a whole, known since it was opened. */
+  /** What is odd about the model and its bodies; reads them if they have not been yet. */
   public List<Finding> findings() {
     List<Finding> all = new ArrayList<>();
     if (!units.lengthAssigned()) {
@@ -167,6 +167,7 @@ public final class IfcModel implements ElementSource {
     }
     all.addAll(relations.findings());
     all.addAll(tree.findings());
+    all.addAll(result().findings());
     return List.copyOf(all);
   }
 }

@@ -27,9 +27,28 @@ public final class IfcRules {
           Rule.OWN,
           "A storey's placement cannot be read; its stated elevation is taken.");
 
+  static final Rule BOUNDING_BOX_ONLY =
+      new Rule(
+          "bounding-box-only",
+          Level.WARNING,
+          Rule.OWN,
+          "The model has no body of an element; it is taken for the box around it.");
+
+  static final Rule OPENING_NOT_CUT =
+      new Rule(
+          "opening-not-cut",
+          Level.NOTE,
+          Rule.OWN,
+          "An opening cannot be read or cut out; the element is taken as if whole there.");
+
   private IfcRules() {}
 
   public static List<Rule> all() {
-    return List.of(NO_LENGTH_UNIT, RELATIONSHIP_UNREADABLE, STOREY_UNPLACED);
+    return List.of(
+        NO_LENGTH_UNIT,
+        RELATIONSHIP_UNREADABLE,
+        STOREY_UNPLACED,
+        BOUNDING_BOX_ONLY,
+        OPENING_NOT_CUT);
   }
 }

@@ -24,6 +24,7 @@ final class Relations {
   private final Map<Long, Long> types = new HashMap<>();
   private final Map<Long, Long> materials = new HashMap<>();
   private final Map<Long, List<Long>> propertySets = new HashMap<>();
+  private final Map<Long, List<Long>> openings = new HashMap<>();
   private final List<Finding> findings = new ArrayList<>();
 
   Relations(StepFile step) {
@@ -34,6 +35,7 @@ final class Relations {
     each("IFCRELDEFINESBYTYPE", r -> oneToMany(r, types, r.ref(5), 4));
     each("IFCRELASSOCIATESMATERIAL", r -> oneToMany(r, materials, r.ref(5), 4));
     each("IFCRELDEFINESBYPROPERTIES", this::properties);
+    each("IFCRELVOIDSELEMENT", this::opening);
   }
 
   private void each(String keyword, Consumer<StepInstance> read) {
@@ -72,6 +74,15 @@ final class Relations {
     for (long member : relation.refs(4)) {
       propertySets.computeIfAbsent(member, m -> new ArrayList<>()).addAll(sets);
     }
+  }
+
+  private void opening(StepInstance relation) {
+    openings.computeIfAbsent(relation.ref(4), e -> new ArrayList<>()).add(relation.ref(5));
+  }
+
+  /** The openings in an element. */
+  List<Long> openings(long element) {
+    return openings.getOrDefault(element, List.of());
   }
 
   OptionalLong container(long id) {

@@ -356,9 +356,11 @@ class IfcShapesTest {
     "'IFCEXTRUDEDAREASOLID(#101,$,#100,-2.)', 'its depth is -2.0'",
     "'IFCEXTRUDEDAREASOLID(#102,$,#100,1.)', 'attribute 5 is -1.0, not a positive length'",
     "'IFCEXTRUDEDAREASOLID(#103,$,#100,1.)', 'a wall of 2.0 leaves no hollow'",
-    "'IFCEXTRUDEDAREASOLID(#104,$,#100,1.)', 'IFCCENTERLINEPROFILEDEF is not read as a profile'",
-    "'IFCSPHERE(#11,1.)', 'IFCSPHERE is not read as a body'",
-    "'IFCBOOLEANRESULT(.UNION.,#101,#101)', 'is not read for the operation UNION'",
+    "'IFCEXTRUDEDAREASOLID(#104,$,#100,1.)', 'attribute 3 should be a reference'",
+    "'IFCSPHERE(#11,-1.)', 'attribute 2 is -1.0, not a positive length'",
+    "'IFCBOOLEANRESULT(.XOR.,#101,#101)', 'is not read for XOR'",
+    "'IFCBOOLEANRESULT(.UNION.,#101,#101)', 'IFCRECTANGLEPROFILEDEF is not read as a body'",
+    "'IFCSECTIONEDSOLIDHORIZONTAL($,$,$)', 'IFCSECTIONEDSOLIDHORIZONTAL is not read as a body'",
     "'IFCFACETEDBREP(#9999)', 'refers to #9999, which the file does not have'",
   })
   void whatCannotBeReadIsSaidWithItsNumber(String item, String why) {

@@ -12,15 +12,50 @@ import org.underlee.step.StepValue;
 
 /**
  * Bounded curves as polylines in file units: polylines, indexed polycurves of lines and arcs,
- * circles, ellipses, trimmed circles, ellipses and lines, and composites of these.
+ * circles, ellipses, B-splines, trimmed ones of these and of lines, composites, and curves on
+ * surfaces by their own points in space.
  */
 final class Curves {
   private static final double FULL_TURN = 2 * Math.PI;
 
-  private final double radiansPerAngleUnit;
+  /** Composites of composites deeper than this are a loop. */
+  private static final int MAX_DEPTH = 32;
 
-  Curves(double radiansPerAngleUnit) {
+  private final double radiansPerAngleUnit;
+  private final double sag;
+  private final boolean onCurve;
+
+  private Curves(double radiansPerAngleUnit, double sag, boolean onCurve) {
     this.radiansPerAngleUnit = radiansPerAngleUnit;
+    this.sag = sag;
+    this.onCurve = onCurve;
+  }
+
+  /**
+   * Curves that bound areas: arcs keep the area under them.
+   *
+   * @param sag how far a polyline may leave its arc, in file units
+   */
+  static Curves bounding(double radiansPerAngleUnit, double sag) {
+    return new Curves(radiansPerAngleUnit, sag, false);
+  }
+
+  /** The same for curves to sweep along: all points of an arc lie on it. */
+  Curves toSweepAlong() {
+    return new Curves(radiansPerAngleUnit, sag, true);
+  }
+
+  /** The same with as many sides to every circle, whatever its radius. */
+  Curves withAlikeArcs() {
+    return new Curves(radiansPerAngleUnit, Double.POSITIVE_INFINITY, onCurve);
+  }
+
+  double sag() {
+    return sag;
+  }
+
+  double radians(double angle) {
+    return angle * radiansPerAngleUnit;
   }
 
   /**
@@ -28,21 +63,52 @@ final class Curves {
    * point: {@link Rings} keeps one of each.
    */
   List<Vec3> points(StepInstance curve) {
+    return points(curve, 0);
+  }
+
+  private List<Vec3> points(StepInstance curve, int depth) {
+    if (depth > MAX_DEPTH) {
+      throw Unreadable.degenerate(curve, "curves inside curves deeper than " + MAX_DEPTH);
+    }
     return switch (curve.keyword()) {
       case "IFCPOLYLINE" -> curve.followAll(0).stream().map(Axes::point).toList();
       case "IFCINDEXEDPOLYCURVE" -> indexed(curve);
-      case "IFCCIRCLE", "IFCELLIPSE" -> conic(curve).ring();
+      case "IFCCIRCLE", "IFCELLIPSE" -> closed(conic(curve));
       case "IFCTRIMMEDCURVE" -> trimmed(curve);
-      case "IFCCOMPOSITECURVE", "IFC2DCOMPOSITECURVE" -> composite(curve);
-      default -> throw Unreadable.unsupported(curve, " as an outline");
+      case "IFCCOMPOSITECURVE",
+          "IFC2DCOMPOSITECURVE",
+          "IFCBOUNDARYCURVE",
+          "IFCOUTERBOUNDARYCURVE" ->
+          composite(curve, depth);
+      case "IFCSURFACECURVE", "IFCSEAMCURVE", "IFCINTERSECTIONCURVE" ->
+          points(curve.follow(0), depth + 1);
+      default -> {
+        if (!SplineCurve.reads(curve.keyword())) {
+          throw Unreadable.unsupported(curve, " as an outline");
+        }
+        yield SplineCurve.of(curve).points();
+      }
     };
   }
 
-  private static Arc conic(StepInstance curve) {
+  private List<Vec3> closed(Arc arc) {
+    if (!onCurve) {
+      return arc.ring();
+    }
+    List<Vec3> points = new ArrayList<>(arc.along(0, FULL_TURN));
+    points.set(points.size() - 1, points.get(0));
+    return points;
+  }
+
+  private List<Vec3> between(Arc arc, double from, double to) {
+    return onCurve ? arc.along(from, to) : arc.between(from, to);
+  }
+
+  Arc conic(StepInstance curve) {
     Transform frame = Axes.placement(curve.follow(0));
     double a = positive(curve, 1);
     double b = curve.keyword().equals("IFCELLIPSE") ? positive(curve, 2) : a;
-    return new Arc(frame.origin(), frame.x().times(a), frame.y().times(b));
+    return new Arc(frame.origin(), frame.x().times(a), frame.y().times(b), sag);
   }
 
   static double positive(StepInstance owner, int attribute) {
@@ -54,7 +120,7 @@ final class Curves {
     return value;
   }
 
-  private static List<Vec3> indexed(StepInstance curve) {
+  private List<Vec3> indexed(StepInstance curve) {
     List<Vec3> points = PointLists.points(curve.follow(0));
     if (curve.isOmitted(1)) {
       return points;
@@ -67,19 +133,28 @@ final class Curves {
       int[] at = PointLists.indices(curve, typed.value(), points.size());
       List<Vec3> piece = Arrays.stream(at).mapToObj(points::get).toList();
       boolean arc = typed.keyword().equals("IFCARCINDEX") && piece.size() == 3;
-      all.addAll(arc ? Arc.through(piece.get(0), piece.get(1), piece.get(2)) : piece);
+      all.addAll(arc ? through(piece) : piece);
     }
     return all;
   }
 
-  private List<Vec3> composite(StepInstance curve) {
+  private List<Vec3> through(List<Vec3> three) {
+    return Arc.through(three.get(0), three.get(1), three.get(2), sag)
+        .map(arc -> between(arc, 0, arc.turnTo(three.get(2))))
+        .map(points -> ending(points, three.get(2)))
+        .orElse(three);
+  }
+
+  private static List<Vec3> ending(List<Vec3> points, Vec3 last) {
+    List<Vec3> exact = new ArrayList<>(points);
+    exact.set(exact.size() - 1, last);
+    return exact;
+  }
+
+  private List<Vec3> composite(StepInstance curve, int depth) {
     List<Vec3> all = new ArrayList<>();
     for (StepInstance segment : curve.followAll(0)) {
-      StepInstance parent = segment.follow(2);
-      if (parent.keyword().equals("IFCCOMPOSITECURVE")) {
-        throw Unreadable.unsupported(parent, " inside another composite curve");
-      }
-      List<Vec3> piece = new ArrayList<>(points(parent));
+      List<Vec3> piece = new ArrayList<>(points(segment.follow(2), depth + 1));
       if (!segment.isTrue(1)) {
         Collections.reverse(piece);
       }
@@ -96,11 +171,24 @@ final class Curves {
         Arc arc = conic(basis);
         double from = angle(curve, 1, arc);
         double to = angle(curve, 2, arc);
-        yield arc.between(from, beyond(from, to, forward));
+        yield between(arc, from, beyond(from, to, forward));
       }
       case "IFCLINE" -> List.of(onLine(curve, 1, basis), onLine(curve, 2, basis));
-      default -> throw Unreadable.unsupported(basis, " as the basis of a trimmed curve");
+      case "IFCPOLYLINE" -> Paths.part(points(basis), numeric(curve, 1), numeric(curve, 2));
+      default -> {
+        if (!SplineCurve.reads(basis.keyword())) {
+          throw Unreadable.unsupported(basis, " as the basis of a trimmed curve");
+        }
+        yield SplineCurve.of(basis).between(numeric(curve, 1), numeric(curve, 2));
+      }
     };
+  }
+
+  /** A trim that has to be a parameter. */
+  private static double numeric(StepInstance curve, int trim) {
+    return parameter(curve, trim)
+        .map(StepValue.Numeral::value)
+        .orElseThrow(() -> Unreadable.unsupported(curve, " when trimmed by points"));
   }
 
   /**

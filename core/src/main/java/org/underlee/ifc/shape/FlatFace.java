@@ -123,6 +123,11 @@ final class FlatFace {
     return sum;
   }
 
+  /** Square to the ring, twice its area long. */
+  static Vec3 normal(List<Vec3> ring) {
+    return normal(ring, java.util.stream.IntStream.range(0, ring.size()).toArray());
+  }
+
   /** A frame with the given z; which way x points does not matter. */
   static Transform frame(Vec3 origin, Vec3 normal) {
     Vec3 n = normal.unit();

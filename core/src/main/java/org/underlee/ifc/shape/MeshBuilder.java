@@ -45,14 +45,36 @@ final class MeshBuilder {
 
   /** A plane face with holes; its front is where the outer ring runs counter-clockwise. */
   void face(List<Vec3> outer, List<List<Vec3>> holes) {
+    List<int[]> triangles;
+    try {
+      triangles = triangles(outer, holes);
+    } catch (IllegalArgumentException crossing) {
+      triangles = untangled(outer, holes, crossing);
+    }
+    triangles.forEach(t -> triangle(t[0], t[1], t[2]));
+  }
+
+  /** Where holes cross or touch the outer ring: the regions that the outer ring leaves of them. */
+  private List<int[]> untangled(
+      List<Vec3> outer, List<List<Vec3>> holes, IllegalArgumentException crossing) {
+    List<int[]> triangles = new ArrayList<>();
+    for (CapFaces.Face face : CapRegions.ofRings(outer, holes).faces()) {
+      triangles.addAll(triangles(face.outer(), face.holes()));
+    }
+    if (triangles.isEmpty()) {
+      throw crossing;
+    }
+    return triangles;
+  }
+
+  /** The triangles of such a face, not yet added. */
+  List<int[]> triangles(List<Vec3> outer, List<List<Vec3>> holes) {
     int[] ring = ring(outer);
     if (ring.length < 3) {
-      return;
+      return List.of();
     }
     List<int[]> inner = holes.stream().map(this::ring).filter(h -> h.length >= 3).toList();
-    for (int[] t : FlatFace.triangles(points, ring, inner)) {
-      triangle(t[0], t[1], t[2]);
-    }
+    return FlatFace.triangles(points, ring, inner);
   }
 
   private int[] ring(List<Vec3> ring) {

@@ -17,6 +17,9 @@ import org.underlee.geom.Vec3;
  * so a plane along a face leaves no slivers, and the noise of one cut does not grow in the next.
  */
 final class PlaneCut {
+  /** The area vectors of a closed surface sum to nothing, but for this share of its area. */
+  private static final double OPEN_SHARE = 1e-6;
+
   private final Mesh mesh;
   private final double grid;
   private final double[] height;
@@ -56,6 +59,11 @@ final class PlaneCut {
   record Plane(Vec3 origin, Vec3 normal) {
     double height(Vec3 p) {
       return p.minus(origin).dot(normal);
+    }
+
+    /** The plane after a rigid map. */
+    Plane transformed(Transform map) {
+      return new Plane(map.apply(origin), map.direction(normal));
     }
 
     Plane turned() {
@@ -112,7 +120,7 @@ final class PlaneCut {
   }
 
   private int keep(Vec3 p, boolean on) {
-    int vertex = kept.vertex(new Vec3(snap(p.x()), snap(p.y()), snap(p.z())));
+    int vertex = kept.vertex(snap(p));
     while (onPlane.size() <= vertex) {
       onPlane.add(false);
     }
@@ -151,13 +159,58 @@ final class PlaneCut {
   }
 
   private void cap(Transform frame) {
+    // Both ways go through the whole rim: the first uses it up, so the second has its own copy.
+    List<int[]> lines = new ArrayList<>();
+    rim.forEach((from, all) -> all.forEach(to -> lines.add(new int[] {from, to})));
+    try {
+      List<int[]> triangles = new ArrayList<>();
+      for (CapFaces.Face face : CapFaces.of(rings(), frame, grid)) {
+        triangles.addAll(kept.triangles(face.outer(), face.holes()));
+      }
+      triangles.forEach(t -> kept.triangle(t[0], t[1], t[2]));
+    } catch (IllegalStateException | IllegalArgumentException unclean) {
+      capRegions(lines, frame);
+    }
+  }
+
+  private void capRegions(List<int[]> lines, Transform frame) {
+    CapRegions regions = new CapRegions(frame, grid);
+    // A cap runs against the faces that it closes.
+    lines.forEach(line -> regions.line(kept.point(line[1]), kept.point(line[0])));
+    for (CapFaces.Face face : regions.faces()) {
+      kept.face(snapped(face.outer()), face.holes().stream().map(this::snapped).toList());
+    }
+    requireClosed(kept.mesh());
+  }
+
+  private List<Vec3> snapped(List<Vec3> points) {
+    return points.stream().map(this::snap).toList();
+  }
+
+  private Vec3 snap(Vec3 p) {
+    return new Vec3(snap(p.x()), snap(p.y()), snap(p.z()));
+  }
+
+  private static void requireClosed(Mesh mesh) {
+    Vec3 sum = Vec3.ZERO;
+    double area = 0;
+    for (int t = 0; t < mesh.triangleCount(); t++) {
+      sum = sum.plus(mesh.areaNormal(t));
+      area += mesh.areaNormal(t).length();
+    }
+    if (sum.length() > OPEN_SHARE * area) {
+      throw new IllegalStateException("a cut through it does not close: it is not a closed solid");
+    }
+  }
+
+  private List<List<Vec3>> rings() {
     List<List<Vec3>> rings = new ArrayList<>();
     for (Integer start : rim.keySet().stream().sorted().toList()) {
       while (!rim.getOrDefault(start, new ArrayDeque<>()).isEmpty()) {
         rings.add(ring(start));
       }
     }
-    CapFaces.of(rings, frame, grid).forEach(f -> kept.face(f.outer(), f.holes()));
+    return rings;
   }
 
   /** Follows the rim round, then backwards, since a cap runs against the faces it closes. */

@@ -1,14 +1,19 @@
 package org.underlee.ifc.shape;
 
+import java.util.List;
 import java.util.Map;
 import org.underlee.geom.Extrusion;
 import org.underlee.geom.Mesh;
 import org.underlee.geom.Outline;
 import org.underlee.geom.Transform;
+import org.underlee.geom.Vec2;
 import org.underlee.geom.Vec3;
 import org.underlee.step.StepInstance;
 
-/** Solids swept in a straight line, and the primitives that are such: block and cylinder. */
+/**
+ * Solids swept in a straight line, with one section or tapered to another, and the primitives that
+ * are such: block, cylinder and pyramid.
+ */
 final class Sweeps {
   /**
    * A mesh whose volume differs more from section × height is of an outline that crosses itself.
@@ -24,16 +29,26 @@ final class Sweeps {
   Map<String, ItemReader> readers() {
     return Map.of(
         "IFCEXTRUDEDAREASOLID", this::mesh,
+        "IFCEXTRUDEDAREASOLIDTAPERED", this::tapered,
         "IFCBLOCK", this::mesh,
-        "IFCRIGHTCIRCULARCYLINDER", this::mesh);
+        "IFCRIGHTCIRCULARCYLINDER", this::mesh,
+        "IFCRECTANGULARPYRAMID", Sweeps::pyramid);
   }
 
-  boolean reads(StepInstance solid) {
-    return readers().containsKey(solid.keyword());
+  /** Whether {@link #extrusions} reads it. */
+  boolean isStraight(StepInstance solid) {
+    return switch (solid.keyword()) {
+      case "IFCEXTRUDEDAREASOLID", "IFCBLOCK", "IFCRIGHTCIRCULARCYLINDER" -> true;
+      default -> false;
+    };
   }
 
   private Mesh mesh(StepInstance solid) {
-    Extrusion extrusion = extrusion(solid);
+    List<Mesh> parts = extrusions(solid).stream().map(e -> mesh(solid, e)).toList();
+    return parts.size() == 1 ? parts.get(0) : Mesh.union(parts);
+  }
+
+  private static Mesh mesh(StepInstance solid, Extrusion extrusion) {
     Mesh mesh = extrusion.mesh();
     double volume = extrusion.volume();
     if (!(Math.abs(mesh.volume() - volume) <= VOLUME_AGREES * volume)) {
@@ -42,7 +57,8 @@ final class Sweeps {
     return mesh;
   }
 
-  Extrusion extrusion(StepInstance solid) {
+  /** One for each outline of the profile, of which only a composite has several. */
+  List<Extrusion> extrusions(StepInstance solid) {
     Transform frame =
         solid.keyword().equals("IFCEXTRUDEDAREASOLID")
             ? Axes.optionalPlacement(solid, 1)
@@ -51,13 +67,18 @@ final class Sweeps {
       case "IFCBLOCK" -> {
         Outline base =
             Outline.rectangle(0, 0, Curves.positive(solid, 1), Curves.positive(solid, 2));
-        yield Extrusion.straight(frame, base, Curves.positive(solid, 3));
+        yield List.of(Extrusion.straight(frame, base, Curves.positive(solid, 3)));
       }
       case "IFCRIGHTCIRCULARCYLINDER" -> {
-        Outline base = Outline.of(Outline.circle(0, 0, Curves.positive(solid, 2), Arc.SIDES));
-        yield Extrusion.straight(frame, base, Curves.positive(solid, 1));
+        Outline base = Outline.of(profiles.circle(Curves.positive(solid, 2)));
+        yield List.of(Extrusion.straight(frame, base, Curves.positive(solid, 1)));
       }
-      default -> new Extrusion(frame, profiles.outline(solid.follow(0)), sweep(solid));
+      default -> {
+        Vec3 sweep = sweep(solid);
+        yield profiles.outlines(solid.follow(0)).stream()
+            .map(outline -> new Extrusion(frame, outline, sweep))
+            .toList();
+      }
     };
   }
 
@@ -72,5 +93,30 @@ final class Sweeps {
       throw Unreadable.degenerate(solid, "it is swept along its own section");
     }
     return direction.times(depth);
+  }
+
+  private Mesh tapered(StepInstance solid) {
+    Profiles alike = profiles.withAlikeArcs();
+    Outline first = alike.only(solid.follow(0));
+    Outline last = alike.only(solid.follow(4));
+    Loft.requireAlike(solid, first, last);
+    Transform frame = Axes.optionalPlacement(solid, 1);
+    Transform end = frame.after(Transform.translation(sweep(solid)));
+    return Loft.mesh(first, last, List.of(station(frame, first), station(end, last)), false);
+  }
+
+  /** The outline's points in a frame. */
+  static List<Vec3> station(Transform frame, Outline outline) {
+    return Loft.points(outline).stream().map(p -> frame.apply(new Vec3(p.x(), p.y(), 0))).toList();
+  }
+
+  private static Mesh pyramid(StepInstance solid) {
+    double x = Curves.positive(solid, 1);
+    double y = Curves.positive(solid, 2);
+    Outline base = Outline.rectangle(0, 0, x, y);
+    Transform frame = Axes.placement(solid.follow(0));
+    Vec3 tip = frame.apply(new Vec3(x / 2, y / 2, Curves.positive(solid, 3)));
+    List<Vec3> top = base.outer().stream().map((Vec2 p) -> tip).toList();
+    return Loft.mesh(base, base, List.of(station(frame, base), top), false);
   }
 }

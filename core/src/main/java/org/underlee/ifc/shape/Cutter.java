@@ -1,0 +1,134 @@
+package org.underlee.ifc.shape;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.underlee.geom.Mesh;
+import org.underlee.geom.Transform;
+import org.underlee.ifc.shape.PlaneCut.Plane;
+
+/** What is taken away from a solid. */
+sealed interface Cutter {
+  /** Each cut in pieces costs time for every piece. */
+  int MAX_PIECES = 2_000;
+
+  /** Convex regions without overlap, each where the heights over all its planes are negative. */
+  record Regions(List<List<Plane>> convex) implements Cutter {}
+
+  /** A closed solid of any form. */
+  record Solid(Mesh mesh) implements Cutter {}
+
+  /** The same in other coordinates; the map must be rigid. */
+  default Cutter transformed(Transform map) {
+    if (this instanceof Solid s) {
+      return new Solid(s.mesh().transformed(map));
+    }
+    return new Regions(
+        ((Regions) this)
+            .convex().stream()
+                .map(r -> r.stream().map(plane -> plane.transformed(map)).toList())
+                .toList());
+  }
+
+  /**
+   * A solid less all that is taken away; empty when nothing is left. First in a way that keeps one
+   * surface; where that comes out unsound, in pieces.
+   *
+   * @param grid see {@link PlaneCut#grid}
+   * @throws IllegalStateException when neither closes, because a solid is not closed
+   */
+  static Mesh takeAll(Mesh solid, List<Cutter> cutters, double grid) {
+    try {
+      Mesh rest = solid;
+      for (Cutter cutter : cutters) {
+        rest = rest.isEmpty() ? rest : cutter.takeFrom(rest, grid);
+      }
+      return rest;
+    } catch (IllegalStateException | IllegalArgumentException unsound) {
+      List<Mesh> pieces = List.of(solid);
+      for (Cutter cutter : cutters) {
+        pieces = cutter.takeFrom(pieces, grid);
+      }
+      return pieces.size() == 1 ? pieces.get(0) : Mesh.union(pieces);
+    }
+  }
+
+  private Mesh takeFrom(Mesh solid, double grid) {
+    if (this instanceof Solid s) {
+      return MeshBooleans.difference(solid, s.mesh(), grid);
+    }
+    Mesh rest = solid;
+    for (List<Plane> region : ((Regions) this).convex()) {
+      rest = rest.isEmpty() ? rest : outside(rest, region, grid);
+    }
+    return rest;
+  }
+
+  private List<Mesh> takeFrom(List<Mesh> pieces, double grid) {
+    List<Mesh> rest = pieces;
+    if (this instanceof Solid s) {
+      return rest.stream()
+          .map(piece -> MeshBooleans.difference(piece, s.mesh(), grid))
+          .filter(piece -> !piece.isEmpty())
+          .toList();
+    }
+    for (List<Plane> region : ((Regions) this).convex()) {
+      List<Mesh> next = new ArrayList<>();
+      rest.forEach(piece -> next.addAll(sliced(piece, region, grid)));
+      if (next.size() > MAX_PIECES) {
+        throw new IllegalStateException("it falls into more than " + MAX_PIECES + " pieces");
+      }
+      rest = next;
+    }
+    return rest;
+  }
+
+  /** Whether one of the region's planes has it all on its other side: quick, and nearly always. */
+  private static boolean isApart(Mesh piece, List<Plane> region) {
+    for (Plane plane : region) {
+      boolean above = true;
+      for (int i = 0; above && i < piece.vertexCount(); i++) {
+        above = plane.height(piece.vertex(i)) >= 0;
+      }
+      if (above) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  private static Mesh outside(Mesh solid, List<Plane> region, double grid) {
+    if (region.size() == 1) {
+      return PlaneCut.above(solid, region.get(0), grid);
+    }
+    if (isApart(solid, region)) {
+      return solid;
+    }
+    Mesh inside = solid;
+    for (Plane plane : region) {
+      inside = inside.isEmpty() ? inside : PlaneCut.above(inside, plane.turned(), grid);
+    }
+    if (inside.isEmpty()) {
+      return solid;
+    }
+    return ConvexCut.outside(solid, region, inside, grid);
+  }
+
+  /** The same in pieces that touch but do not overlap: sure, but with walls between them. */
+  private static List<Mesh> sliced(Mesh piece, List<Plane> region, double grid) {
+    if (isApart(piece, region)) {
+      return List.of(piece);
+    }
+    List<Mesh> parts = new ArrayList<>();
+    Mesh inside = piece;
+    for (Plane plane : region) {
+      if (!inside.isEmpty()) {
+        parts.add(PlaneCut.above(inside, plane, grid));
+        inside = PlaneCut.above(inside, plane.turned(), grid);
+      }
+    }
+    // A piece that the region does not enter stays whole rather than cut along its planes.
+    return inside.isEmpty()
+        ? List.of(piece)
+        : parts.stream().filter(part -> !part.isEmpty()).toList();
+  }
+}
