@@ -56,18 +56,22 @@ final class Booleans {
       takenAway.push(solid.follow(2));
       solid = solid.follow(1);
     }
-    Mesh whole = MeshBuilder.welded(shapes.read(solid));
-    double grid = PlaneCut.grid(whole);
+    Mesh placed = MeshBuilder.welded(shapes.read(solid));
+    // Cut about a corner of the solid: far from the origin the grid of the cuts would be coarse.
+    Vec3 corner = placed.isEmpty() ? Vec3.ZERO : placed.vertex(0);
+    Mesh whole = placed.transformed(Transform.translation(corner.negated()));
+    double grid = Math.max(PlaneCut.grid(whole), PlaneCut.noise(placed));
     List<Mesh> pieces = List.of(whole);
     for (StepInstance tool : takenAway) {
       for (List<Plane> region : regions(tool)) {
-        pieces = outside(pieces, region, grid);
+        List<Plane> near = region.stream().map(p -> p.seenFrom(corner)).toList();
+        pieces = outside(pieces, near, grid);
       }
     }
     if (pieces.isEmpty()) {
       throw Unreadable.degenerate(result, "nothing is left of the solid");
     }
-    return Mesh.union(pieces);
+    return Mesh.union(pieces).transformed(Transform.translation(corner));
   }
 
   /** What lies outside of a convex region, which is where every plane's height is negative. */
