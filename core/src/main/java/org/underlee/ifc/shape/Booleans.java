@@ -7,6 +7,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import org.underlee.geom.Mesh;
+import org.underlee.geom.Transform;
+import org.underlee.geom.Vec3;
 import org.underlee.ifc.shape.PlaneCut.Plane;
 import org.underlee.step.StepInstance;
 
@@ -56,9 +58,15 @@ final class Booleans {
       takenAway.push(solid.follow(2));
       solid = solid.follow(1);
     }
-    Mesh whole = MeshBuilder.welded(shapes.read(solid));
-    List<Cutter> tools = takenAway.stream().map(cutters::read).toList();
-    return Cutter.takeAll(whole, tools, PlaneCut.grid(whole));
+    Mesh placed = MeshBuilder.welded(shapes.read(solid));
+    // Cut about a corner of the solid: far from the origin the grid of the cuts would be coarse.
+    Vec3 corner = placed.isEmpty() ? Vec3.ZERO : placed.vertex(0);
+    Transform near = Transform.translation(corner.negated());
+    Mesh whole = placed.transformed(near);
+    List<Cutter> tools =
+        takenAway.stream().map(cutters::read).map(tool -> tool.transformed(near)).toList();
+    double grid = Math.max(PlaneCut.grid(whole), PlaneCut.noise(placed));
+    return Cutter.takeAll(whole, tools, grid).transformed(Transform.translation(corner));
   }
 
   private static boolean isDifference(StepInstance item) {
