@@ -7,8 +7,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
-import org.underlee.finding.Finding;
-import org.underlee.finding.Place;
 import org.underlee.geom.Box;
 import org.underlee.geom.Tolerance;
 
@@ -53,7 +51,7 @@ public final class Framer {
     List<Field> fields = finder.findAll(sets);
     List<Deck> decks = decks(fields, walls);
     return new Framing(
-        decks, Roles.give(decks, members, posts), source.notMeasured(), findings(decks));
+        decks, Roles.give(decks, members, posts), source.notMeasured(), FramingFindings.of(decks));
   }
 
   private double magnitude() {
@@ -106,39 +104,6 @@ public final class Framer {
     }
     Field first = named.get(0);
     return new Deck(id, first.storey(), first.top(), Outside.of(first, walls), named);
-  }
-
-  private static List<Finding> findings(List<Deck> decks) {
-    List<Finding> findings = new ArrayList<>();
-    if (decks.isEmpty()) {
-      findings.add(
-          Finding.of(
-              FramingRules.NO_JOISTS,
-              Place.NOWHERE,
-              "No joists were found: no three level bars of one depth lie side by side less than "
-                  + Math.round(Field.WIDEST_BAY * 1000)
-                  + " mm apart.",
-              "Check that the model holds the framing as beams or members with bodies, not only the"
-                  + " finished deck."));
-    }
-    for (Deck deck : decks) {
-      findings.addAll(WideGaps.in(deck));
-      for (Field field : deck.fields()) {
-        if (field.fallAssumed()) {
-          findings.add(fallAssumed(field));
-        }
-      }
-    }
-    return findings;
-  }
-
-  private static Finding fallAssumed(Field field) {
-    return Finding.of(
-        FramingRules.FALL_ASSUMED,
-        field.lines().get(0).plies().get(0).element().place(),
-        field.id()
-            + ": nothing in the model tells which end is the house side; the fall is assumed.",
-        "Put the house wall in the model, or call the member on the house side a ledger.");
   }
 
   /**

@@ -16,6 +16,15 @@ public record Framing(
     return decks.stream().flatMap(d -> d.fields().stream());
   }
 
+  /** What was recognised of one deck: its fields, its members' roles, its findings. */
+  public Framing only(Deck deck) {
+    return new Framing(
+        List.of(deck),
+        roles.stream().filter(r -> r.decks().contains(deck.id())).toList(),
+        notMeasured,
+        FramingFindings.of(List.of(deck)));
+  }
+
   public Optional<Role> roleOf(String globalId) {
     return roles.stream()
         .filter(r -> r.member().id().equals(globalId))

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.stream.Stream;
 import org.underlee.geom.Interval;
 import org.underlee.geom.PlanShape;
@@ -22,11 +23,14 @@ final class Roles {
 
   private final Map<Member, RoleGiven> given = new LinkedHashMap<>();
 
+  private record InDeck(String deck, Field field) {}
+
   private Roles() {}
 
   static List<RoleGiven> give(List<Deck> decks, Members members, Posts posts) {
     Roles roles = new Roles();
-    List<Field> fields = decks.stream().flatMap(d -> d.fields().stream()).toList();
+    List<InDeck> fields =
+        decks.stream().flatMap(d -> d.fields().stream().map(f -> new InDeck(d.id(), f))).toList();
     fields.forEach(roles::joists);
     fields.forEach(roles::supports);
     fields.forEach(f -> roles.guards(f, posts));
@@ -37,10 +41,12 @@ final class Roles {
     return List.copyOf(roles.given.values());
   }
 
-  private void joists(Field field) {
+  private void joists(InDeck in) {
+    Field field = in.field;
     for (JoistLine line : field.lines()) {
       for (Member ply : line.plies()) {
         give(
+            in.deck,
             ply,
             Role.JOIST,
             "joist",
@@ -49,19 +55,21 @@ final class Roles {
     }
   }
 
-  private void supports(Field field) {
+  private void supports(InDeck in) {
+    Field field = in.field;
     Stream.of(field.high(), field.low(), field.dropBeams())
         .flatMap(List::stream)
-        .forEach(s -> give(s.member(), s.role(), nameFor(s.role()), s.why()));
+        .forEach(s -> give(in.deck, s.member(), s.role(), nameFor(s.role()), s.why()));
     for (Member block : field.blocking()) {
-      give(block, Role.BLOCKING, "block", "a short piece set between two joist lines");
+      give(in.deck, block, Role.BLOCKING, "block", "a short piece set between two joist lines");
     }
     for (Member post : field.posts()) {
-      give(post, Role.POST, "post", "upright, and carries a beam or the joists");
+      give(in.deck, post, Role.POST, "post", "upright, and carries a beam or the joists");
     }
   }
 
-  private void guards(Field field, Posts posts) {
+  private void guards(InDeck in, Posts posts) {
+    Field field = in.field;
     List<Member> edges = new ArrayList<>();
     Stream.of(field.low(), field.high())
         .flatMap(List::stream)
@@ -69,40 +77,54 @@ final class Roles {
         .forEach(edges::add);
     field.lines().forEach(l -> edges.addAll(l.plies()));
     for (Member post : posts.upright()) {
-      if (!given.containsKey(post)
+      if (isFreeFor(post, Role.GUARD_POST)
           && edges.stream().anyMatch(e -> posts.isGuardOn(post, e, field.top()))) {
         give(
-            post, Role.GUARD_POST, "guard", "upright, fixed to the edge and rising above the deck");
+            in.deck,
+            post,
+            Role.GUARD_POST,
+            "guard",
+            "upright, fixed to the edge and rising above the deck");
       }
     }
   }
 
-  private void boards(Field field, List<Member> level) {
+  private void boards(InDeck in, List<Member> level) {
+    Field field = in.field;
     JoistLine first = field.lines().get(0);
     JoistLine last = field.lines().get(field.lines().size() - 1);
     Interval across = new Interval(first.left().at(0), last.right().at(0));
     for (Member m : level) {
-      if (!given.containsKey(m)
+      if (isFreeFor(m, Role.DECK_BOARD)
           && m.box().depth() <= THICKEST_BOARD
           && Math.abs(m.box().bottom() - field.top()) <= BOARD_GAP) {
         PlanShape shape = field.shapeOf(m);
         if (!shape.across().meet(across).isEmpty()
             && !shape.along().meet(first.stretch()).isEmpty()) {
-          give(m, Role.DECK_BOARD, "board", "thin, and lies on the joists");
+          give(in.deck, m, Role.DECK_BOARD, "board", "thin, and lies on the joists");
         }
       }
     }
   }
 
-  private void give(Member member, Role role, String name, String why) {
-    boolean named = member.isCalled(name);
-    given.putIfAbsent(
+  /** Whether a member has no role yet, or has this one from another field. */
+  private boolean isFreeFor(Member member, Role role) {
+    RoleGiven known = given.get(member);
+    return known == null || known.role() == role;
+  }
+
+  private void give(String deck, Member member, Role role, String name, String why) {
+    RoleGiven known = given.get(member);
+    given.put(
         member,
-        new RoleGiven(
-            member,
-            role,
-            named ? BY_PLACE + NAME_ADDS : BY_PLACE,
-            named ? why + "; its name agrees" : why));
+        known != null
+            ? known.alsoOf(deck)
+            : new RoleGiven(
+                member,
+                role,
+                Set.of(deck),
+                member.isCalled(name) ? BY_PLACE + NAME_ADDS : BY_PLACE,
+                member.isCalled(name) ? why + "; its name agrees" : why));
   }
 
   private static String nameFor(Role role) {

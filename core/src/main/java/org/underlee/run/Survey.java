@@ -1,5 +1,6 @@
 package org.underlee.run;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.underlee.bay.FieldBays;
@@ -28,17 +29,18 @@ public record Survey(
   }
 
   /**
-   * The same survey with one deck left.
+   * The same survey with one deck left: its fields, roles and findings, and what is said of the
+   * file as a whole.
    *
    * @throws org.underlee.finding.InputException when the model has no such deck
    */
-  public Survey only(String deck) {
-    List<Deck> chosen = new Scope(Optional.of(deck)).of(framing.decks());
-    Framing one = new Framing(chosen, framing.roles(), framing.notMeasured(), framing.findings());
-    List<FieldBays> own =
-        bays.stream()
-            .filter(b -> chosen.stream().anyMatch(d -> d.fields().contains(b.field())))
-            .toList();
-    return new Survey(source, model, one, own, findings);
+  public Survey only(String id) {
+    Deck chosen = new Scope(Optional.of(id)).of(framing.decks()).get(0);
+    Framing one = framing.only(chosen);
+    List<FieldBays> own = bays.stream().filter(b -> chosen.fields().contains(b.field())).toList();
+    List<Finding> kept = new ArrayList<>(findings);
+    kept.removeAll(framing.findings());
+    kept.addAll(one.findings());
+    return new Survey(source, model, one, own, kept);
   }
 }

@@ -6,11 +6,14 @@ import java.util.List;
 import java.util.Optional;
 import org.underlee.finding.Finding;
 import org.underlee.finding.Level;
+import org.underlee.framing.Deck;
 import org.underlee.layout.Scope;
+import org.underlee.run.DeckRun;
 import org.underlee.run.Survey;
 import org.underlee.units.Lengths.UnitSystem;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
@@ -48,6 +51,29 @@ final class ModelOptions {
               ? UnitSystem.IMPERIAL
               : UnitSystem.METRIC;
         });
+  }
+
+  /**
+   * Reads the model.
+   *
+   * @throws ParameterException when {@code --deck} names none of its decks
+   */
+  Survey survey() {
+    Survey survey = DeckRun.survey(file);
+    List<String> decks = survey.framing().decks().stream().map(Deck::id).toList();
+    deck.filter(d -> !decks.contains(d))
+        .ifPresent(
+            d -> {
+              throw new ParameterException(
+                  spec.commandLine(), "--deck " + d + ": " + choice(decks));
+            });
+    return survey;
+  }
+
+  private static String choice(List<String> decks) {
+    return decks.isEmpty()
+        ? "no deck was found in the model"
+        : "the model has " + String.join(", ", decks);
   }
 
   Scope scope() {
