@@ -15,6 +15,9 @@ final class Roles {
 
   private static final double NAME_ADDS = 0.08;
 
+  /** Framing that the program made up is no more likely than not. */
+  private static final double ASSUMED = 0.5;
+
   /** A board lies on the joists to within this, and is no thicker than {@link #THICKEST_BOARD}. */
   private static final double BOARD_GAP = 0.012;
 
@@ -95,6 +98,11 @@ final class Roles {
   }
 
   private void give(Member member, Role role, String name, String why) {
+    if (member.element().isAssumed()) {
+      given.putIfAbsent(
+          member, new RoleGiven(member, role, ASSUMED, "assumed, not in the model: " + why));
+      return;
+    }
     boolean named = member.isCalled(name);
     given.putIfAbsent(
         member,

@@ -5,7 +5,6 @@ import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.underlee.report.SurveyJson;
 import org.underlee.report.SurveyText;
-import org.underlee.run.DeckRun;
 import org.underlee.run.Survey;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -26,7 +25,7 @@ final class SurveyCommand implements Callable<Integer> {
   @Override
   public Integer call() {
     picture.requireKnown(model);
-    Survey all = DeckRun.survey(model.file);
+    Survey all = model.survey();
     Survey survey = model.deck.map(all::only).orElse(all);
     String text =
         model.json ? SurveyJson.write(survey) : SurveyText.write(survey, model.unitsFor(survey));

@@ -28,7 +28,7 @@ final class TakeoffCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
-    Design design = DeckRun.design(DeckRun.survey(model.file), model.scope(), kit.kit());
+    Design design = DeckRun.design(model.survey(), model.scope(), kit.kit());
     out.ifPresentOrElse(f -> write(f, design), () -> model.print(text(design)));
     return model.report(design.findings());
   }
