@@ -7,7 +7,8 @@ import org.underlee.geom.Mesh;
 /**
  * A building element as the framing reader needs it, whatever file it came from.
  *
- * @param instance its number in the file, for places in messages
+ * @param instance its number in the file, for places in messages; negative for a member that is
+ *     only assumed
  * @param ifcClass in the standard's spelling: {@code IfcBeam}
  * @param name as the author wrote it, or empty; evidence only
  * @param typeName name of its type, or empty
@@ -24,7 +25,12 @@ public record BuildingElement(
     String predefinedType,
     Optional<Storey> storey,
     Mesh shape) {
+  /** Whether it stands in no file: framing that the user let the program assume. */
+  public boolean isAssumed() {
+    return instance < 0;
+  }
+
   public Place place() {
-    return Place.element(instance, globalId);
+    return isAssumed() ? Place.NOWHERE : Place.element(instance, globalId);
   }
 }

@@ -66,6 +66,11 @@ public record Field(
     return frame.origin().z() + lines.get(0).depth();
   }
 
+  /** Whether its joists are in no file, but assumed. */
+  public boolean isAssumed() {
+    return lines.get(0).isAssumed();
+  }
+
   public double joistLength() {
     return lines.stream().flatMap(l -> l.plies().stream()).mapToDouble(m -> m.box().length()).sum();
   }

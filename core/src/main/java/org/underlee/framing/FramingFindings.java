@@ -19,8 +19,8 @@ final class FramingFindings {
               "No joists were found: no three level bars of one depth lie side by side less than "
                   + Math.round(Field.WIDEST_BAY * 1000)
                   + " mm apart.",
-              "Check that the model holds the framing as beams or members with bodies, not only the"
-                  + " finished deck."));
+              "Check that the model holds the framing as beams or members with bodies. Where it has"
+                  + " the deck as a slab only, say which joists to assume with --assume."));
     }
     for (Deck deck : decks) {
       findings.addAll(WideGaps.in(deck));

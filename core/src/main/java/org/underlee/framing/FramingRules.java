@@ -27,9 +27,16 @@ public final class FramingRules {
           Rule.OWN,
           "Joists on the same supports stand too far apart for a bay: an opening, or a joist is missing.");
 
+  static final Rule ASSUMED =
+      new Rule(
+          "framing-assumed",
+          Level.WARNING,
+          Rule.OWN,
+          "The model has a slab only; joists were assumed as the user said, so quantities are estimates.");
+
   private FramingRules() {}
 
   public static List<Rule> all() {
-    return List.of(NO_JOISTS, FALL_ASSUMED, WIDE_GAP);
+    return List.of(NO_JOISTS, FALL_ASSUMED, WIDE_GAP, ASSUMED);
   }
 }

@@ -35,6 +35,11 @@ public record JoistLine(
     return (right.at(v) - left.at(v)) / Math.hypot(1, slope);
   }
 
+  /** Whether it is in no file, but assumed. */
+  public boolean isAssumed() {
+    return plies.get(0).element().isAssumed();
+  }
+
   public double top(double v) {
     return bottom.at(v) + depth;
   }

@@ -16,6 +16,9 @@ final class Roles {
 
   private static final double NAME_ADDS = 0.08;
 
+  /** Framing that the program made up is no more likely than not. */
+  private static final double ASSUMED = 0.5;
+
   /** A board lies on the joists to within this, and is no thicker than {@link #THICKEST_BOARD}. */
   private static final double BOARD_GAP = 0.012;
 
@@ -115,16 +118,21 @@ final class Roles {
 
   private void give(String deck, Member member, Role role, String name, String why) {
     RoleGiven known = given.get(member);
-    given.put(
+    given.put(member, known != null ? known.alsoOf(deck) : first(deck, member, role, name, why));
+  }
+
+  private static RoleGiven first(String deck, Member member, Role role, String name, String why) {
+    if (member.element().isAssumed()) {
+      return new RoleGiven(
+          member, role, Set.of(deck), ASSUMED, "assumed, not in the model: " + why);
+    }
+    boolean named = member.isCalled(name);
+    return new RoleGiven(
         member,
-        known != null
-            ? known.alsoOf(deck)
-            : new RoleGiven(
-                member,
-                role,
-                Set.of(deck),
-                member.isCalled(name) ? BY_PLACE + NAME_ADDS : BY_PLACE,
-                member.isCalled(name) ? why + "; its name agrees" : why));
+        role,
+        Set.of(deck),
+        named ? BY_PLACE + NAME_ADDS : BY_PLACE,
+        named ? why + "; its name agrees" : why);
   }
 
   private static String nameFor(Role role) {

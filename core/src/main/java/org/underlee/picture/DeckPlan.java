@@ -68,7 +68,7 @@ public final class DeckPlan {
       field.field().blocking().forEach(b -> plan.member(b, PlanStyle.BLOCKING));
       field.bays().forEach(b -> plan.bay(field.field(), b, own));
     }
-    plan.scaleBar();
+    plan.scaleBar(fields.stream().anyMatch(f -> f.field().isAssumed()));
     return Optional.of(plan.plan.build(title));
   }
 
@@ -192,9 +192,18 @@ public final class DeckPlan {
     return new Vec2(p.x(), p.y());
   }
 
-  private void scaleBar() {
+  private void scaleBar(boolean assumed) {
     boolean metric = units == UnitSystem.METRIC;
     Vec2 at = lowLeft.minus(new Vec2(0, BELOW));
+    if (assumed) {
+      plan.label(
+          at.minus(new Vec2(0, BELOW)),
+          "The framing is assumed: it is not in the model.",
+          PlanBuilder.TEXT_MM,
+          PlanItem.Anchor.START,
+          0,
+          PlanStyle.NOTE);
+    }
     plan.scaleBar(at, metric ? 1 : Lengths.FOOT, metric ? 2 : 6, metric ? "m" : "ft");
   }
 }

@@ -56,6 +56,9 @@ public final class SurveyJson {
         .add(Json.rounded(fall.x(), DIRECTION_DECIMALS))
         .add(Json.rounded(fall.y(), DIRECTION_DECIMALS));
     node.put("fallWhy", field.fallWhy());
+    if (field.isAssumed()) {
+      node.put("assumed", true);
+    }
     ArrayNode lines = node.putArray("joistLines");
     field.lines().forEach(l -> line(lines.addObject(), l));
     ids(node, "ledgers", field.supports(Role.LEDGER));

@@ -49,7 +49,11 @@ public final class SurveyText {
   }
 
   private static void field(StringBuilder out, Field field, Survey survey, UnitSystem units) {
-    out.append("\n  ").append(field.id()).append(": ").append(lines(field)).append('\n');
+    out.append("\n  ")
+        .append(field.id())
+        .append(": ")
+        .append(lines(field))
+        .append(field.isAssumed() ? "; assumed, not in the model\n" : "\n");
     out.append(field.fallAssumed() ? "  the way water goes is " : "  water goes ")
         .append(field.fallWhy())
         .append('\n');

@@ -13,6 +13,9 @@ import org.underlee.finding.Finding;
 import org.underlee.finding.InputException;
 import org.underlee.finding.NotMeasured;
 import org.underlee.finding.Place;
+import org.underlee.framing.AssumedFraming;
+import org.underlee.framing.AssumedJoists;
+import org.underlee.framing.ElementSource;
 import org.underlee.framing.Framer;
 import org.underlee.framing.Framing;
 import org.underlee.ifc.IfcModel;
@@ -43,20 +46,35 @@ public final class DeckRun {
    *
    * @throws InputException when the file cannot be read or used
    */
-  public static Survey survey(Path file) {
-    return survey(read(file), file.getFileName().toString());
+  public static Survey survey(Path file, SurveyRequest request) {
+    return survey(read(file), file.getFileName().toString(), request);
   }
 
-  /** As {@link #survey(Path)}, from bytes: of a model, or of an archive that holds one. */
+  /** As {@link #survey(Path, SurveyRequest)}, of nothing but what is in the model. */
+  public static Survey survey(Path file) {
+    return survey(file, SurveyRequest.PLAIN);
+  }
+
+  /** As {@link #survey(byte[], String, SurveyRequest)}, of nothing but what is in the model. */
   public static Survey survey(byte[] given, String name) {
+    return survey(given, name, SurveyRequest.PLAIN);
+  }
+
+  /**
+   * As {@link #survey(Path, SurveyRequest)}, from bytes: of a model, or of an archive that holds
+   * one.
+   */
+  public static Survey survey(byte[] given, String name, SurveyRequest request) {
     byte[] plain = plain(given, name);
     requireMarks(plain, name);
     Optional<Strip.Stripped> stripped = Strip.original(plain);
     byte[] designers = stripped.map(Strip.Stripped::bytes).orElse(plain);
     IfcModel model = IfcModel.of(StepFile.of(designers, name));
-    Framing framing = Framer.frame(model);
+    Optional<AssumedFraming> assumed = request.assume().map(a -> AssumedFraming.in(model, a));
+    ElementSource elements = assumed.<ElementSource>map(a -> a).orElse(model);
+    Framing framing = Framer.frame(elements);
     CrossingFinder crossings =
-        new CrossingFinder(model.elements(), Framer.framingInstances(framing));
+        new CrossingFinder(elements.elements(), Framer.framingInstances(framing));
     List<FieldBays> bays = framing.fields().map(f -> BayFinder.find(f, crossings)).toList();
     Source source =
         new Source(name, Sha256.hex(given), model.schema().name(), model.units().lengthName());
@@ -64,8 +82,9 @@ public final class DeckRun {
     findings.addAll(model.findings());
     stripped.filter(s -> !s.exact()).ifPresent(s -> findings.add(edited(name)));
     notMeasured(model.notMeasured()).ifPresent(findings::add);
+    assumed.map(AssumedFraming::finding).ifPresent(findings::add);
     findings.addAll(framing.findings());
-    return new Survey(source, model, framing, bays, findings);
+    return new Survey(source, model, request, framing, bays, findings);
   }
 
   /**
@@ -76,7 +95,11 @@ public final class DeckRun {
   public static Design design(Survey survey, Scope scope, Kit kit) {
     Layout layout = Layouter.layOut(survey.framing().decks(), survey.bays(), scope, kit);
     Takeoff takeoff = TakeoffBuilder.of(layout);
-    Provenance provenance = new Provenance(Version.number(), FramingHash.of(survey.bays()));
+    Provenance provenance =
+        new Provenance(
+            Version.number(),
+            FramingHash.of(survey.bays()),
+            survey.request().assume().map(AssumedJoists::text));
     WriteBack.Written written =
         WriteBack.drained(survey.model(), layout, BillLine.of(takeoff), provenance);
     return new Design(survey, layout, takeoff, written);

@@ -15,10 +15,16 @@ import org.underlee.layout.Scope;
  * What was recognised in a model.
  *
  * @param model the designer's model: an assembly of ours in the file was left aside
+ * @param request how it was asked for
  * @param bays of every field, in the order of the decks
  */
 public record Survey(
-    Source source, IfcModel model, Framing framing, List<FieldBays> bays, List<Finding> findings) {
+    Source source,
+    IfcModel model,
+    SurveyRequest request,
+    Framing framing,
+    List<FieldBays> bays,
+    List<Finding> findings) {
   public Survey {
     bays = List.copyOf(bays);
     findings = List.copyOf(findings);
@@ -41,6 +47,6 @@ public record Survey(
     List<Finding> kept = new ArrayList<>(findings);
     kept.removeAll(framing.findings());
     kept.addAll(one.findings());
-    return new Survey(source, model, one, own, kept);
+    return new Survey(source, model, request, one, own, kept);
   }
 }

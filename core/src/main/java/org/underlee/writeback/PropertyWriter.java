@@ -33,7 +33,7 @@ final class PropertyWriter {
   }
 
   void writeLayout(Value assembly, FieldLayout field, Kit kit, Provenance from) {
-    PropertySet set =
+    PropertySet made =
         set(Strip.LAYOUT_SET)
             .with("Kit", "IfcLabel", Value.label(kit.id()))
             .with("KitVersion", "IfcLabel", Value.label(kit.version()))
@@ -44,6 +44,10 @@ final class PropertyWriter {
             .with("Binding", "IfcText", Value.text(field.binding()))
             .with("ProgramVersion", "IfcLabel", Value.label(from.programVersion()))
             .with("FramingHash", "IfcLabel", Value.label(from.framingHash()));
+    PropertySet set =
+        from.assumed()
+            .map(joists -> made.with("AssumedFraming", "IfcText", Value.text(joists)))
+            .orElse(made);
     definitions.attach(assembly, field.field(), "assembly", set);
   }
 

@@ -118,7 +118,7 @@ final class SampleField {
   }
 
   static Provenance provenance() {
-    return new Provenance("0.1.0", "ab12");
+    return new Provenance("0.1.0", "ab12", java.util.Optional.empty());
   }
 
   static String id(String part) {

@@ -6,16 +6,20 @@ import java.util.List;
 import java.util.Optional;
 import org.underlee.finding.Finding;
 import org.underlee.finding.Level;
+import org.underlee.framing.AssumedJoists;
 import org.underlee.framing.Deck;
 import org.underlee.layout.Scope;
 import org.underlee.run.DeckRun;
 import org.underlee.run.Survey;
+import org.underlee.run.SurveyRequest;
 import org.underlee.units.Lengths.UnitSystem;
+import picocli.CommandLine.ITypeConverter;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
+import picocli.CommandLine.TypeConversionException;
 
 /** What every verb that reads a model understands. */
 final class ModelOptions {
@@ -40,8 +44,30 @@ final class ModelOptions {
   @Option(names = "--deck", paramLabel = "ID", description = "One deck, such as deck-1.")
   Optional<String> deck = Optional.empty();
 
+  @Option(
+      names = "--assume",
+      paramLabel = "FRAMING",
+      converter = AssumeConverter.class,
+      description = {
+        "Joists to assume under a slab where the model has no framing:"
+            + " joists=2x10@16in,direction=90,outline=GLOBALID."
+      })
+  Optional<AssumedJoists> assume = Optional.empty();
+
   @Spec(Spec.Target.MIXEE)
   CommandSpec spec = CommandSpec.create();
+
+  /** Reads {@code --assume}; what is wrong with it is a mistake of usage. */
+  static final class AssumeConverter implements ITypeConverter<AssumedJoists> {
+    @Override
+    public AssumedJoists convert(String text) {
+      try {
+        return AssumedJoists.parse(text);
+      } catch (IllegalArgumentException e) {
+        throw new TypeConversionException(e.getMessage());
+      }
+    }
+  }
 
   UnitSystem unitsFor(Survey survey) {
     return units.orElseGet(
@@ -59,7 +85,7 @@ final class ModelOptions {
    * @throws ParameterException when {@code --deck} names none of its decks
    */
   Survey survey() {
-    Survey survey = DeckRun.survey(file);
+    Survey survey = DeckRun.survey(file, new SurveyRequest(assume));
     List<String> decks = survey.framing().decks().stream().map(Deck::id).toList();
     deck.filter(d -> !decks.contains(d))
         .ifPresent(

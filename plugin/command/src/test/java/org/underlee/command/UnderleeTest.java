@@ -96,6 +96,58 @@ class UnderleeTest {
     return all;
   }
 
+  /** A slab of 4.8 m by 3.6 m, 30 mm thick, top at 3 m; the water goes as the user says. */
+  private static final String SLAB =
+      BARE.replace("$,$,$,$,#2)", "$,$,$,(#11),#2)")
+          .replace(
+              "ENDSEC;\nEND-ISO",
+              """
+              #10=IFCCARTESIANPOINT((0.,0.,0.));
+              #11=IFCGEOMETRICREPRESENTATIONCONTEXT($,'Model',3,1.E-05,#12,$);
+              #12=IFCAXIS2PLACEMENT3D(#10,$,$);
+              #13=IFCDIRECTION((0.,0.,1.));
+              #20=IFCCARTESIANPOINT((2.4,1.8,2.97));
+              #21=IFCAXIS2PLACEMENT3D(#20,$,$);
+              #22=IFCLOCALPLACEMENT($,#21);
+              #23=IFCRECTANGLEPROFILEDEF(.AREA.,$,$,4.8,3.6);
+              #24=IFCEXTRUDEDAREASOLID(#23,$,#13,0.03);
+              #25=IFCSHAPEREPRESENTATION(#11,'Body','SweptSolid',(#24));
+              #26=IFCPRODUCTDEFINITIONSHAPE($,$,(#25));
+              #27=IFCSLAB('0000000000000000000002',$,'Deck',$,$,#22,#26,$,$);
+              ENDSEC;
+              END-ISO""")
+          .formatted("IFC4");
+
+  @Test
+  void framingThatIsAssumedUnderASlabIsSaidToBeSoEverywhereAndNeverWritten() throws Exception {
+    Path slab = file("slab.ifc", SLAB);
+    Path drained = folder.resolve("drained.ifc");
+    String joists = "joists=2x10@16in,direction=90";
+    Ran survey = run("survey", slab, "--assume", joists, "--json");
+    assertThat(survey.json().at("/decks/0/fields/0/assumed").asBoolean()).isTrue();
+    assertThat(survey.json().at("/decks/0/fields/0/bays")).hasSize(12);
+    assertThat(survey.json().at("/findings/0/rule").asText()).isEqualTo("framing-assumed");
+    Ran design = run("design", slab, "--assume", joists, "--out", drained);
+    assertThat(design.code).isZero();
+    assertThat(design.err).contains("framing-assumed").contains("Wrote");
+    String written = Files.readString(drained);
+    assertThat(written).contains("'AssumedFraming',$,IFCTEXT('" + joists + "')");
+    assertThat(written).doesNotContain("IFCBEAM");
+    assertThat(run("strip", drained, "--out", folder.resolve("back.ifc")).code).isZero();
+    assertThat(sha256(folder.resolve("back.ifc"))).isEqualTo(sha256(slab));
+  }
+
+  @Test
+  void framingThatCannotBeAssumedIsAMistakeOfUsageOrOfTheModel() throws Exception {
+    Path slab = file("slab.ifc", SLAB);
+    Ran size = run("survey", slab, "--assume", "joists=2x11@16in");
+    assertThat(size.code).isEqualTo(2);
+    assertThat(size.err).contains("\"2x11\" is no size of lumber known here");
+    Ran way = run("survey", slab, "--assume", "joists=2x10@16in");
+    assertThat(way.code).isEqualTo(3);
+    assertThat(way.err).contains("#27").contains("direction=90");
+  }
+
   @ParameterizedTest
   @ValueSource(strings = {"pine-deck", "harbour-balcony", "hillside-terrace"})
   void aSurveyOfASampleIsCleanAndItsJsonIsAllThatIsOnStdout(String sample) throws Exception {
