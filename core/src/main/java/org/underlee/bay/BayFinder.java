@@ -8,6 +8,7 @@ import java.util.stream.Stream;
 import org.underlee.framing.Field;
 import org.underlee.framing.JoistLine;
 import org.underlee.framing.Member;
+import org.underlee.framing.Role;
 import org.underlee.framing.Support;
 import org.underlee.geom.Interval;
 import org.underlee.geom.PlanShape;
@@ -15,7 +16,8 @@ import org.underlee.geom.PlanShape;
 /**
  * Finds the bays of a field: for each line, the stretches over which another line is the next one
  * to the right, cut back to the faces of what bounds them. Framing that ends joists between the two
- * ends (a header, a flush beam) so makes two bays of one.
+ * ends (a header, a flush beam) so makes two bays of one; a sister over part of a line does not, as
+ * the bay's width may vary along its run.
  */
 public final class BayFinder {
   /** A stretch shorter than this is the step between two joist ends, not a bay. */
@@ -24,12 +26,29 @@ public final class BayFinder {
   /** A bounding member's face lies within this of where the joists end. */
   private static final double AT_END = 0.2;
 
+  /** A piece between two lines, with its plan and what it is. */
+  private record Piece(Member member, PlanShape shape, double u, double v, boolean strut) {}
+
   private final Field field;
   private final CrossingFinder crossings;
+
+  /** In order of u. */
+  private final List<Piece> pieces;
 
   private BayFinder(Field field, CrossingFinder crossings) {
     this.field = field;
     this.crossings = crossings;
+    this.pieces =
+        field.blocking().stream()
+            .map(this::piece)
+            .sorted(Comparator.comparingDouble(Piece::u))
+            .toList();
+  }
+
+  private Piece piece(Member m) {
+    PlanShape shape = field.shapeOf(m);
+    boolean strut = field.roleBetweenLines(m) == Role.BRIDGING;
+    return new Piece(m, shape, shape.across().middle(), shape.along().middle(), strut);
   }
 
   public static FieldBays find(Field field, CrossingFinder crossings) {
@@ -61,7 +80,7 @@ public final class BayFinder {
     List<Interval> rest = new ArrayList<>();
     for (Interval stretch : open) {
       Interval shared = stretch.meet(right.stretch());
-      double gap = right.left().at(shared.middle()) - left.right().at(shared.middle());
+      double gap = right.leftAt(shared.middle()) - left.rightAt(shared.middle());
       if (shared.length() > SHORTEST && gap > 0) {
         if (gap <= Field.WIDEST_BAY) {
           found.add(bounded(left, right, shared));
@@ -75,7 +94,7 @@ public final class BayFinder {
   }
 
   private Bay bounded(JoistLine left, JoistLine right, Interval shared) {
-    double u = (left.right().at(shared.middle()) + right.left().at(shared.middle())) / 2;
+    double u = (left.rightAt(shared.middle()) + right.leftAt(shared.middle())) / 2;
     // a header that ends one joist at its low end is the high end of the bay beside that joist
     List<Support> all = Stream.concat(field.high().stream(), field.low().stream()).toList();
     Optional<Support> high =
@@ -92,7 +111,7 @@ public final class BayFinder {
         new Interval(
             high.map(s -> s.shape().alongAt(u).to()).orElse(shared.from()),
             low.map(s -> s.shape().alongAt(u).from()).orElse(shared.to()));
-    return new Bay("", left, right, stretch, high, low, List.of(), List.of());
+    return new Bay("", left, right, stretch, high, low, List.of(), List.of(), List.of());
   }
 
   private static boolean isNear(double face, double end) {
@@ -100,23 +119,56 @@ public final class BayFinder {
   }
 
   private Bay furnished(String id, Bay bay) {
-    Bay blocked = bay.with(id, blocking(bay), List.of());
-    return bay.with(id, blocked.blocking(), crossings.in(field, blocked));
+    List<Block> blocking = standing(bay, false);
+    List<Block> bridging = standing(bay, true);
+    Bay blocked = bay.with(id, blocking, bridging, List.of());
+    return bay.with(id, blocking, bridging, crossings.in(field, blocked));
   }
 
-  private List<Block> blocking(Bay bay) {
+  private List<Block> standing(Bay bay, boolean struts) {
     List<Block> blocks = new ArrayList<>();
-    for (Member member : field.blocking()) {
-      PlanShape shape = field.shapeOf(member);
-      double v = shape.along().middle();
-      double u = shape.across().middle();
-      if (bay.stretch().contains(v) && u > bay.leftFace().at(v) && u < bay.rightFace().at(v)) {
-        double bottom = shape.heights().from() - bay.joistBottom(v);
-        blocks.add(
-            new Block(member, shape.along(), shape.heights(), bottom, v - bay.stretch().from()));
+    double v0 = bay.stretch().middle();
+    double least = Math.min(bay.left().left().at(bay.stretch().from()), bay.left().leftAt(v0));
+    for (int i = firstFrom(least); i < pieces.size(); i++) {
+      Piece piece = pieces.get(i);
+      if (piece.u > bay.right().right().at(bay.stretch().from()) + Field.WIDEST_BAY) {
+        break;
+      }
+      if (piece.strut == struts && isIn(bay, piece)) {
+        blocks.add(block(bay, piece));
       }
     }
     blocks.sort(Comparator.comparingDouble(Block::at).thenComparing(b -> b.member().id()));
     return blocks;
+  }
+
+  private int firstFrom(double u) {
+    int low = 0;
+    int high = pieces.size();
+    while (low < high) {
+      int middle = (low + high) >>> 1;
+      if (pieces.get(middle).u < u - Field.WIDEST_BAY) {
+        low = middle + 1;
+      } else {
+        high = middle;
+      }
+    }
+    return low;
+  }
+
+  private static boolean isIn(Bay bay, Piece piece) {
+    return bay.stretch().contains(piece.v)
+        && piece.u > bay.left().rightAt(piece.v)
+        && piece.u < bay.right().leftAt(piece.v);
+  }
+
+  private static Block block(Bay bay, Piece piece) {
+    double bottom = piece.shape.heights().from() - bay.joistBottom(piece.v);
+    return new Block(
+        piece.member,
+        piece.shape.along(),
+        piece.shape.heights(),
+        bottom,
+        piece.v - bay.stretch().from());
   }
 }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.underlee.geom.Box;
 import org.underlee.geom.Interval;
+import org.underlee.geom.Linear;
 import org.underlee.geom.Mesh;
 import org.underlee.geom.Transform;
 import org.underlee.geom.Vec3;
@@ -34,19 +35,21 @@ final class BaySpace {
   BaySpace(Bay bay) {
     Interval v = new Interval(bay.stretch().from() + SKIN, bay.stretch().to() - SKIN);
     double low = Math.min(bay.joistBottom(v.from()), bay.joistBottom(v.to())) - BELOW;
-    double high = Math.min(bay.left().top(v.from()), bay.left().top(v.to())) - SKIN;
+    double high = Math.min(bay.joistTop(v.from()), bay.joistTop(v.to())) - SKIN;
+    Linear left = bay.leftFace();
+    Linear right = bay.rightFace();
     planes =
         List.of(
             new Plane(Vec3.Y, v.from()),
             new Plane(Vec3.Y.negated(), -v.to()),
             new Plane(Vec3.Z, low),
             new Plane(Vec3.Z.negated(), -high),
-            new Plane(new Vec3(1, -bay.leftFace().slope(), 0), bay.leftFace().at0() + SKIN),
-            new Plane(new Vec3(-1, bay.rightFace().slope(), 0), SKIN - bay.rightFace().at0()));
+            new Plane(new Vec3(1, -left.slope(), 0), left.at0() + SKIN),
+            new Plane(new Vec3(-1, right.slope(), 0), SKIN - right.at0()));
     Box box = Box.EMPTY;
     for (double station : new double[] {v.from(), v.to()}) {
-      box = box.with(new Vec3(bay.leftFace().at(station), station, low));
-      box = box.with(new Vec3(bay.rightFace().at(station), station, high));
+      box = box.with(new Vec3(left.at(station), station, low));
+      box = box.with(new Vec3(right.at(station), station, high));
     }
     bounds = box;
   }

@@ -13,6 +13,9 @@ final class Contact {
   /** Bars cross when they are at least this far from parallel (sine of 45°). */
   private static final double CROSSING = 0.7071;
 
+  /** A bar that ends on another runs into it by less than this share past the other's middle. */
+  private static final double INTO = 0.25;
+
   private Contact() {}
 
   static boolean cross(OrientedBox a, OrientedBox b) {
@@ -27,13 +30,14 @@ final class Contact {
         && Math.abs(d.dot(box.up())) <= box.depth() / 2 + reach;
   }
 
-  /** Whether one end of {@code m} bears on the side, not the tip, of a crossing bar. */
+  /** Whether one end of {@code m} bears on the near side, not the tip, of a crossing bar. */
   static boolean endsOn(Member m, int end, Member other) {
     OrientedBox box = other.box();
     Vec3 d = m.box().end(end).minus(box.centre());
     return cross(m.box(), box)
         && Math.abs(d.dot(box.axis())) <= box.length() / 2
-        && isAt(m.box().end(end), box, END_GAP);
+        && isAt(m.box().end(end), box, END_GAP)
+        && d.dot(m.box().axis()) * end <= INTO * box.width();
   }
 
   /** Whether both ends of {@code m} bear on bars of the index. */

@@ -50,6 +50,11 @@ public record Field(
         .toList();
   }
 
+  /** What a piece between two lines is: blocking, bridging or a packer. */
+  public Role roleBetweenLines(Member piece) {
+    return Blocking.roleOf(piece, this);
+  }
+
   /** Joists that a header ends on. */
   public List<Member> trimmers() {
     List<Member> headers = supports(Role.HEADER);

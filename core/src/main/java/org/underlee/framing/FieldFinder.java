@@ -212,7 +212,7 @@ final class FieldFinder {
             .max()
             .orElse(stretch(joists, frame).from());
     double bottom =
-        lines.stream().mapToDouble(l -> l.bottom().at(face)).sorted().toArray()[lines.size() / 2];
+        lines.stream().mapToDouble(l -> l.bottomAt(face)).sorted().toArray()[lines.size() / 2];
     Vec3 origin = frame.apply(new Vec3(first.left().at(face), face, bottom));
     return new Transform(origin, frame.x(), frame.y(), frame.z());
   }

@@ -39,7 +39,9 @@ public final class Framer {
     List<Member> level = members.level().toList();
     Posts posts = Posts.of(members.upright().toList());
     HouseWalls walls = new HouseWalls(elements);
-    List<List<Member>> sets = JoistSets.find(level, tolerance);
+    Set<Member> sleepers = Sleepers.onSlabs(level, elements);
+    List<List<Member>> sets =
+        JoistSets.find(level.stream().filter(m -> !sleepers.contains(m)).toList(), tolerance);
     FieldFinder finder =
         new FieldFinder(
             new MemberIndex(members.all()),

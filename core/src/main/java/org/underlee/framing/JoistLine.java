@@ -1,50 +1,147 @@
 package org.underlee.framing;
 
+import java.util.Comparator;
 import java.util.List;
+import java.util.TreeSet;
+import java.util.function.ToDoubleFunction;
+import java.util.stream.DoubleStream;
 import org.underlee.geom.Interval;
 import org.underlee.geom.Linear;
 
 /**
- * One joist, or plies that touch and act as one, in the frame of its field (metres).
+ * One joist, or pieces that act as one, in the frame of its field (metres): plies that touch side
+ * by side over all or part of their length, pieces lapped over a beam, pieces end to end. Where
+ * pieces start and stop the line's width steps; where they are bowed or twisted its faces bend.
  *
  * @param id {@code J1} has the smallest u
- * @param plies in order of u
- * @param left the face on the low-u side, as u over station v
- * @param right the face on the high-u side
+ * @param pieces across the line, and those one after the other in order of station
+ * @param left straight along the face on the low-u side; no part of the line lies beyond it
+ * @param right likewise on the high-u side
  * @param stretch the stations that the line covers
- * @param bottom height of the underside over station
+ * @param bottom straight along the underside; no part of the line lies below it
+ * @param depth of the deepest piece's section
  * @param why what made it a line
  */
 public record JoistLine(
     String id,
-    List<Member> plies,
+    List<Ply> pieces,
     Linear left,
     Linear right,
     Interval stretch,
     Linear bottom,
     double depth,
     String why) {
+  /** A piece that stops this near to the line's end is taken to reach it: a hanger's gap, a saw. */
+  private static final double END_STEP = 0.05;
+
   public JoistLine {
-    plies = List.copyOf(plies);
+    pieces = List.copyOf(pieces);
   }
 
-  /** Across all plies, square to the line, at mid length. */
+  /** The members, in the order of the pieces. */
+  public List<Member> plies() {
+    return pieces.stream().map(Ply::member).toList();
+  }
+
+  /** How many pieces lie side by side where most of them do. */
+  public int pliesAbreast() {
+    return sections()
+        .mapToInt(s -> (int) pieces.stream().filter(p -> covers(p, s.middle())).count())
+        .max()
+        .orElse(1);
+  }
+
+  /** Across all pieces, square to the line, where it is widest. */
   public double width() {
-    double v = stretch.middle();
     double slope = (left.slope() + right.slope()) / 2;
-    return (right.at(v) - left.at(v)) / Math.hypot(1, slope);
+    return sections().mapToDouble(s -> rightAt(s.middle()) - leftAt(s.middle())).max().orElse(0)
+        / Math.hypot(1, slope);
   }
 
   /** Whether it is in no file, but assumed. */
   public boolean isAssumed() {
-    return plies.get(0).element().isAssumed();
+    return pieces.get(0).member().element().isAssumed();
   }
 
+  /** The face on the low-u side at a station. */
+  public double leftAt(double v) {
+    return at(v, p -> p.shape().left().at(v)).min().orElseThrow();
+  }
+
+  /** The face on the high-u side at a station. */
+  public double rightAt(double v) {
+    return at(v, p -> p.shape().right().at(v)).max().orElseThrow();
+  }
+
+  /** The lowest underside at a station. */
+  public double bottomAt(double v) {
+    return at(v, p -> p.shape().bottom().at(v)).min().orElseThrow();
+  }
+
+  /** The highest top at a station. */
   public double top(double v) {
-    return bottom.at(v) + depth;
+    return at(v, p -> p.shape().top().at(v)).max().orElseThrow();
+  }
+
+  /** The piece that shows on the low-u side at a station. */
+  public Ply leftmost(double v) {
+    return at(v).min(Comparator.comparingDouble(p -> p.shape().left().at(v))).orElseThrow();
+  }
+
+  /** The piece that shows on the high-u side at a station. */
+  public Ply rightmost(double v) {
+    return at(v).max(Comparator.comparingDouble(p -> p.shape().right().at(v))).orElseThrow();
   }
 
   public double centre(double v) {
-    return (left.at(v) + right.at(v)) / 2;
+    return (leftAt(v) + rightAt(v)) / 2;
+  }
+
+  /** Stations inside the stretch at which pieces start or stop. */
+  public List<Double> steps() {
+    TreeSet<Double> steps = new TreeSet<>();
+    for (Ply piece : pieces) {
+      steps.add(piece.stretch().from());
+      steps.add(piece.stretch().to());
+    }
+    return steps.stream()
+        .filter(v -> v > stretch.from() + END_STEP && v < stretch.to() - END_STEP)
+        .toList();
+  }
+
+  /** The stretches between steps. */
+  private java.util.stream.Stream<Interval> sections() {
+    List<Double> steps = steps();
+    double[] ends =
+        DoubleStream.concat(
+                DoubleStream.concat(
+                    DoubleStream.of(stretch.from()), steps.stream().mapToDouble(v -> v)),
+                DoubleStream.of(stretch.to()))
+            .toArray();
+    return java.util.stream.IntStream.range(0, ends.length - 1)
+        .mapToObj(i -> new Interval(ends[i], ends[i + 1]));
+  }
+
+  private DoubleStream at(double v, ToDoubleFunction<Ply> what) {
+    return at(v).mapToDouble(what);
+  }
+
+  /** The pieces at a station; where none is, beyond an end or in a splice, the nearest. */
+  private java.util.stream.Stream<Ply> at(double v) {
+    if (pieces.stream().anyMatch(p -> covers(p, v))) {
+      return pieces.stream().filter(p -> covers(p, v));
+    }
+    double nearest = pieces.stream().mapToDouble(p -> away(p, v)).min().orElse(0);
+    return pieces.stream().filter(p -> away(p, v) <= nearest + END_STEP);
+  }
+
+  private boolean covers(Ply piece, double v) {
+    Interval s = piece.stretch();
+    return (v >= s.from() || s.from() <= stretch.from() + END_STEP)
+        && (v <= s.to() || s.to() >= stretch.to() - END_STEP);
+  }
+
+  private static double away(Ply piece, double v) {
+    return Math.max(0, Math.max(piece.stretch().from() - v, v - piece.stretch().to()));
   }
 }

@@ -1,32 +1,29 @@
 package org.underlee.framing;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
+import java.util.function.BiPredicate;
+import java.util.stream.IntStream;
 import org.underlee.geom.BarMeasure;
 import org.underlee.geom.OrientedBox;
 import org.underlee.geom.Tolerance;
-import org.underlee.geom.Vec3;
 
 /**
  * Sets of bars that lie side by side like joists: nearly parallel, at one height, of one depth, and
- * no further apart than joists are. Found by joining neighbours, so the cost is n log n.
+ * no further apart than joists are; with the plies that touch them, the pieces that are lapped on
+ * or stand end to end with them, and deeper or shallower joists between them. Found by joining
+ * neighbours, so the cost is n log n.
  *
  * <p>Blocking between joists and the ledger with its rim can look like a small set of joists; such
- * a set is dropped when the members of a larger set bear on it or hold it.
+ * a set is dropped when the members of a larger set bear on it or hold it. So are bars that lie
+ * across the joists of another set, as sleepers and thick boards do.
  */
 final class JoistSets {
-  /** Neighbours may splay by this much (sine of 8°), as in a fanned field. */
-  private static final double SPLAY = 0.14;
-
-  /** Tops of one walking level differ by no more than this. */
-  private static final double LEVEL_STEP = 0.02;
-
   private static final double SHORTEST = 0.5;
   private static final double SHALLOWEST = 0.06;
   private static final double DEEPEST = 0.75;
@@ -35,27 +32,37 @@ final class JoistSets {
   /** Three lines make a field: two bars may be any pair. */
   private static final int FEWEST_LINES = 3;
 
+  /** A set by its members' places among the candidates; order of the file. */
+  private record JoistSet(List<Integer> members, double length, String firstId) {}
+
+  private record Touching(boolean heldAtBothEnds, boolean holdsEnds, boolean liesAcross) {}
+
+  /** How a bar and the joists of one set meet: counts of joists. */
+  private static final class Meeting {
+    private int tailHeld;
+    private int tipHeld;
+    private int ends;
+    private int under;
+  }
+
   private final Tolerance tolerance;
+  private final List<Member> candidates;
   private final MemberIndex index;
-  private final Map<Member, Member> parent = new HashMap<>();
+  private final int[] parent;
 
   private JoistSets(List<Member> candidates, Tolerance tolerance) {
     this.tolerance = tolerance;
+    this.candidates = candidates;
     this.index = new MemberIndex(candidates);
+    this.parent = IntStream.range(0, candidates.size()).toArray();
   }
 
   /** The sets, the one with the most length of joist first. */
   static List<List<Member>> find(List<Member> level, Tolerance tolerance) {
-    List<Member> candidates = level.stream().filter(JoistSets::looksLikeAJoist).toList();
-    List<List<Member>> sets = new JoistSets(candidates, tolerance).join(candidates);
-    sets.sort(
-        Comparator.comparingDouble((List<Member> s) -> -totalLength(s))
-            .thenComparing(s -> s.stream().map(Member::id).min(String::compareTo).orElse("")));
-    return withoutImpostors(sets, tolerance);
-  }
-
-  private static double totalLength(List<Member> set) {
-    return set.stream().mapToDouble(m -> m.box().length()).sum();
+    List<Member> candidates = level.parallelStream().filter(JoistSets::looksLikeAJoist).toList();
+    JoistSets joists = new JoistSets(candidates, tolerance);
+    joists.join();
+    return joists.withoutImpostors(joists.sets());
   }
 
   private static boolean looksLikeAJoist(Member m) {
@@ -69,58 +76,123 @@ final class JoistSets {
         && !BarMeasure.isRound(m.element().shape(), b);
   }
 
-  private List<List<Member>> join(List<Member> candidates) {
-    candidates.forEach(m -> parent.put(m, m));
-    for (Member a : candidates) {
-      for (Member b : index.near(a, Field.WIDEST_BAY)) {
-        if (!a.equals(b) && areNeighbours(a.box(), b.box())) {
-          parent.put(root(a), root(b));
+  private OrientedBox box(int i) {
+    return candidates.get(i).box();
+  }
+
+  private void join() {
+    Neighbours neighbours = new Neighbours(tolerance);
+    List<int[]> besides = near(Field.WIDEST_BAY, neighbours::areJoistsOfOneField);
+    for (int i = 0; i < parent.length; i++) {
+      for (int j : besides.get(i)) {
+        parent[root(i)] = root(j);
+      }
+    }
+    int[] sizes = sizes();
+    adoptDeeper(neighbours, sizes);
+    spliceRows(neighbours, sizes);
+  }
+
+  /** For each candidate, those after it in the file that it is near to and goes with. */
+  private List<int[]> near(double reach, BiPredicate<OrientedBox, OrientedBox> goesWith) {
+    return IntStream.range(0, parent.length)
+        .parallel()
+        .mapToObj(
+            i ->
+                Arrays.stream(index.placesNear(candidates.get(i), reach))
+                    .filter(j -> j > i && goesWith.test(box(i), box(j)))
+                    .toArray())
+        .toList();
+  }
+
+  /** For each candidate the size of its set. */
+  private int[] sizes() {
+    int[] sizes = new int[parent.length];
+    for (int i = 0; i < parent.length; i++) {
+      sizes[root(i)]++;
+    }
+    return IntStream.range(0, parent.length).map(i -> sizes[root(i)]).toArray();
+  }
+
+  /**
+   * Rows of joists that meet end to end over a beam are one set. A single bar that meets a joist
+   * end to end is none: it may be the rim of the field beside.
+   */
+  private void spliceRows(Neighbours neighbours, int[] sizes) {
+    List<int[]> meeting = near(Contact.END_GAP, neighbours::areEndToEnd);
+    for (int i = 0; i < parent.length; i++) {
+      for (int j : meeting.get(i)) {
+        if (sizes[i] >= FEWEST_LINES && sizes[j] >= FEWEST_LINES) {
+          parent[root(i)] = root(j);
         }
       }
     }
-    Map<Member, List<Member>> sets = new LinkedHashMap<>();
-    candidates.forEach(m -> sets.computeIfAbsent(root(m), r -> new ArrayList<>()).add(m));
-    List<List<Member>> found = new ArrayList<>();
-    for (List<Member> set : sets.values()) {
-      if (lineCount(set, tolerance) >= FEWEST_LINES) {
-        found.add(set);
-      }
-    }
-    return found;
   }
 
-  private Member root(Member m) {
-    Member r = m;
-    for (Member up = parent.get(r); up != null && !up.equals(r); up = parent.get(r)) {
-      r = up;
+  /** A joist deeper or shallower than those on both of its sides belongs to them. */
+  private void adoptDeeper(Neighbours neighbours, int[] sizes) {
+    int[] into = new int[parent.length];
+    for (int i = 0; i < parent.length; i++) {
+      into[i] = sizes[i] < FEWEST_LINES ? setOnBothSides(i, neighbours) : -1;
     }
-    parent.put(m, r);
+    for (int i = 0; i < parent.length; i++) {
+      if (into[i] >= 0) {
+        parent[root(i)] = root(into[i]);
+      }
+    }
+  }
+
+  private int setOnBothSides(int i, Neighbours neighbours) {
+    Map<Integer, Integer> sides = new LinkedHashMap<>();
+    for (int j : index.placesNear(candidates.get(i), Field.WIDEST_BAY)) {
+      if (root(j) != root(i) && neighbours.areSideBySideWithFlushTops(box(i), box(j))) {
+        double side = box(j).centre().minus(box(i).centre()).dot(box(i).side());
+        sides.merge(root(j), side < 0 ? 1 : 2, (a, b) -> a | b);
+      }
+    }
+    return sides.entrySet().stream()
+        .filter(e -> e.getValue() == 3)
+        .map(Map.Entry::getKey)
+        .findFirst()
+        .orElse(-1);
+  }
+
+  private int root(int i) {
+    int r = i;
+    while (parent[r] != r) {
+      parent[r] = parent[parent[r]];
+      r = parent[r];
+    }
     return r;
   }
 
-  private static boolean areNeighbours(OrientedBox a, OrientedBox b) {
-    if (a.axis().cross(b.axis()).length() > SPLAY || Math.abs(a.depth() - b.depth()) > LEVEL_STEP) {
-      return false;
+  private List<JoistSet> sets() {
+    Map<Integer, List<Integer>> sets = new LinkedHashMap<>();
+    for (int i = 0; i < parent.length; i++) {
+      sets.computeIfAbsent(root(i), r -> new ArrayList<>()).add(i);
     }
-    Vec3 between = b.centre().minus(a.centre());
-    double along = between.dot(a.axis());
-    double sameWay = Math.signum(a.axis().dot(b.axis()));
-    Vec3 beside = b.centre().minus(b.axis().times(along * sameWay)).minus(a.centre());
-    double across = beside.horizontal().minus(a.axis().times(beside.dot(a.axis()))).length();
-    double gap = across - (a.width() + b.width()) / 2;
-    double overlap = (a.length() + b.length()) / 2 - Math.abs(along);
-    return Math.abs(beside.z()) <= LEVEL_STEP
-        && gap <= Field.WIDEST_BAY
-        && across > Math.min(a.width(), b.width()) / 2
-        && overlap >= Math.min(a.length(), b.length()) / 2;
+    List<JoistSet> found = new ArrayList<>();
+    for (List<Integer> set : sets.values()) {
+      if (set.size() >= FEWEST_LINES && lineCount(set) >= FEWEST_LINES) {
+        double length = set.stream().mapToDouble(i -> box(i).length()).sum();
+        String id = set.stream().map(i -> candidates.get(i).id()).min(String::compareTo).orElse("");
+        found.add(new JoistSet(set, length, id));
+      }
+    }
+    found.sort(
+        Comparator.comparingDouble((JoistSet s) -> -s.length).thenComparing(JoistSet::firstId));
+    return found;
   }
 
   /** How many lines stand side by side, plies counted once. */
-  private static int lineCount(List<Member> set, Tolerance tolerance) {
-    OrientedBox first = set.get(0).box();
+  private int lineCount(List<Integer> set) {
+    if (set.isEmpty()) {
+      return 0;
+    }
+    OrientedBox first = box(set.get(0));
     double[] sides =
         set.stream()
-            .mapToDouble(m -> m.box().centre().minus(first.centre()).dot(first.side()))
+            .mapToDouble(i -> box(i).centre().minus(first.centre()).dot(first.side()))
             .sorted()
             .toArray();
     int lines = 1;
@@ -131,22 +203,69 @@ final class JoistSets {
     return lines;
   }
 
-  private static List<List<Member>> withoutImpostors(List<List<Member>> sets, Tolerance tolerance) {
-    List<List<Member>> kept = new ArrayList<>();
-    for (List<Member> set : sets) {
-      Set<Member> left = new LinkedHashSet<>(set);
-      Set<Member> plain = new LinkedHashSet<>(set);
-      for (List<Member> larger : kept) {
-        MemberIndex joists = new MemberIndex(larger);
-        left.removeIf(m -> Contact.heldAtBothEnds(m, joists, tolerance));
-        plain.removeIf(m -> Contact.holdsEndsOf(m, joists, tolerance) >= 2);
-      }
-      plain.retainAll(left);
-      if (plain.size() >= FEWEST_LINES
-          && lineCount(List.copyOf(plain), tolerance) >= FEWEST_LINES) {
-        kept.add(List.copyOf(left));
+  private List<List<Member>> withoutImpostors(List<JoistSet> sets) {
+    int[] setOf = new int[parent.length];
+    Arrays.fill(setOf, -1);
+    for (int s = 0; s < sets.size(); s++) {
+      for (int i : sets.get(s).members) {
+        setOf[i] = s;
       }
     }
-    return kept;
+    boolean[] kept = new boolean[sets.size()];
+    List<List<Member>> result = new ArrayList<>();
+    for (int s = 0; s < sets.size(); s++) {
+      List<Member> joists = joistsOf(s, sets.get(s), setOf, kept);
+      kept[s] = !joists.isEmpty();
+      if (kept[s]) {
+        result.add(joists);
+      }
+    }
+    return result;
+  }
+
+  /** What is left of a set without impostors; nothing when that is no field. */
+  private List<Member> joistsOf(int s, JoistSet set, int[] setOf, boolean[] kept) {
+    List<Integer> left = new ArrayList<>();
+    List<Integer> plain = new ArrayList<>();
+    int lying = 0;
+    for (int i : set.members) {
+      Touching touching = touching(i, s, setOf, kept);
+      lying += touching.liesAcross ? 1 : 0;
+      if (!touching.heldAtBothEnds) {
+        left.add(i);
+        if (!touching.holdsEnds) {
+          plain.add(i);
+        }
+      }
+    }
+    boolean isField = 2 * lying < set.members.size() && lineCount(plain) >= FEWEST_LINES;
+    return isField ? left.stream().map(candidates::get).toList() : List.of();
+  }
+
+  /** What a member of a set has to do with the joists of larger sets, and with those below it. */
+  private Touching touching(int own, int set, int[] setOf, boolean[] kept) {
+    Member m = candidates.get(own);
+    Map<Integer, Meeting> meetings = new HashMap<>();
+    for (int i : index.placesNear(m, Contact.END_GAP + tolerance.touch())) {
+      int other = setOf[i];
+      if (other >= 0 && other != set && Contact.cross(m.box(), box(i))) {
+        Meeting meeting = meetings.computeIfAbsent(other, k -> new Meeting());
+        if (Sleepers.liesAcross(m.box(), box(i))) {
+          meeting.under++;
+        } else if (other < set && kept[other]) {
+          meeting.tailHeld += Contact.endsOn(m, -1, candidates.get(i)) ? 1 : 0;
+          meeting.tipHeld += Contact.endsOn(m, 1, candidates.get(i)) ? 1 : 0;
+          meeting.ends += endsOn(candidates.get(i), m) ? 1 : 0;
+        }
+      }
+    }
+    return new Touching(
+        meetings.values().stream().anyMatch(k -> k.tailHeld > 0 && k.tipHeld > 0),
+        meetings.values().stream().anyMatch(k -> k.ends >= 2),
+        meetings.values().stream().anyMatch(k -> k.under >= FEWEST_LINES));
+  }
+
+  private static boolean endsOn(Member m, Member other) {
+    return Contact.endsOn(m, -1, other) || Contact.endsOn(m, 1, other);
   }
 }

@@ -10,9 +10,20 @@ public enum Role {
   DROP_BEAM,
   FLUSH_BEAM,
   HEADER,
+  /** Level, between two joist lines: of the joists' full depth (solid bridging) or shallow. */
   BLOCKING,
+  /** A strut from one joist's bottom to the next one's top. */
+  BRIDGING,
+  /** Holds a pair of joists a little apart. */
+  PACKER,
   POST,
   GUARD_POST,
+  /** Joins a joist's end to what carries it. */
+  HANGER,
+  /** Carries a flight of stairs up to the deck. */
+  STRINGER,
+  /** Carries boards and lies on a slab, or across joists. */
+  SLEEPER,
   DECK_BOARD;
 
   /** The word used in files: {@code drop-beam}. */

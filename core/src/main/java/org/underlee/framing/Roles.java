@@ -63,11 +63,19 @@ final class Roles {
     Stream.of(field.high(), field.low(), field.dropBeams())
         .flatMap(List::stream)
         .forEach(s -> give(in.deck, s.member(), s.role(), nameFor(s.role()), s.why()));
-    for (Member block : field.blocking()) {
-      give(in.deck, block, Role.BLOCKING, "block", "a short piece set between two joist lines");
-    }
+    field.blocking().forEach(b -> between(in.deck, b, field.roleBetweenLines(b)));
     for (Member post : field.posts()) {
       give(in.deck, post, Role.POST, "post", "upright, and carries a beam or the joists");
+    }
+  }
+
+  private void between(String deck, Member piece, Role role) {
+    switch (role) {
+      case BRIDGING ->
+          give(deck, piece, role, "bridging", "a strut that rises from one joist line to the next");
+      case PACKER ->
+          give(deck, piece, role, "pack", "fills the narrow gap between a pair of joists");
+      default -> give(deck, piece, role, "block", "a short piece set between two joist lines");
     }
   }
 

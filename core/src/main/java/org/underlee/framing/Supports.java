@@ -1,6 +1,7 @@
 package org.underlee.framing;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -22,10 +23,13 @@ record Supports(
   /** What bounds one end of the joists, each with its role. */
   List<Support> bounding(Set<Member> bounds, boolean high, List<Member> joists, Transform frame) {
     MemberIndex own = new MemberIndex(joists);
+    Member joist =
+        joists.stream()
+            .max(Comparator.comparingDouble(j -> j.box().depth() * j.box().width()))
+            .orElseThrow();
     List<Support> supports = new ArrayList<>();
     for (Member m : bounds) {
-      supports.add(
-          support(m, high, Contact.heldAtBothEnds(m, own, tolerance), joists.get(0), frame));
+      supports.add(support(m, high, Contact.heldAtBothEnds(m, own, tolerance), joist, frame));
     }
     return supports;
   }

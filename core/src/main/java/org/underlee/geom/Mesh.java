@@ -72,6 +72,11 @@ public final class Mesh {
     return new Vec3(xyz[3 * i], xyz[3 * i + 1], xyz[3 * i + 2]);
   }
 
+  /** One coordinate of a vertex, 0 for x, 1 for y, 2 for z: for loops over many vertices. */
+  double coordinate(int vertex, int axis) {
+    return xyz[3 * vertex + axis];
+  }
+
   /** The vertex number of corner {@code 0…2} of a triangle. */
   public int corner(int triangle, int corner) {
     return corners[3 * triangle + corner];
@@ -89,11 +94,13 @@ public final class Mesh {
   }
 
   public Box bounds() {
-    Box box = Box.EMPTY;
-    for (int i = 0; i < vertexCount(); i++) {
-      box = box.with(vertex(i));
+    double[] low = {Double.POSITIVE_INFINITY, Double.POSITIVE_INFINITY, Double.POSITIVE_INFINITY};
+    double[] high = {Double.NEGATIVE_INFINITY, Double.NEGATIVE_INFINITY, Double.NEGATIVE_INFINITY};
+    for (int i = 0; i < xyz.length; i++) {
+      low[i % 3] = Math.min(low[i % 3], xyz[i]);
+      high[i % 3] = Math.max(high[i % 3], xyz[i]);
     }
-    return box;
+    return new Box(new Vec3(low[0], low[1], low[2]), new Vec3(high[0], high[1], high[2]));
   }
 
   /**

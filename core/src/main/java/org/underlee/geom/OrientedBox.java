@@ -25,8 +25,21 @@ public record OrientedBox(
   }
 
   private double halfHeight() {
-    return (Math.abs(axis.z()) * length + Math.abs(side.z()) * width + Math.abs(up.z()) * depth)
-        / 2;
+    return reach(axis.z(), side.z(), up.z());
+  }
+
+  /** The box along the world's axes around it. */
+  public Box bounds() {
+    Vec3 half =
+        new Vec3(
+            reach(axis.x(), side.x(), up.x()),
+            reach(axis.y(), side.y(), up.y()),
+            reach(axis.z(), side.z(), up.z()));
+    return new Box(centre.minus(half), centre.plus(half));
+  }
+
+  private double reach(double a, double s, double u) {
+    return (Math.abs(a) * length + Math.abs(s) * width + Math.abs(u) * depth) / 2;
   }
 
   public List<Vec3> corners() {

@@ -74,7 +74,7 @@ final class FieldPlanner {
   /** A ply strip hangs below the joists, so it cannot pass a beam that the joists lie on. */
   private boolean isClearOfPlyStrips(LowEnd end) {
     return end.passed().isEmpty()
-        || bays.field().lines().stream().allMatch(l -> l.plies().size() == 1);
+        || bays.field().lines().stream().allMatch(l -> l.pliesAbreast() == 1);
   }
 
   private FieldPlan planFor(LowEnd end) {

@@ -94,7 +94,7 @@ record GutterLine(FieldPlan plan, double face, double highRim, List<Outlet> outl
     double end = plan.served().stream().mapToDouble(BayRun::panEnd).max().orElseThrow();
     DoubleStream stripDrips =
         plan.bays().field().lines().stream()
-            .filter(l -> l.plies().size() > 1 && isServed(plan, l))
+            .filter(l -> l.pliesAbreast() > 1 && isServed(plan, l))
             .mapToDouble(l -> strips.floor(l, end) - kit.get(PAN_DRIP));
     double lowest =
         Stream.of(drips, rails, joists, stripDrips).flatMapToDouble(s -> s).min().orElseThrow();

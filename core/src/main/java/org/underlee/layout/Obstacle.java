@@ -9,8 +9,8 @@ import org.underlee.geom.Interval;
 import org.underlee.units.Lengths;
 
 /**
- * Something in a bay that the pan must pass under or over: blocking, or a crossing that does not go
- * through the pan.
+ * Something in a bay that the pan must pass under or over: blocking, bridging, or a crossing that
+ * does not go through the pan.
  *
  * @param stretch the stations it takes, in the field's frame; likewise its heights
  * @param what for people
@@ -24,6 +24,11 @@ record Obstacle(Interval stretch, Interval heights, String what) {
       found.add(
           new Obstacle(
               block.stretch(), block.heights(), "blocking at " + Lengths.millimetres(block.at())));
+    }
+    for (Block strut : run.bay().bridging()) {
+      found.add(
+          new Obstacle(
+              strut.stretch(), strut.heights(), "bridging at " + Lengths.millimetres(strut.at())));
     }
     for (Crossing c : run.bay().crossings()) {
       if (c.way() != Way.THROUGH) {

@@ -30,7 +30,7 @@ record StripBuilder(FieldPlan plan, PartNames names) {
   List<Part> parts() {
     List<Part> parts = new ArrayList<>();
     for (JoistLine line : plan.bays().field().lines()) {
-      if (line.plies().size() > 1) {
+      if (line.pliesAbreast() > 1) {
         beside(line).ifPresent(run -> parts.addAll(parts(line, run)));
       }
     }

@@ -95,7 +95,9 @@ public final class DeckScene {
       case LEDGER, RIM, HEADER -> Palette.LEDGER;
       case DROP_BEAM, FLUSH_BEAM -> Palette.BEAM;
       case POST, GUARD_POST -> Palette.POST;
-      case BLOCKING -> Palette.BLOCKING;
+      case BLOCKING, BRIDGING, PACKER -> Palette.BLOCKING;
+      case HANGER -> Palette.HANGER;
+      case STRINGER, SLEEPER -> Palette.BEAM;
       case DECK_BOARD -> Palette.DECKING;
     };
   }

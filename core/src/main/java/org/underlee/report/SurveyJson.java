@@ -79,7 +79,7 @@ public final class SurveyJson {
   private static void line(ObjectNode node, JoistLine line) {
     node.put("id", line.id());
     Json.strings(node.putArray("members"), line.plies().stream().map(Member::id).toList());
-    node.put("plies", line.plies().size());
+    node.put("plies", line.pliesAbreast());
     node.put("widthMm", Json.mm(line.width()));
     node.put("depthMm", Json.mm(line.depth()));
     node.put("why", line.why());
@@ -90,12 +90,27 @@ public final class SurveyJson {
     node.putArray("between").add(bay.left().id()).add(bay.right().id());
     node.put("clearWidthHighMm", Json.mm(bay.clearWidthHigh()));
     node.put("clearWidthLowMm", Json.mm(bay.clearWidthLow()));
+    node.put("clearWidthNarrowestMm", Json.mm(bay.clearWidthNarrowest()));
+    ArrayNode widths = node.putArray("clearWidths");
+    bay.clearWidths()
+        .forEach(
+            w ->
+                widths.addObject().put("atMm", Json.mm(w.at())).put("widthMm", Json.mm(w.width())));
     node.put("lengthMm", Json.mm(bay.length()));
+    ArrayNode depths = node.putArray("usableDepths");
+    bay.usableDepths().forEach(d -> depth(depths.addObject(), d));
     ArrayNode blocking = node.putArray("blocking");
     bay.blocking().forEach(b -> block(blocking.addObject(), b));
-    node.putArray("bridging");
+    ArrayNode bridging = node.putArray("bridging");
+    bay.bridging().forEach(b -> block(bridging.addObject(), b));
     ArrayNode crossings = node.putArray("crossings");
     bay.crossings().forEach(c -> crossing(crossings.addObject(), c));
+  }
+
+  private static void depth(ObjectNode node, Bay.Depth depth) {
+    node.put("fromMm", Json.mm(depth.from()));
+    node.put("toMm", Json.mm(depth.to()));
+    node.put("depthMm", Json.mm(depth.depth()));
   }
 
   private static void block(ObjectNode node, Block block) {

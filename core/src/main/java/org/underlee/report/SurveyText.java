@@ -76,7 +76,8 @@ public final class SurveyText {
     Map<Integer, Long> plies =
         field.lines().stream()
             .collect(
-                Collectors.groupingBy(l -> l.plies().size(), TreeMap::new, Collectors.counting()));
+                Collectors.groupingBy(
+                    JoistLine::pliesAbreast, TreeMap::new, Collectors.counting()));
     String kinds =
         plies.entrySet().stream()
             .map(e -> e.getValue() + " " + plyWord(e.getKey()))

@@ -79,17 +79,27 @@ class HardCasesTest {
     assertThat(count(layOut(deck), PartKind.COLLAR_PIECE)).isEqualTo(1);
   }
 
-  @Test
-  void joistsSplicedOverABeamFallOnAwayFromTheHouse() {
+  /** The outer joists stand {@code shift} beside the inner ones, both on the beam. */
+  private static TimberDeck overABeam(double shift) {
     TimberDeck deck = TimberDeck.plain(5).without("rim");
     for (int i = 0; i < 5; i++) {
-      deck = deck.joist("outer " + i, i * 0.4, L, 2 * L);
+      deck = deck.joist("outer " + i, i * 0.4 + shift, L, 2 * L);
     }
-    deck =
-        deck.bar("IfcBeam", "beam", -0.1, L - 0.07, Z - D, 1.8, L + 0.07, Z)
-            .bar("IfcColumn", "left foot", 0.1, L - 0.04, 0, 0.19, L + 0.04, Z - D)
-            .bar("IfcColumn", "right foot", 1.5, L - 0.04, 0, 1.59, L + 0.04, Z - D);
-    assertThat(deck.frame().fields())
+    return deck.bar("IfcBeam", "beam", -0.1, L - 0.07, Z - D, 1.8, L + 0.07, Z)
+        .bar("IfcColumn", "left foot", 0.1, L - 0.04, 0, 0.19, L + 0.04, Z - D)
+        .bar("IfcColumn", "right foot", 1.5, L - 0.04, 0, 1.59, L + 0.04, Z - D);
+  }
+
+  @Test
+  void joistsSplicedOverABeamAreOneLineThatFallsAwayFromTheHouse() {
+    Field field = overABeam(0).field();
+    assertThat(field.frame().y().y()).isGreaterThan(0.99);
+    assertThat(field.lines()).hasSize(5).allSatisfy(l -> assertThat(l.plies()).hasSize(2));
+  }
+
+  @Test
+  void joistsOutOfLineOverABeamAreTwoFieldsThatFallOnAwayFromTheHouse() {
+    assertThat(overABeam(0.1).frame().fields())
         .hasSize(2)
         .allSatisfy((Field f) -> assertThat(f.frame().y().y()).isGreaterThan(0.99));
   }

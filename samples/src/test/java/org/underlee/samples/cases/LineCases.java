@@ -7,6 +7,22 @@ final class LineCases {
   private LineCases() {}
 
   static List<FramingCase> all() {
-    return List.of(new SingleJoists(), new SeveralPlies(), new BlockedBays());
+    return List.of(
+        new SingleJoists(),
+        new CutEnds(),
+        new NotchedEnds(),
+        new HoledJoists(),
+        new EngineeredSections(),
+        new OpenWebJoists(),
+        new CrownedJoists(),
+        new TwistedJoists(),
+        new SeveralPlies(),
+        new UnequalPlies(),
+        new PartialSisters(),
+        new JoistsOverABeam(true),
+        new JoistsOverABeam(false),
+        new SpacedPairs(),
+        new BlockedBays(),
+        new CrossBridging());
   }
 }
