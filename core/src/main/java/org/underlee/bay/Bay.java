@@ -93,14 +93,27 @@ public record Bay(
     return Widths.simplified(all, STRAIGHT);
   }
 
-  /** How far the straight faces stand off the joist faces where the bay is widest. */
-  public double standOff() {
-    Linear one = leftFace();
-    Linear two = rightFace();
-    return bends()
-        .map(v -> Math.max(one.at(v) - left.rightAt(v), right.leftAt(v) - two.at(v)))
-        .max()
-        .orElse(0);
+  /** Between the straight faces: what is left for something that runs straight through. */
+  public double straightWidthAt(double v) {
+    return rightFace().at(v) - leftFace().at(v);
+  }
+
+  /** How far the straight face stands off the joists on the low-u side, where it is furthest. */
+  public double standOffLeft() {
+    Linear face = leftFace();
+    return bends().map(v -> face.at(v) - left.rightAt(v)).max().orElse(0);
+  }
+
+  public double standOffRight() {
+    Linear face = rightFace();
+    return bends().map(v -> right.leftAt(v) - face.at(v)).max().orElse(0);
+  }
+
+  /** Stations from one to another at which joist tops or bottoms may turn, both included. */
+  public double[] turns(double from, double to) {
+    return DoubleStream.concat(DoubleStream.of(from, to), bends().filter(v -> v > from && v < to))
+        .sorted()
+        .toArray();
   }
 
   public double length() {

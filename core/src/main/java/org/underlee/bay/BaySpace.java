@@ -36,8 +36,9 @@ final class BaySpace {
     Interval v = new Interval(bay.stretch().from() + SKIN, bay.stretch().to() - SKIN);
     double low = Math.min(bay.joistBottom(v.from()), bay.joistBottom(v.to())) - BELOW;
     double high = Math.min(bay.joistTop(v.from()), bay.joistTop(v.to())) - SKIN;
-    Linear left = bay.leftFace();
-    Linear right = bay.rightFace();
+    // where the width steps, all of the wider part
+    Linear left = bay.leftFace().plus(-bay.standOffLeft());
+    Linear right = bay.rightFace().plus(bay.standOffRight());
     planes =
         List.of(
             new Plane(Vec3.Y, v.from()),

@@ -80,7 +80,7 @@ public final class CrossingFinder {
             .orElseGet(() -> Math.max(size.x(), size.y())),
         bar.filter(b -> hasDirection(b) && isRound(element, b)).isPresent(),
         centre.y() - bay.stretch().from(),
-        centre.x() - bay.leftFace().at(centre.y()),
+        centre.x() - bay.left().rightAt(centre.y()),
         new Interval(inside.min().y(), inside.max().y()),
         new Interval(inside.min().x(), inside.max().x()),
         new Interval(inside.min().z(), inside.max().z()));

@@ -25,6 +25,7 @@ final class FramingFindings {
     for (Deck deck : decks) {
       findings.addAll(WideGaps.in(deck));
       for (Field field : deck.fields()) {
+        findings.addAll(SpacedPairs.in(field));
         if (field.fallAssumed()) {
           findings.add(fallAssumed(field));
         }

@@ -34,9 +34,16 @@ public final class FramingRules {
           Rule.OWN,
           "The model has a slab only; joists were assumed as the user said, so quantities are estimates.");
 
+  static final Rule SPACED_PAIR =
+      new Rule(
+          "spaced-pair",
+          Level.NOTE,
+          Rule.OWN,
+          "Two joists stand a little apart as a pair; the gap between them is a narrow bay.");
+
   private FramingRules() {}
 
   public static List<Rule> all() {
-    return List.of(NO_JOISTS, FALL_ASSUMED, WIDE_GAP, ASSUMED);
+    return List.of(NO_JOISTS, FALL_ASSUMED, WIDE_GAP, SPACED_PAIR, ASSUMED);
   }
 }

@@ -1,5 +1,6 @@
 package org.underlee.framing;
 
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.TreeSet;
@@ -36,6 +37,34 @@ public record JoistLine(
 
   public JoistLine {
     pieces = List.copyOf(pieces);
+  }
+
+  /**
+   * Where two pieces lie side by side and water may run through between them.
+   *
+   * @param place midway between the two faces, as u over station
+   */
+  public record Seam(Interval stretch, Linear place) {}
+
+  /** The seams between pieces side by side, in order of u. */
+  public List<Seam> seams() {
+    List<Seam> seams = new ArrayList<>();
+    for (Ply a : pieces) {
+      for (Ply b : pieces) {
+        Interval shared = a.stretch().meet(b.stretch());
+        double v = shared.middle();
+        double gap = b.shape().left().at(v) - a.shape().right().at(v);
+        if (!shared.isEmpty() && Math.abs(gap) < a.width(v) / 2) {
+          double u = a.shape().right().at(v) + gap / 2;
+          double slope = (left.slope() + right.slope()) / 2;
+          seams.add(new Seam(shared, Linear.through(v, u, slope)));
+        }
+      }
+    }
+    seams.sort(
+        Comparator.comparingDouble((Seam s) -> s.place.at(stretch.from()))
+            .thenComparingDouble(s -> s.stretch.from()));
+    return seams;
   }
 
   /** The members, in the order of the pieces. */

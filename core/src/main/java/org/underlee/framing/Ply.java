@@ -24,6 +24,10 @@ public record Ply(Member member, Silhouette shape) {
     return (shape.left().at(v) + shape.right().at(v)) / 2;
   }
 
+  double width(double v) {
+    return shape.right().at(v) - shape.left().at(v);
+  }
+
   /** Of its section, without the bow and twist along its length. */
   double depth() {
     Interval s = stretch();

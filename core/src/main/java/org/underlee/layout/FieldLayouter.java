@@ -63,6 +63,7 @@ final class FieldLayouter {
     FieldLayout layout = built(deck, plan);
     noteBeyond(plan);
     noteFixings(plan);
+    plan.served().forEach(r -> findings.addAll(PackedRails.of(bays.field().id(), r)));
     return Optional.of(layout);
   }
 

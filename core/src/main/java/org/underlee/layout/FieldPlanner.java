@@ -41,7 +41,7 @@ final class FieldPlanner {
   private static final Comparator<FieldPlan> BEST =
       Comparator.comparingDouble((FieldPlan p) -> -Math.round(p.area() / SeatRange.SAME))
           .thenComparingInt(FieldPlan::cuts)
-          .thenComparingDouble(p -> -p.seatHigh());
+          .thenComparingDouble(p -> -Math.round(p.seatHigh() / SeatRange.SAME));
 
   /** A drip falls at least this far before the gutter's back. */
   private static final double DRIP_FROM_BACK = 0.01;
@@ -174,8 +174,10 @@ final class FieldPlanner {
 
   private void keepIfItFits(BayRun run, List<BayRun> fit, List<Finding> findings) {
     Bay bay = run.bay();
-    double narrow = Math.min(bay.clearWidthHigh(), bay.clearWidthAt(run.lowFace()));
-    double wide = Math.max(bay.clearWidthHigh(), bay.clearWidthAt(run.lowFace()));
+    double high = bay.straightWidthAt(bay.stretch().from());
+    double low = bay.straightWidthAt(run.lowFace());
+    double narrow = Math.min(high, low);
+    double wide = Math.max(high, low);
     Optional<Crossing> edge =
         run.bay().crossings().stream().filter(c -> cannotPass(run, c)).findFirst();
     if (wide > kit.get(PAN_WIDEST) + SeatRange.SAME) {
@@ -199,9 +201,10 @@ final class FieldPlanner {
     double sheet = kit.get(COLLAR_CLEARANCE) + kit.get(COLLAR_EDGE);
     double half = c.acrossStretch().length() / 2 + kit.get(COLLAR_CLEARANCE);
     double edge = Math.max(kit.get(RAIL_LEDGE), kit.get(PAN_SIDE_GAP) + kit.get(COLLAR_EDGE));
-    double width = run.bay().clearWidthAt(c.stretch().middle());
-    return c.across() - half < edge
-        || width - c.across() - half < edge
+    double v = c.stretch().middle();
+    double u = c.acrossStretch().middle();
+    return u - run.bay().leftFace().at(v) - half < edge
+        || run.bay().rightFace().at(v) - u - half < edge
         || run.alongTo(c.stretch().from()) < sheet
         || run.alongTo(c.stretch().to()) > run.panLength() - sheet;
   }

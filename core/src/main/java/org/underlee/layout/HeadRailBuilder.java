@@ -28,9 +28,7 @@ record HeadRailBuilder(FieldPlan plan, PartNames names) {
         new Interval(run.bay().leftFace().at(v) + side, run.bay().rightFace().at(v) - side);
     double lip = plan.seat(v) + plan.kit().get(PAN_HEM) + plan.kit().get(CLEARANCE_ABOVE) / 2;
     double top =
-        Math.min(
-            lip + plan.kit().get(HEAD_RAIL_LEG),
-            run.bay().joistBottom(v) + run.bay().depth() - UNDER_BOARDS);
+        Math.min(lip + plan.kit().get(HEAD_RAIL_LEG), run.bay().joistTop(v) - UNDER_BOARDS);
     PartNames.Shape shape =
         PartNames.Shape.of(
                 Items.HEAD_RAIL,

@@ -43,6 +43,14 @@ public final class LayoutRules {
           "A pipe goes through where no sheet would be left around its collar; the bay is left"
               + " open.");
 
+  static final Rule RAIL_PACKED =
+      new Rule(
+          "rail-packed-out",
+          Level.NOTE,
+          Rule.COMMON_PRACTICE,
+          "A joist line is thinner over part of the bay, so its rail needs packing there to run"
+              + " straight.");
+
   static final Rule NO_POST =
       new Rule(
           "no-post-for-downspout",
@@ -115,6 +123,7 @@ public final class LayoutRules {
         RUN_TOO_SHORT,
         NO_SEAT,
         PIPE_AT_EDGE,
+        RAIL_PACKED,
         NO_POST,
         HEADROOM,
         INSIDE_FLOOR,

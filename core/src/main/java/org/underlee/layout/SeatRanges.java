@@ -9,6 +9,7 @@ import static org.underlee.kit.PanValue.RAIL_FASTENER_MARGIN;
 import static org.underlee.kit.PanValue.RAIL_LEG;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import org.underlee.framing.Support;
 import org.underlee.geom.Interval;
@@ -48,23 +49,27 @@ record SeatRanges(Kit kit) {
   SeatRange withoutObstacles(BayRun run, List<Support> beamsPassed) {
     String bay = run.bay().id() + ": ";
     double from = run.bay().stretch().from();
-    double top = run.bay().joistBottom(from) + run.bay().depth();
     double headRail =
-        top - kit.get(PAN_HEM) - kit.get(CLEARANCE_ABOVE) - kit.get(HEAD_RAIL_LEAST_LEG);
-    double end = run.railEnd();
-    double topAtEnd = run.bay().joistBottom(end) + run.bay().depth();
-    double leg = Math.min(top, topAtEnd + fall() * (end - from)) - kit.get(RAIL_LEG);
-    double ceiling = Math.min(headRail, leg) + fall() * from;
+        run.bay().joistTop(from)
+            - kit.get(PAN_HEM)
+            - kit.get(CLEARANCE_ABOVE)
+            - kit.get(HEAD_RAIL_LEAST_LEG)
+            + fall() * from;
+    // joists may be crowned or sag, so that any station may bind
+    double[] stations = run.bay().turns(from, run.railEnd());
+    double leg =
+        Arrays.stream(stations).map(v -> run.bay().joistTop(v) + fall() * v).min().orElseThrow()
+            - kit.get(RAIL_LEG);
+    double ceiling = Math.min(headRail, leg);
     String ceilingWhy =
         leg < headRail
             ? bay + "the rail leg ends at the joist top"
             : bay + "the head rail needs room below the boards";
     double floor =
-        run.bay().joistBottom(end)
+        Arrays.stream(stations).map(v -> run.bay().joistBottom(v) + fall() * v).max().orElseThrow()
             + kit.get(JOIST_EDGE_DISTANCE)
             + kit.get(RAIL_FASTENER_MARGIN)
-            - kit.get(RAIL_LEG)
-            + fall() * end;
+            - kit.get(RAIL_LEG);
     String floorWhy = bay + "the rail leg must reach the joist above its edge distance";
     for (Support beam : beamsPassed) {
       double over = over(beam.shape().heights().to(), beam.shape().along().to());

@@ -11,7 +11,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.underlee.framing.JoistLine;
-import org.underlee.framing.Member;
 import org.underlee.geom.Extrusion;
 import org.underlee.geom.Interval;
 import org.underlee.geom.Linear;
@@ -26,6 +25,9 @@ import org.underlee.units.Lengths;
 record StripBuilder(FieldPlan plan, PartNames names) {
   /** Kept free between the strip and the rails' legs at each side. */
   private static final double SIDE = 0.001;
+
+  /** A seam shorter than this is left to the strip alone. */
+  private static final double SHORTEST_TAPE = 0.05;
 
   List<Part> parts() {
     List<Part> parts = new ArrayList<>();
@@ -93,7 +95,7 @@ record StripBuilder(FieldPlan plan, PartNames names) {
                 trough.bodies(slope))
             .foldedFrom(trough.blankWidth())
             .falling(plan.fall()),
-        line.plies().size()
+        line.pliesAbreast()
             + " plies let water through their seams; the strip is as wide as the line, "
             + Lengths.millimetres(line.width())
             + ", less 1 mm each side");
@@ -101,30 +103,47 @@ record StripBuilder(FieldPlan plan, PartNames names) {
 
   private List<Part> tapes(JoistLine line, BayRun run) {
     double thick = plan.kit().item(Items.SEAM_TAPE).thickness();
-    double seams = line.plies().size() - 1.0;
-    double room = (line.width() - 2 * SIDE) / (seams == 1 ? 1 : line.plies().size());
-    double width = Math.min(plan.kit().get(TAPE_WIDTH), room - 2 * SIDE);
-    Vec3 along = new Vec3(line.left().slope(), 1, line.bottom().slope());
-    double length = (run.panEnd() - run.start()) * along.length();
+    Interval served = new Interval(run.start(), run.panEnd());
     List<Part> parts = new ArrayList<>();
-    double seam = line.left().at(run.start());
-    for (Member ply : line.plies().subList(0, line.plies().size() - 1)) {
-      seam += ply.box().width();
-      Vec3 origin = new Vec3(seam, run.start(), line.bottom().at(run.start()));
-      Vec3 across = new Vec3(1, -along.x(), 0).unit();
-      Transform flat =
-          plan.frame()
-              .after(new Transform(origin, across, along.unit(), across.cross(along.unit())));
-      Outline outline = Outline.rectangle(-width / 2, 0, width / 2, length);
-      List<Extrusion> bodies = List.of(Sheet.plate(flat, outline, -thick, thick));
-      parts.add(
-          names.atLine(
-              line.id(),
-              PartKind.TAPE,
-              parts.size() + 1,
-              PartNames.Shape.of(Items.SEAM_TAPE, length, width, bodies),
-              "closes the seam between two plies from below, above the strip"));
+    List<JoistLine.Seam> seams = line.seams();
+    for (JoistLine.Seam seam : seams) {
+      Interval stretch = seam.stretch().meet(served);
+      if (stretch.length() > SHORTEST_TAPE) {
+        Vec3 along = new Vec3(seam.place().slope(), 1, line.bottom().slope());
+        Vec3 origin =
+            new Vec3(
+                seam.place().at(stretch.from()), stretch.from(), line.bottom().at(stretch.from()));
+        Vec3 across = new Vec3(1, -along.x(), 0).unit();
+        Transform flat =
+            plan.frame()
+                .after(new Transform(origin, across, along.unit(), across.cross(along.unit())));
+        double width = tapeWidth(line, seam, seams);
+        double length = stretch.length() * along.length();
+        Outline outline = Outline.rectangle(-width / 2, 0, width / 2, length);
+        List<Extrusion> bodies = List.of(Sheet.plate(flat, outline, -thick, thick));
+        parts.add(
+            names.atLine(
+                line.id(),
+                PartKind.TAPE,
+                parts.size() + 1,
+                PartNames.Shape.of(Items.SEAM_TAPE, length, width, bodies),
+                "closes the seam between two plies from below, above the strip"));
+      }
     }
     return parts;
+  }
+
+  /** As wide as the kit has it, but clear of the tape on the next seam and of the rails. */
+  private double tapeWidth(JoistLine line, JoistLine.Seam seam, List<JoistLine.Seam> seams) {
+    double v = seam.stretch().middle();
+    double u = seam.place().at(v);
+    double room = 2 * Math.min(u - line.left().at(v), line.right().at(v) - u) - 4 * SIDE;
+    for (JoistLine.Seam other : seams) {
+      double apart = Math.abs(other.place().at(v) - u);
+      if (!other.equals(seam) && !other.stretch().meet(seam.stretch()).isEmpty()) {
+        room = Math.min(room, apart - 2 * SIDE);
+      }
+    }
+    return Math.min(plan.kit().get(TAPE_WIDTH), room);
   }
 }

@@ -168,7 +168,7 @@ public final class DeckPlan {
 
   private void crossing(Field field, Bay bay, Crossing crossing) {
     double v = crossing.stretch().middle();
-    double u = bay.leftFace().at(v) + crossing.across();
+    double u = bay.left().rightAt(v) + crossing.across();
     if (crossing.way() == Way.THROUGH) {
       plan.circle(on(field, u, v), crossing.size() / 2, PlanStyle.CROSSING);
     } else {

@@ -105,8 +105,19 @@ public final class SurveyText {
         + " (plies counted singly)";
   }
 
+  /** Less than this is the bow and twist of ordinary joists. */
+  private static final double NARROWER = 0.003;
+
   private static String count(int n, String what) {
     return n + " " + what + (n == 1 ? "" : "s");
+  }
+
+  /** Where a bay is narrower between its ends than at both of them. */
+  private static Stream<String> narrowest(Bay bay, UnitSystem units) {
+    double least = bay.clearWidthNarrowest();
+    return least < Math.min(bay.clearWidthHigh(), bay.clearWidthLow()) - NARROWER
+        ? Stream.of("narrowest " + Lengths.format(least, units))
+        : Stream.empty();
   }
 
   private static String row(Bay bay, UnitSystem units) {
@@ -114,8 +125,10 @@ public final class SurveyText {
     String width = Lengths.format(bay.clearWidthHigh(), units);
     String low = Lengths.format(bay.clearWidthLow(), units);
     String inIt =
-        Stream.concat(
+        Stream.of(
+                narrowest(bay, units),
                 bay.blocking().stream().map(b -> "blocking at " + Lengths.format(b.at(), units)),
+                bay.bridging().stream().map(b -> "bridging at " + Lengths.format(b.at(), units)),
                 bay.crossings().stream()
                     .map(
                         c ->
@@ -126,6 +139,7 @@ public final class SurveyText {
                                 + c.way().word()
                                 + " at "
                                 + Lengths.format(c.at(), units)))
+            .flatMap(s -> s)
             .collect(Collectors.joining("; "));
     return String.format(
                 Locale.ROOT,
