@@ -3,6 +3,7 @@ package org.underlee.framing;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
+import org.underlee.geom.Box;
 import org.underlee.geom.PlanShape;
 import org.underlee.geom.Transform;
 
@@ -74,6 +75,12 @@ public record Field(
   /** Whether its joists are in no file, but assumed. */
   public boolean isAssumed() {
     return lines.get(0).isAssumed();
+  }
+
+  /** The world box around the joists. */
+  Box bounds() {
+    return Box.around(
+        lines.stream().flatMap(l -> l.plies().stream()).map(m -> m.box().bounds()).toList());
   }
 
   public double joistLength() {

@@ -3,6 +3,7 @@ package org.underlee.framing;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -40,8 +41,11 @@ public final class Framer {
     Posts posts = Posts.of(members.upright().toList());
     HouseWalls walls = new HouseWalls(elements);
     Set<Member> sleepers = Sleepers.onSlabs(level, elements);
-    List<List<Member>> sets =
+    JoistSets.Found found =
         JoistSets.find(level.stream().filter(m -> !sleepers.contains(m)).toList(), tolerance);
+    List<List<Member>> sets = found.sets();
+    Set<Member> lying = new LinkedHashSet<>(found.lyingAcross());
+    level.stream().filter(sleepers::contains).forEach(lying::add);
     FieldFinder finder =
         new FieldFinder(
             new MemberIndex(members.all()),
@@ -53,7 +57,10 @@ public final class Framer {
     List<Field> fields = finder.findAll(sets);
     List<Deck> decks = decks(fields, walls);
     return new Framing(
-        decks, Roles.give(decks, members, posts), source.notMeasured(), FramingFindings.of(decks));
+        decks,
+        Roles.give(decks, members, posts, lying),
+        source.notMeasured(),
+        FramingFindings.of(decks));
   }
 
   private double magnitude() {

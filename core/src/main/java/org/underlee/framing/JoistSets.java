@@ -35,6 +35,14 @@ final class JoistSets {
   /** A set by its members' places among the candidates; order of the file. */
   private record JoistSet(List<Integer> members, double length, String firstId) {}
 
+  /**
+   * What was found.
+   *
+   * @param sets the one with the most length of joist first
+   * @param lyingAcross bars that lie across the joists of a set
+   */
+  record Found(List<List<Member>> sets, List<Member> lyingAcross) {}
+
   private record Touching(boolean heldAtBothEnds, boolean holdsEnds, boolean liesAcross) {}
 
   /** How a bar and the joists of one set meet: counts of joists. */
@@ -49,6 +57,7 @@ final class JoistSets {
   private final List<Member> candidates;
   private final MemberIndex index;
   private final int[] parent;
+  private final List<Integer> lyingAcross = new ArrayList<>();
 
   private JoistSets(List<Member> candidates, Tolerance tolerance) {
     this.tolerance = tolerance;
@@ -58,11 +67,13 @@ final class JoistSets {
   }
 
   /** The sets, the one with the most length of joist first. */
-  static List<List<Member>> find(List<Member> level, Tolerance tolerance) {
+  static Found find(List<Member> level, Tolerance tolerance) {
     List<Member> candidates = level.parallelStream().filter(JoistSets::looksLikeAJoist).toList();
     JoistSets joists = new JoistSets(candidates, tolerance);
     joists.join();
-    return joists.withoutImpostors(joists.sets());
+    return new Found(
+        joists.withoutImpostors(joists.sets()),
+        joists.lyingAcross.stream().sorted().map(candidates::get).toList());
   }
 
   private static boolean looksLikeAJoist(Member m) {
@@ -238,7 +249,11 @@ final class JoistSets {
         }
       }
     }
-    boolean isField = 2 * lying < set.members.size() && lineCount(plain) >= FEWEST_LINES;
+    if (2 * lying >= set.members.size()) {
+      lyingAcross.addAll(set.members);
+      return List.of();
+    }
+    boolean isField = lineCount(plain) >= FEWEST_LINES;
     return isField ? left.stream().map(candidates::get).toList() : List.of();
   }
 

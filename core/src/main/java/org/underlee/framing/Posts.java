@@ -34,6 +34,11 @@ record Posts(List<Member> upright, MemberIndex index) {
         .toList();
   }
 
+  /** Posts fixed to a member that rise above it to carry a guard. */
+  List<Member> guardsOn(Member level, double joistTop) {
+    return index.near(level, SIDE_GAP).stream().filter(p -> isGuardOn(p, level, joistTop)).toList();
+  }
+
   /** A post fixed to a member's side that rises above it to carry a guard. */
   boolean isGuardOn(Member post, Member level, double joistTop) {
     return post.box().top() > joistTop + GUARD_HEIGHT

@@ -1,7 +1,10 @@
 package org.underlee.framing;
 
 import java.util.ArrayList;
+import java.util.Collection;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -30,17 +33,25 @@ final class Roles {
 
   private Roles() {}
 
-  static List<RoleGiven> give(List<Deck> decks, Members members, Posts posts) {
+  static List<RoleGiven> give(
+      List<Deck> decks, Members members, Posts posts, Collection<Member> sleepers) {
     Roles roles = new Roles();
     List<InDeck> fields =
         decks.stream().flatMap(d -> d.fields().stream().map(f -> new InDeck(d.id(), f))).toList();
     fields.forEach(roles::joists);
     fields.forEach(roles::supports);
     fields.forEach(f -> roles.guards(f, posts));
-    List<Member> level =
-        Stream.concat(members.level(), members.coverings().stream().filter(Member::isLevel))
-            .toList();
-    fields.forEach(f -> roles.boards(f, level));
+    MemberIndex inclined = new MemberIndex(members.inclined().toList());
+    fields.forEach(f -> roles.stringers(f, inclined));
+    MemberIndex small = new MemberIndex(members.small());
+    fields.forEach(f -> roles.hangers(f, small));
+    MemberIndex boards =
+        new MemberIndex(
+            Stream.concat(members.level(), members.coverings().stream().filter(Member::isLevel))
+                .filter(m -> m.box().depth() <= THICKEST_BOARD)
+                .toList());
+    fields.forEach(f -> roles.boards(f, boards));
+    sleepers.forEach(roles::sleeper);
     return List.copyOf(roles.given.values());
   }
 
@@ -79,17 +90,24 @@ final class Roles {
     }
   }
 
-  private void guards(InDeck in, Posts posts) {
-    Field field = in.field;
+  private static List<Member> edges(Field field) {
     List<Member> edges = new ArrayList<>();
     Stream.of(field.low(), field.high())
         .flatMap(List::stream)
         .map(Support::member)
         .forEach(edges::add);
     field.lines().forEach(l -> edges.addAll(l.plies()));
-    for (Member post : posts.upright()) {
-      if (isFreeFor(post, Role.GUARD_POST)
-          && edges.stream().anyMatch(e -> posts.isGuardOn(post, e, field.top()))) {
+    return edges;
+  }
+
+  private void guards(InDeck in, Posts posts) {
+    Field field = in.field;
+    Set<Member> guards = new LinkedHashSet<>();
+    for (Member edge : edges(field)) {
+      guards.addAll(posts.guardsOn(edge, field.top()));
+    }
+    for (Member post : inFileOrder(guards)) {
+      if (isFreeFor(post, Role.GUARD_POST)) {
         give(
             in.deck,
             post,
@@ -100,15 +118,38 @@ final class Roles {
     }
   }
 
-  private void boards(InDeck in, List<Member> level) {
+  private void stringers(InDeck in, MemberIndex inclined) {
+    Field field = in.field;
+    Set<Member> found = new LinkedHashSet<>();
+    for (Member edge : edges(field)) {
+      for (Member m : inclined.near(edge, Stringers.REACH)) {
+        if (Stringers.climbsTo(edge, m, field.top())) {
+          found.add(m);
+        }
+      }
+    }
+    for (Member m : inFileOrder(found)) {
+      if (isFreeFor(m, Role.STRINGER)) {
+        give(in.deck, m, Role.STRINGER, "stringer", "slopes up and ends at the deck's edge");
+      }
+    }
+  }
+
+  private void hangers(InDeck in, MemberIndex small) {
+    for (Member m : inFileOrder(Hangers.at(in.field, small))) {
+      if (isFreeFor(m, Role.HANGER)) {
+        give(in.deck, m, Role.HANGER, "hanger", "thin, and wraps a joist's end");
+      }
+    }
+  }
+
+  private void boards(InDeck in, MemberIndex boards) {
     Field field = in.field;
     JoistLine first = field.lines().get(0);
     JoistLine last = field.lines().get(field.lines().size() - 1);
     Interval across = new Interval(first.left().at(0), last.right().at(0));
-    for (Member m : level) {
-      if (isFreeFor(m, Role.DECK_BOARD)
-          && m.box().depth() <= THICKEST_BOARD
-          && Math.abs(m.box().bottom() - field.top()) <= BOARD_GAP) {
+    for (Member m : boards.near(field.bounds().grown(BOARD_GAP))) {
+      if (isFreeFor(m, Role.DECK_BOARD) && Math.abs(m.box().bottom() - field.top()) <= BOARD_GAP) {
         PlanShape shape = field.shapeOf(m);
         if (!shape.across().meet(across).isEmpty()
             && !shape.along().meet(first.stretch()).isEmpty()) {
@@ -116,6 +157,25 @@ final class Roles {
         }
       }
     }
+  }
+
+  /** Sleepers are of no deck: nothing below them can be drained. */
+  private void sleeper(Member m) {
+    if (!given.containsKey(m)) {
+      boolean named = m.isCalled("sleeper", "batten");
+      given.put(
+          m,
+          new RoleGiven(
+              m,
+              Role.SLEEPER,
+              Set.of(),
+              named ? BY_PLACE + NAME_ADDS : BY_PLACE,
+              "lies on a slab or across joists all along, with no space below it"));
+    }
+  }
+
+  private static List<Member> inFileOrder(Collection<Member> members) {
+    return members.stream().sorted(Comparator.comparingLong(m -> m.element().instance())).toList();
   }
 
   /** Whether a member has no role yet, or has this one from another field. */

@@ -132,6 +132,7 @@ public final class CaseWriter {
       case BAR -> proxies ? "IFCBUILDINGELEMENTPROXY" : members ? "IFCMEMBER" : "IFCBEAM";
       case UPRIGHT -> proxies ? "IFCBUILDINGELEMENTPROXY" : members ? "IFCMEMBER" : "IFCCOLUMN";
       case BOARD -> proxies ? "IFCBUILDINGELEMENTPROXY" : members ? "IFCPLATE" : "IFCCOVERING";
+      case FITTING -> proxies ? "IFCBUILDINGELEMENTPROXY" : "IFCDISCRETEACCESSORY";
       case RAILING -> proxies ? "IFCBUILDINGELEMENTPROXY" : "IFCRAILING";
     };
   }

@@ -23,6 +23,9 @@ final class LineCases {
         new JoistsOverABeam(false),
         new SpacedPairs(),
         new BlockedBays(),
-        new CrossBridging());
+        new CrossBridging(),
+        new HungJoists(),
+        new Sleepers(),
+        new RoundPostsAndStairs());
   }
 }

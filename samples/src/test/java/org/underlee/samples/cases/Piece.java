@@ -20,6 +20,7 @@ public record Piece(String key, Kind kind, String role, int level, List<Body> bo
     WALL,
     SLAB,
     RAILING,
+    FITTING,
     SERVICE
   }
 }
