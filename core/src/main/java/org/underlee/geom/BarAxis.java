@@ -5,9 +5,11 @@ import java.util.Optional;
 import java.util.function.IntPredicate;
 
 /**
- * The direction in which a bar runs: the one that most of its edge length follows. Only true edges
- * count, where two faces meet at an angle, so that the diagonals of triangulated flat faces have no
- * say. The edges of a bowed or twisted bar differ by a few degrees; together they give its chord.
+ * The direction in which a bar runs: the one that most of its edge length follows and least of its
+ * surface faces. Only true edges count, where two faces meet at an angle, so that the diagonals of
+ * triangulated flat faces have no say; where cuts have left slivers some slip in, and the surface
+ * decides. The edges of a bowed or twisted bar differ by a few degrees; together they give its
+ * chord.
  *
  * <p>Cost is linear in the triangles.
  */
@@ -24,8 +26,11 @@ final class BarAxis {
   /** More directions than this are no bar's: what is found so far decides. */
   private static final int MOST_DIRECTIONS = 64;
 
-  /** Directions whose edges are as long to this share have equal claim; the more level one wins. */
+  /** Directions with claims equal to this share are told apart by which is more level. */
   private static final double EQUAL = 1e-6;
+
+  /** Added to the share of the surface that faces a way: ends of no area prove nothing alone. */
+  private static final double LEAST_FACING = 0.02;
 
   /** Edges this near to square to the axis (sine of 3°) are edges of the section. */
   private static final double SQUARE = 0.052;
@@ -49,6 +54,9 @@ final class BarAxis {
 
   private final double[] lengths = new double[MOST_DIRECTIONS];
   private int directions;
+
+  /** Sum of area times the normal's products: xx, yy, zz, xy, yz, zx. */
+  private final double[] facing = new double[6];
 
   private BarAxis(Mesh mesh) {
     this.mesh = mesh;
@@ -108,9 +116,18 @@ final class BarAxis {
     if (!(length > 0 && length < Double.POSITIVE_INFINITY)) {
       return false;
     }
-    normals[3 * t] = normal.x() / length;
-    normals[3 * t + 1] = normal.y() / length;
-    normals[3 * t + 2] = normal.z() / length;
+    double x = normal.x() / length;
+    double y = normal.y() / length;
+    double z = normal.z() / length;
+    normals[3 * t] = x;
+    normals[3 * t + 1] = y;
+    normals[3 * t + 2] = z;
+    facing[0] += length * x * x;
+    facing[1] += length * y * y;
+    facing[2] += length * z * z;
+    facing[3] += length * x * y;
+    facing[4] += length * y * z;
+    facing[5] += length * z * x;
     return true;
   }
 
@@ -183,15 +200,33 @@ final class BarAxis {
 
   private int longest(IntPredicate among) {
     int best = -1;
+    double most = 0;
     for (int i = 0; i < directions; i++) {
-      if (among.test(i)
-          && (best < 0
-              || lengths[i] > lengths[best] * (1 + EQUAL)
-              || (lengths[i] > lengths[best] * (1 - EQUAL) && rise(i) < rise(best) - EQUAL))) {
-        best = i;
+      if (among.test(i)) {
+        double claim = lengths[i] / (shareFacing(i) + LEAST_FACING);
+        if (best < 0
+            || claim > most * (1 + EQUAL)
+            || (claim > most * (1 - EQUAL) && rise(i) < rise(best) - EQUAL)) {
+          best = i;
+          most = claim;
+        }
       }
     }
     return best;
+  }
+
+  /** How much of the surface faces along a direction. */
+  private double shareFacing(int i) {
+    double norm = norm(i);
+    double x = sums[3 * i] / norm;
+    double y = sums[3 * i + 1] / norm;
+    double z = sums[3 * i + 2] / norm;
+    double along =
+        facing[0] * x * x
+            + facing[1] * y * y
+            + facing[2] * z * z
+            + 2 * (facing[3] * x * y + facing[4] * y * z + facing[5] * z * x);
+    return along / (facing[0] + facing[1] + facing[2]);
   }
 
   private double rise(int i) {
