@@ -26,6 +26,12 @@ public final class BayFinder {
   /** A bounding member's face lies within this of where the joists end. */
   private static final double AT_END = 0.2;
 
+  /** A header fills the width between its trimmers but for the hangers. */
+  private static final double HEADER_FIT = 0.05;
+
+  /** What bounds joists turns from square by up to 60°: the joists' ends step by this share. */
+  private static final double SKEW = 1.8;
+
   /** A piece between two lines, with its plan and what it is. */
   private record Piece(Member member, PlanShape shape, double u, double v, boolean strut) {}
 
@@ -82,8 +88,9 @@ public final class BayFinder {
       Interval shared = stretch.meet(right.stretch());
       double gap = right.leftAt(shared.middle()) - left.rightAt(shared.middle());
       if (shared.length() > SHORTEST && gap > 0) {
-        if (gap <= Field.WIDEST_BAY) {
-          found.add(bounded(left, right, shared));
+        Bay bay = bounded(left, right, shared);
+        if (gap <= Field.WIDEST_BAY && !isOpening(bay)) {
+          found.add(bay);
         }
         rest.addAll(stretch.without(right.stretch()));
       } else {
@@ -99,12 +106,12 @@ public final class BayFinder {
     List<Support> all = Stream.concat(field.high().stream(), field.low().stream()).toList();
     Optional<Support> high =
         all.stream()
-            .filter(s -> isNear(s.shape().alongAt(u).to(), shared.from()))
+            .filter(s -> isNear(s.shape().alongAt(u).to(), starts(left, right, shared)))
             .filter(s -> s.shape().alongAt(u).to() < shared.middle())
             .max(Comparator.comparingDouble(s -> s.shape().alongAt(u).to()));
     Optional<Support> low =
         all.stream()
-            .filter(s -> isNear(s.shape().alongAt(u).from(), shared.to()))
+            .filter(s -> isNear(s.shape().alongAt(u).from(), ends(left, right, shared)))
             .filter(s -> s.shape().alongAt(u).from() > shared.middle())
             .min(Comparator.comparingDouble(s -> s.shape().alongAt(u).from()));
     Interval stretch =
@@ -114,8 +121,41 @@ public final class BayFinder {
     return new Bay("", left, right, stretch, high, low, List.of(), List.of(), List.of());
   }
 
-  private static boolean isNear(double face, double end) {
-    return Math.abs(face - end) <= AT_END;
+  /**
+   * Whether the stretch is an opening in the deck: a header that bounds it runs just from its one
+   * line to the other, so that the joists between them end at the header's far side.
+   */
+  private static boolean isOpening(Bay bay) {
+    return Stream.of(bay.high(), bay.low())
+        .flatMap(Optional::stream)
+        .filter(s -> s.role() == Role.HEADER)
+        .map(s -> s.shape().across())
+        .anyMatch(
+            header ->
+                Math.abs(header.from() - bay.left().rightAt(bay.stretch().middle())) <= HEADER_FIT
+                    && Math.abs(header.to() - bay.right().leftAt(bay.stretch().middle()))
+                        <= HEADER_FIT);
+  }
+
+  /**
+   * Where the two lines start: on a skew, or at a hip, one starts further out than the other. A
+   * line that passes by starts where the other does.
+   */
+  private static Interval starts(JoistLine left, JoistLine right, Interval shared) {
+    double other = Math.min(left.stretch().from(), right.stretch().from());
+    double pitch = right.left().at(shared.from()) - left.right().at(shared.from());
+    return new Interval(
+        shared.from() - other <= SKEW * pitch ? other : shared.from(), shared.from());
+  }
+
+  private static Interval ends(JoistLine left, JoistLine right, Interval shared) {
+    double other = Math.max(left.stretch().to(), right.stretch().to());
+    double pitch = right.left().at(shared.to()) - left.right().at(shared.to());
+    return new Interval(shared.to(), other - shared.to() <= SKEW * pitch ? other : shared.to());
+  }
+
+  private static boolean isNear(double face, Interval end) {
+    return face >= end.from() - AT_END && face <= end.to() + AT_END;
   }
 
   private Bay furnished(String id, Bay bay) {

@@ -5,6 +5,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
 import org.underlee.geom.Interval;
+import org.underlee.geom.OrientedBox;
 import org.underlee.geom.PlanShape;
 import org.underlee.geom.Tolerance;
 import org.underlee.geom.Transform;
@@ -19,8 +20,11 @@ record Bounds(MemberIndex level, Set<Member> joists, Tolerance tolerance) {
   /** A bar holds a joist end when it covers this share of the joist's depth. */
   private static final double SHARE_OF_DEPTH = 0.25;
 
-  /** A beam's top and the joist bottom may differ by this: shims, packers, drawing accuracy. */
-  private static final double BEARING_GAP = 0.015;
+  /** A rim turns from square to the joists by no more than this (sine of 60°). */
+  private static final double MOST_SKEW = 0.87;
+
+  /** Pieces of one rim share this much of their height. */
+  private static final double SAME_HEIGHT = 0.9;
 
   /**
    * Bars that hold one end of a joist, with the plies that touch them.
@@ -32,9 +36,7 @@ record Bounds(MemberIndex level, Set<Member> joists, Tolerance tolerance) {
     double tip = end < 0 ? own.along().from() : own.along().to();
     Set<Member> found = new LinkedHashSet<>();
     for (Member m : level.near(joist, Contact.END_GAP)) {
-      if (!joists.contains(m)
-          && Contact.cross(m.box(), joist.box())
-          && holds(m, own, tip, end, frame)) {
+      if (!joists.contains(m) && Contact.cross(m, joist) && holds(m, own, tip, end, frame)) {
         found.add(m);
         found.addAll(plies(m));
       }
@@ -54,7 +56,7 @@ record Bounds(MemberIndex level, Set<Member> joists, Tolerance tolerance) {
   }
 
   /** Bars beside {@code m} that touch it over most of their length: the other plies of a beam. */
-  private List<Member> plies(Member m) {
+  List<Member> plies(Member m) {
     List<Member> plies = new ArrayList<>();
     for (Member o : level.near(m, tolerance.plyGap())) {
       if (!o.equals(m) && !joists.contains(o) && arePlies(m, o)) {
@@ -62,6 +64,47 @@ record Bounds(MemberIndex level, Set<Member> joists, Tolerance tolerance) {
       }
     }
     return plies;
+  }
+
+  /**
+   * Bars that go on where one of the given ones ends, within the joists' stretch across: pieces of
+   * a rim that lie between two joists and hold none.
+   */
+  Set<Member> continuing(Set<Member> bounds, Interval across, Transform frame) {
+    Set<Member> found = new LinkedHashSet<>(bounds);
+    List<Member> open = new ArrayList<>(bounds);
+    while (!open.isEmpty()) {
+      Member m = open.remove(open.size() - 1);
+      for (Member o : level.near(m, Contact.END_GAP)) {
+        if (!joists.contains(o) && !found.contains(o) && goesOn(m, o, across, frame)) {
+          found.add(o);
+          open.add(o);
+        }
+      }
+    }
+    return found;
+  }
+
+  private static boolean goesOn(Member m, Member o, Interval across, Transform frame) {
+    PlanShape a = shape(m, frame);
+    PlanShape b = shape(o, frame);
+    double shared = a.heights().meet(b.heights()).length();
+    return Math.abs(o.box().axis().dot(frame.y())) <= MOST_SKEW
+        && across.contains(b.across().middle())
+        && shared >= SAME_HEIGHT * Math.max(a.heights().length(), b.heights().length())
+        && endsMeet(m.box(), o.box());
+  }
+
+  private static boolean endsMeet(OrientedBox a, OrientedBox b) {
+    double reach = (a.width() + b.width()) / 2 + Contact.END_GAP;
+    for (int i = -1; i <= 1; i += 2) {
+      for (int j = -1; j <= 1; j += 2) {
+        if (a.end(i).distance(b.end(j)) <= reach) {
+          return true;
+        }
+      }
+    }
+    return false;
   }
 
   boolean hasPlies(Member m) {
@@ -82,11 +125,12 @@ record Bounds(MemberIndex level, Set<Member> joists, Tolerance tolerance) {
   Set<Member> below(Member joist, Transform frame) {
     PlanShape own = shape(joist, frame);
     Set<Member> found = new LinkedHashSet<>();
-    for (Member m : level.near(joist, BEARING_GAP)) {
-      if (!joists.contains(m) && Contact.cross(m.box(), joist.box())) {
+    for (Member m : level.near(joist, Contact.BEARING_GAP)) {
+      if (!joists.contains(m) && Contact.cross(m, joist)) {
         PlanShape shape = shape(m, frame);
         Interval cut = shape.alongAt(own.across().middle());
-        boolean bears = Math.abs(shape.heights().to() - own.heights().from()) <= BEARING_GAP;
+        boolean bears =
+            Math.abs(shape.heights().to() - own.heights().from()) <= Contact.BEARING_GAP;
         if (bears && !cut.meet(own.along()).isEmpty()) {
           found.add(m);
         }

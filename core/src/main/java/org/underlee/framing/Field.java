@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.underlee.geom.Box;
+import org.underlee.geom.Interval;
 import org.underlee.geom.PlanShape;
 import org.underlee.geom.Transform;
 
@@ -18,6 +19,7 @@ import org.underlee.geom.Transform;
  * @param lines in order of u
  * @param high what bounds the joists at the high end, likewise low
  * @param dropBeams beams that the joists lie on
+ * @param carriers beams that carry what holds the joists, and those that carry them in turn
  * @param fallWhy why the water goes this way
  * @param fallAssumed when the model does not say which end is the house side
  */
@@ -28,6 +30,7 @@ public record Field(
     List<Support> high,
     List<Support> low,
     List<Support> dropBeams,
+    List<Support> carriers,
     List<Member> posts,
     List<Member> blocking,
     Optional<Storey> storey,
@@ -38,12 +41,23 @@ public record Field(
 
   public Field withId(String newId) {
     return new Field(
-        newId, frame, lines, high, low, dropBeams, posts, blocking, storey, fallWhy, fallAssumed);
+        newId,
+        frame,
+        lines,
+        high,
+        low,
+        dropBeams,
+        carriers,
+        posts,
+        blocking,
+        storey,
+        fallWhy,
+        fallAssumed);
   }
 
   /** Members of the given role among what bounds and carries the joists, each once. */
   public List<Member> supports(Role role) {
-    return Stream.of(high, low, dropBeams)
+    return Stream.of(high, low, dropBeams, carriers)
         .flatMap(List::stream)
         .filter(s -> s.role() == role)
         .map(Support::member)
@@ -56,20 +70,42 @@ public record Field(
     return Blocking.roleOf(piece, this);
   }
 
-  /** Joists that a header ends on. */
+  /** Joists that a header ends on, with the plies beside them. */
   public List<Member> trimmers() {
     List<Member> headers = supports(Role.HEADER);
     return lines.stream()
+        .filter(l -> l.plies().stream().anyMatch(j -> headers.stream().anyMatch(h -> endsOn(h, j))))
         .flatMap(l -> l.plies().stream())
-        .filter(
-            j ->
-                headers.stream().anyMatch(h -> Contact.endsOn(h, -1, j) || Contact.endsOn(h, 1, j)))
         .toList();
   }
 
-  /** Height of the joist tops at the high end, world metres. */
+  private static boolean endsOn(Member header, Member joist) {
+    return Contact.endsOn(header, -1, joist) || Contact.endsOn(header, 1, joist);
+  }
+
+  /** Height of the joist tops at the high end, world metres: the middle one of all lines. */
   public double top() {
-    return frame.origin().z() + lines.get(0).depth();
+    double[] tops = lines.stream().mapToDouble(l -> l.top(0)).sorted().toArray();
+    return frame.origin().z() + tops[tops.length / 2];
+  }
+
+  /** What the lines span across the fall. */
+  public Interval across() {
+    double from = Double.POSITIVE_INFINITY;
+    double to = Double.NEGATIVE_INFINITY;
+    for (JoistLine line : lines) {
+      Interval own = line.stretch();
+      from = Math.min(from, Math.min(line.left().at(own.from()), line.left().at(own.to())));
+      to = Math.max(to, Math.max(line.right().at(own.from()), line.right().at(own.to())));
+    }
+    return new Interval(from, to);
+  }
+
+  /** What the lines span along the fall. */
+  public Interval along() {
+    return new Interval(
+        lines.stream().mapToDouble(l -> l.stretch().from()).min().orElse(0),
+        lines.stream().mapToDouble(l -> l.stretch().to()).max().orElse(0));
   }
 
   /** Whether its joists are in no file, but assumed. */

@@ -8,7 +8,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import org.underlee.geom.Interval;
 import org.underlee.geom.OrientedBox;
 import org.underlee.geom.PlanShape;
@@ -24,13 +26,14 @@ final class FieldFinder {
   /** Joists that meet over a beam, end to end or lapped, end this near to it. */
   private static final double SPLICE = 0.4;
 
-  /** The face of what bounds the high end is this near to where the first line starts. */
+  /** The face of what bounds the high end is this near to where the lines start. */
   private static final double AT_HIGH_END = 0.2;
 
   private final MemberIndex all;
   private final MemberIndex level;
   private final Posts posts;
   private final HouseWalls walls;
+  private final Set<Member> allJoists;
   private final Supports supports;
   private final Tolerance tolerance;
 
@@ -45,8 +48,11 @@ final class FieldFinder {
     this.level = level;
     this.posts = posts;
     this.walls = walls;
+    this.allJoists = allJoists;
     this.tolerance = tolerance;
-    this.supports = new Supports(level, posts, walls, allJoists, tolerance);
+    this.supports =
+        new Supports(
+            level, posts, walls, allJoists, new MemberIndex(List.copyOf(allJoists)), tolerance);
   }
 
   /** What stands around the joists, told in a first frame whose y runs along them. */
@@ -99,9 +105,12 @@ final class FieldFinder {
     Transform squared = squaredTo(high.isEmpty() ? low : high, turned);
     Transform frame = placed(squared, joists, high);
     List<JoistLine> lines = new JoistLines(frame, tolerance).of(joists);
+    low = continuing(low, high, joists, frame);
     List<Support> highSupports = supports.bounding(high, true, joists, frame);
     List<Support> lowSupports = supports.bounding(low, false, joists, frame);
     List<Support> drop = Supports.drops(around.beams.keySet(), frame);
+    List<Support> carriers =
+        new Carriers(level, allJoists, tolerance).of(highSupports, lowSupports, drop, frame);
     return new Field(
         "",
         frame,
@@ -109,11 +118,39 @@ final class FieldFinder {
         highSupports,
         lowSupports,
         drop,
-        postsUnder(high, low, around.beams.keySet(), joists),
+        carriers,
+        postsUnder(high, low, carrying(drop, carriers), joists),
         Blocking.between(lines, all, Set.copyOf(joists), frame),
         joists.get(0).element().storey(),
         fall.why(),
         fall.assumed());
+  }
+
+  private static Set<Member> carrying(List<Support> drop, List<Support> carriers) {
+    return Stream.of(drop, carriers)
+        .flatMap(List::stream)
+        .map(Support::member)
+        .collect(Collectors.toCollection(LinkedHashSet::new));
+  }
+
+  private Set<Member> continuing(
+      Set<Member> low, Set<Member> high, List<Member> joists, Transform frame) {
+    Set<Member> found =
+        new Bounds(level, Set.copyOf(joists), tolerance)
+            .continuing(low, across(joists, frame), frame);
+    found.removeIf(m -> high.contains(m) && !low.contains(m));
+    return found;
+  }
+
+  private static Interval across(List<Member> joists, Transform frame) {
+    double from = Double.POSITIVE_INFINITY;
+    double to = Double.NEGATIVE_INFINITY;
+    for (Member joist : joists) {
+      Interval own = PlanShape.of(joist.element().shape(), frame).across();
+      from = Math.min(from, own.from());
+      to = Math.max(to, own.to());
+    }
+    return new Interval(from, to);
   }
 
   /** A level frame at the first joist: y along the joists, x to the right, z up. */
@@ -141,10 +178,10 @@ final class FieldFinder {
    */
   private static Transform squaredTo(Set<Member> holding, Transform frame) {
     return holding.stream()
+        .filter(m -> Math.abs(m.box().axis().dot(frame.y())) <= NEARLY_SQUARE && !m.isBent())
         .max(Comparator.comparingDouble(m -> m.box().length()))
         .map(m -> m.box().axis().cross(Vec3.Z).horizontal().unit())
         .map(v -> v.dot(frame.y()) < 0 ? v.negated() : v)
-        .filter(v -> v.cross(frame.y()).length() <= NEARLY_SQUARE)
         .map(v -> frame(frame.origin(), v))
         .orElse(frame);
   }
@@ -204,13 +241,14 @@ final class FieldFinder {
   private Transform placed(Transform frame, List<Member> joists, Set<Member> high) {
     List<JoistLine> lines = new JoistLines(frame, tolerance).of(joists);
     JoistLine first = lines.get(0);
+    double start = lines.stream().mapToDouble(l -> l.stretch().from()).min().orElseThrow();
     double face =
         high.stream()
             .map(m -> PlanShape.of(m.element().shape(), frame))
-            .filter(s -> Math.abs(s.along().to() - first.stretch().from()) <= AT_HIGH_END)
+            .filter(s -> Math.abs(s.along().to() - start) <= AT_HIGH_END)
             .mapToDouble(s -> s.along().to())
             .max()
-            .orElse(stretch(joists, frame).from());
+            .orElse(start);
     double bottom =
         lines.stream().mapToDouble(l -> l.bottomAt(face)).sorted().toArray()[lines.size() / 2];
     Vec3 origin = frame.apply(new Vec3(first.left().at(face), face, bottom));

@@ -1,13 +1,10 @@
 package org.underlee.framing;
 
-import java.util.ArrayList;
-import java.util.Comparator;
-import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.underlee.geom.Box;
 import org.underlee.geom.Tolerance;
 
@@ -19,9 +16,6 @@ import org.underlee.geom.Tolerance;
  * reason.
  */
 public final class Framer {
-  /** Fields whose tops differ by less than this are one walking level. */
-  private static final double SAME_LEVEL = 0.01;
-
   private final List<BuildingElement> elements;
   private final ElementSource source;
 
@@ -40,22 +34,22 @@ public final class Framer {
     List<Member> level = members.level().toList();
     Posts posts = Posts.of(members.upright().toList());
     HouseWalls walls = new HouseWalls(elements);
+    MemberIndex edges = new MemberIndex(members.edges());
     Set<Member> sleepers = Sleepers.onSlabs(level, elements);
     JoistSets.Found found =
         JoistSets.find(level.stream().filter(m -> !sleepers.contains(m)).toList(), tolerance);
-    List<List<Member>> sets = found.sets();
+    List<List<Member>> sets = new SetEdges(edges, tolerance).without(found.sets());
     Set<Member> lying = new LinkedHashSet<>(found.lyingAcross());
     level.stream().filter(sleepers::contains).forEach(lying::add);
     FieldFinder finder =
         new FieldFinder(
             new MemberIndex(members.all()),
-            new MemberIndex(level),
+            edges,
             posts,
             walls,
             sets.stream().flatMap(List::stream).collect(Collectors.toUnmodifiableSet()),
             tolerance);
-    List<Field> fields = finder.findAll(sets);
-    List<Deck> decks = decks(fields, walls);
+    List<Deck> decks = Decks.of(finder.findAll(sets), outside(members, posts));
     return new Framing(
         decks,
         Roles.give(decks, members, posts, lying),
@@ -63,56 +57,19 @@ public final class Framer {
         FramingFindings.of(decks));
   }
 
+  private Outside outside(Members members, Posts posts) {
+    List<Member> boards =
+        Stream.concat(members.level(), members.coverings().stream().filter(Member::isLevel))
+            .toList();
+    List<BuildingElement> railings =
+        elements.stream().filter(e -> e.ifcClass().equals("IfcRailing")).toList();
+    return new Outside(
+        new Surroundings(source), new DeckSigns(new MemberIndex(boards), posts, railings));
+  }
+
   private double magnitude() {
     Box all = Box.around(elements.stream().map(e -> e.shape().bounds()).toList());
     return all.isEmpty() ? 0 : Math.max(all.min().length(), all.max().length());
-  }
-
-  private static List<Deck> decks(List<Field> fields, HouseWalls walls) {
-    Map<Field, List<Field>> levels = new LinkedHashMap<>();
-    for (Field field : byHeight(fields)) {
-      levels.entrySet().stream()
-          .filter(e -> isSameLevel(e.getKey(), field))
-          .findFirst()
-          .ifPresentOrElse(
-              e -> e.getValue().add(field),
-              () -> levels.put(field, new ArrayList<>(List.of(field))));
-    }
-    List<Deck> decks = new ArrayList<>();
-    for (List<Field> level : levels.values()) {
-      decks.add(deck("deck-" + (decks.size() + 1), level, walls));
-    }
-    return decks;
-  }
-
-  private static List<Field> byHeight(List<Field> fields) {
-    List<Field> sorted = new ArrayList<>(fields);
-    sorted.sort(
-        Comparator.comparingLong((Field f) -> -Math.round(f.top() / SAME_LEVEL))
-            .thenComparingDouble(f -> -Math.round(f.joistLength() / SAME_LEVEL))
-            .thenComparing(Framer::firstId));
-    return sorted;
-  }
-
-  private static String firstId(Field field) {
-    return field.lines().stream()
-        .flatMap(l -> l.plies().stream())
-        .map(Member::id)
-        .min(String::compareTo)
-        .orElse("");
-  }
-
-  private static boolean isSameLevel(Field a, Field b) {
-    return Math.abs(a.top() - b.top()) < SAME_LEVEL && a.storey().equals(b.storey());
-  }
-
-  private static Deck deck(String id, List<Field> level, HouseWalls walls) {
-    List<Field> named = new ArrayList<>();
-    for (Field field : level) {
-      named.add(field.withId(id + "/field-" + (named.size() + 1)));
-    }
-    Field first = named.get(0);
-    return new Deck(id, first.storey(), first.top(), Outside.of(first, walls), named);
   }
 
   /**

@@ -34,11 +34,24 @@ record JoistLines(Transform frame, Tolerance tolerance) {
             .thenComparingDouble(p -> p.stretch().from()));
     List<List<Ply>> groups = groups(plies);
     groups.sort(Comparator.comparingDouble(JoistLines::middle));
+    sortWhereOneBehindTheOther(groups);
     List<JoistLine> lines = new ArrayList<>();
     for (List<Ply> group : groups) {
       lines.add(line("J" + (lines.size() + 1), group));
     }
     return lines;
+  }
+
+  /** Lines at one place across, such as joists cut by an opening, come in order of station. */
+  private void sortWhereOneBehindTheOther(List<List<Ply>> groups) {
+    int start = 0;
+    for (int i = 1; i <= groups.size(); i++) {
+      if (i == groups.size()
+          || middle(groups.get(i)) - middle(groups.get(start)) > tolerance.touch()) {
+        groups.subList(start, i).sort(Comparator.comparingDouble(g -> g.get(0).stretch().from()));
+        start = i;
+      }
+    }
   }
 
   private static double leftmost(Ply p) {

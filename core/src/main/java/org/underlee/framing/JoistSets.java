@@ -195,15 +195,24 @@ final class JoistSets {
     return found;
   }
 
-  /** How many lines stand side by side, plies counted once. */
+  /** Whether bars are lines enough to be a field. */
+  static boolean isField(List<Member> set, Tolerance tolerance) {
+    return lineCount(set.stream().map(Member::box).toList(), tolerance) >= FEWEST_LINES;
+  }
+
   private int lineCount(List<Integer> set) {
+    return lineCount(set.stream().map(this::box).toList(), tolerance);
+  }
+
+  /** How many lines stand side by side, plies counted once. */
+  private static int lineCount(List<OrientedBox> set, Tolerance tolerance) {
     if (set.isEmpty()) {
       return 0;
     }
-    OrientedBox first = box(set.get(0));
+    OrientedBox first = set.get(0);
     double[] sides =
         set.stream()
-            .mapToDouble(i -> box(i).centre().minus(first.centre()).dot(first.side()))
+            .mapToDouble(b -> b.centre().minus(first.centre()).dot(first.side()))
             .sorted()
             .toArray();
     int lines = 1;

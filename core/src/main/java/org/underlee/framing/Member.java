@@ -10,6 +10,9 @@ public record Member(BuildingElement element, OrientedBox box) {
   /** An axis this steep (sine of 80°) is upright. */
   private static final double UPRIGHT = 0.9848;
 
+  /** A post is higher than this share of what it measures in plan. */
+  private static final double BENT = 0.5;
+
   public String id() {
     return element.globalId();
   }
@@ -20,6 +23,14 @@ public record Member(BuildingElement element, OrientedBox box) {
 
   public boolean isUpright() {
     return Math.abs(box.axis().z()) >= UPRIGHT;
+  }
+
+  /**
+   * Whether it is a bent bar, such as a curved rim: its upright edges tell its axis, and it is much
+   * longer in plan than it is high.
+   */
+  public boolean isBent() {
+    return isUpright() && box.length() < BENT * Math.max(box.width(), box.depth());
   }
 
   /** Whether its name, type or predefined type has any of the words, in any case. */

@@ -70,8 +70,13 @@ record Members(List<Member> all, List<Member> coverings, List<Member> small) {
     return all.stream().filter(Member::isLevel);
   }
 
+  /** Bars that joists may end on: the level ones, and bent ones such as a curved rim. */
+  List<Member> edges() {
+    return all.stream().filter(m -> m.isLevel() || m.isBent()).toList();
+  }
+
   Stream<Member> upright() {
-    return all.stream().filter(Member::isUpright);
+    return all.stream().filter(m -> m.isUpright() && !m.isBent());
   }
 
   /** Neither level nor upright: struts, braces, stringers. */

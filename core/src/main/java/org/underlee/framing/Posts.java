@@ -2,7 +2,10 @@ package org.underlee.framing;
 
 import java.util.List;
 import java.util.Optional;
+import org.underlee.geom.Interval;
 import org.underlee.geom.OrientedBox;
+import org.underlee.geom.PlanShape;
+import org.underlee.geom.Transform;
 import org.underlee.geom.Vec3;
 
 /** Upright members, and what they carry. */
@@ -19,6 +22,9 @@ record Posts(List<Member> upright, MemberIndex index) {
   /** A guard post stands at least this far above the joists that it is fixed to. */
   private static final double GUARD_HEIGHT = 0.5;
 
+  /** What rises further carries a roof or a floor above. */
+  private static final double HIGHEST_GUARD = 1.6;
+
   static Posts of(List<Member> upright) {
     return new Posts(upright, new MemberIndex(upright));
   }
@@ -30,7 +36,7 @@ record Posts(List<Member> upright, MemberIndex index) {
   /** Posts that a level member stands on or is bolted to. */
   List<Member> carrying(Member level) {
     return index.near(level, SEAT_GAP).stream()
-        .filter(p -> standsUnder(p.box(), level.box()) || isBoltedTo(p.box(), level.box()))
+        .filter(p -> standsUnder(p.box(), level) || isBoltedTo(p.box(), level))
         .toList();
   }
 
@@ -42,18 +48,20 @@ record Posts(List<Member> upright, MemberIndex index) {
   /** A post fixed to a member's side that rises above it to carry a guard. */
   boolean isGuardOn(Member post, Member level, double joistTop) {
     return post.box().top() > joistTop + GUARD_HEIGHT
+        && post.box().top() < joistTop + HIGHEST_GUARD
         && post.box().bottom() > level.box().bottom() - BELOW
-        && touchesInPlan(post.box(), level.box());
+        && touchesInPlan(post.box(), level);
   }
 
-  private static boolean standsUnder(OrientedBox post, OrientedBox level) {
-    return Math.abs(post.top() - undersideAt(level, post.centre())) <= SEAT_GAP
-        && touchesInPlan(post, level);
+  private static boolean standsUnder(OrientedBox post, Member level) {
+    double underside =
+        level.isBent() ? level.box().bottom() : undersideAt(level.box(), post.centre());
+    return Math.abs(post.top() - underside) <= SEAT_GAP && touchesInPlan(post, level);
   }
 
-  private static boolean isBoltedTo(OrientedBox post, OrientedBox level) {
-    return post.bottom() < level.bottom() - BELOW
-        && post.top() > level.bottom() + SEAT_GAP
+  private static boolean isBoltedTo(OrientedBox post, Member level) {
+    return post.bottom() < level.box().bottom() - BELOW
+        && post.top() > level.box().bottom() + SEAT_GAP
         && touchesInPlan(post, level);
   }
 
@@ -64,6 +72,19 @@ record Posts(List<Member> upright, MemberIndex index) {
   }
 
   /** Whether the post's plan meets the member's, within a bolted joint's gap. */
+  private static boolean touchesInPlan(OrientedBox post, Member member) {
+    return member.isBent() ? touchesBent(post, member) : touchesInPlan(post, member.box());
+  }
+
+  private static boolean touchesBent(OrientedBox post, Member bent) {
+    PlanShape plan = PlanShape.of(bent.element().shape(), Transform.IDENTITY);
+    double reach = Math.min(post.width(), post.depth()) / 2 + SIDE_GAP;
+    Vec3 p = post.centre();
+    Interval own = new Interval(p.y() - reach, p.y() + reach);
+    Interval across = new Interval(p.x() - reach, p.x() + reach);
+    return !plan.alongAt(p.x()).meet(own).isEmpty() || !plan.acrossAt(p.y()).meet(across).isEmpty();
+  }
+
   private static boolean touchesInPlan(OrientedBox post, OrientedBox level) {
     Vec3 d = post.centre().minus(level.centre()).horizontal();
     Vec3 axis = level.axis().horizontal().unit();

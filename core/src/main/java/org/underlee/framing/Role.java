@@ -5,6 +5,8 @@ import java.util.Locale;
 /** What a member does in the deck, in the words of the trade. */
 public enum Role {
   JOIST,
+  /** A joist that a header ends on. */
+  TRIMMER,
   LEDGER,
   RIM,
   DROP_BEAM,

@@ -9,7 +9,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.stream.Stream;
-import org.underlee.geom.Interval;
 import org.underlee.geom.PlanShape;
 
 /** Gives every member of the decks its role. A member keeps the first role it is given. */
@@ -57,21 +56,24 @@ final class Roles {
 
   private void joists(InDeck in) {
     Field field = in.field;
+    Set<Member> trimmers = Set.copyOf(field.trimmers());
     for (JoistLine line : field.lines()) {
       for (Member ply : line.plies()) {
+        boolean trimmer = trimmers.contains(ply);
+        String why = "one of " + field.lines().size() + " lines side by side; " + line.why();
         give(
             in.deck,
             ply,
-            Role.JOIST,
-            "joist",
-            "one of " + field.lines().size() + " lines side by side; " + line.why());
+            trimmer ? Role.TRIMMER : Role.JOIST,
+            trimmer ? "trimmer" : "joist",
+            trimmer ? why + "; a header ends on the line" : why);
       }
     }
   }
 
   private void supports(InDeck in) {
     Field field = in.field;
-    Stream.of(field.high(), field.low(), field.dropBeams())
+    Stream.of(field.high(), field.low(), field.dropBeams(), field.carriers())
         .flatMap(List::stream)
         .forEach(s -> give(in.deck, s.member(), s.role(), nameFor(s.role()), s.why()));
     field.blocking().forEach(b -> between(in.deck, b, field.roleBetweenLines(b)));
@@ -100,13 +102,17 @@ final class Roles {
     return edges;
   }
 
-  private void guards(InDeck in, Posts posts) {
-    Field field = in.field;
+  /** Posts at the field's edge, or on a joist, that rise as high as a guard. */
+  static Set<Member> guardsOf(Field field, Posts posts) {
     Set<Member> guards = new LinkedHashSet<>();
     for (Member edge : edges(field)) {
       guards.addAll(posts.guardsOn(edge, field.top()));
     }
-    for (Member post : inFileOrder(guards)) {
+    return guards;
+  }
+
+  private void guards(InDeck in, Posts posts) {
+    for (Member post : inFileOrder(guardsOf(in.field, posts))) {
       if (isFreeFor(post, Role.GUARD_POST)) {
         give(
             in.deck,
@@ -144,19 +150,21 @@ final class Roles {
   }
 
   private void boards(InDeck in, MemberIndex boards) {
-    Field field = in.field;
-    JoistLine first = field.lines().get(0);
-    JoistLine last = field.lines().get(field.lines().size() - 1);
-    Interval across = new Interval(first.left().at(0), last.right().at(0));
-    for (Member m : boards.near(field.bounds().grown(BOARD_GAP))) {
-      if (isFreeFor(m, Role.DECK_BOARD) && Math.abs(m.box().bottom() - field.top()) <= BOARD_GAP) {
-        PlanShape shape = field.shapeOf(m);
-        if (!shape.across().meet(across).isEmpty()
-            && !shape.along().meet(first.stretch()).isEmpty()) {
-          give(in.deck, m, Role.DECK_BOARD, "board", "thin, and lies on the joists");
-        }
+    for (Member m : boards.near(in.field.bounds().grown(BOARD_GAP))) {
+      if (isFreeFor(m, Role.DECK_BOARD) && isBoardOn(m, in.field)) {
+        give(in.deck, m, Role.DECK_BOARD, "board", "thin, and lies on the joists");
       }
     }
+  }
+
+  /** Whether a bar is thin and lies on the field's joists. */
+  static boolean isBoardOn(Member m, Field field) {
+    if (m.box().depth() > THICKEST_BOARD || Math.abs(m.box().bottom() - field.top()) > BOARD_GAP) {
+      return false;
+    }
+    PlanShape shape = field.shapeOf(m);
+    return !shape.across().meet(field.across()).isEmpty()
+        && !shape.along().meet(field.along()).isEmpty();
   }
 
   /** Sleepers are of no deck: nothing below them can be drained. */

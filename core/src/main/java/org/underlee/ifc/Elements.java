@@ -14,6 +14,9 @@ import org.underlee.step.StepInstance;
 
 /** Reads every element that has a representation, in file order. */
 final class Elements {
+  /** InteriorOrExteriorSpace in IFC2X3, PredefinedType from IFC4 on: INTERNAL or EXTERNAL. */
+  private static final int INSIDE_OR_OUTSIDE = 9;
+
   private final StepFile step;
   private final IfcSchema schema;
   private final Relations relations;
@@ -25,7 +28,10 @@ final class Elements {
 
   /** What could be read, and what could not. */
   record Result(
-      List<BuildingElement> elements, List<NotMeasured> notMeasured, List<Finding> findings) {}
+      List<BuildingElement> elements,
+      List<BuildingElement> spaces,
+      List<NotMeasured> notMeasured,
+      List<Finding> findings) {}
 
   Elements(StepFile step, IfcSchema schema, Relations relations, SpatialTree tree, Bodies bodies) {
     this.step = step;
@@ -41,7 +47,37 @@ final class Elements {
         element(index);
       }
     }
-    return new Result(List.copyOf(read), List.copyOf(notMeasured), bodies.findings());
+    return new Result(List.copyOf(read), spaces(), List.copyOf(notMeasured), bodies.findings());
+  }
+
+  /** Spaces with a body that can be read; the others say nothing about the framing. */
+  private List<BuildingElement> spaces() {
+    List<BuildingElement> spaces = new ArrayList<>();
+    for (int index : step.ofKeyword("IFCSPACE")) {
+      space(index).ifPresent(spaces::add);
+    }
+    return List.copyOf(spaces);
+  }
+
+  private Optional<BuildingElement> space(int index) {
+    try {
+      StepInstance space = step.decode(index);
+      return space.isOmitted(6) ? Optional.empty() : Optional.of(space(space));
+    } catch (InputException | IllegalArgumentException | ArithmeticException e) {
+      return Optional.empty();
+    }
+  }
+
+  private BuildingElement space(StepInstance space) {
+    return new BuildingElement(
+        space.id(),
+        space.optionalText(0).orElse(""),
+        "IfcSpace",
+        space.optionalText(2).orElse(""),
+        "",
+        space.optionalEnumeration(INSIDE_OR_OUTSIDE).orElse(""),
+        Optional.empty(),
+        bodies.body(space));
   }
 
   private void element(int index) {

@@ -3,6 +3,7 @@ package org.underlee.ifc;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalLong;
 import org.jspecify.annotations.Nullable;
@@ -114,6 +115,20 @@ public final class IfcModel implements ElementSource {
   @Override
   public List<NotMeasured> notMeasured() {
     return result().notMeasured();
+  }
+
+  @Override
+  public List<BuildingElement> spaces() {
+    return result().spaces();
+  }
+
+  @Override
+  public Optional<Boolean> isExternal(long instance) {
+    return properties(instance).values().stream()
+        .flatMap(set -> Optional.ofNullable(set.get("IsExternal")).stream())
+        .filter(v -> v.equals("TRUE") || v.equals("FALSE"))
+        .map(v -> v.equals("TRUE"))
+        .findFirst();
   }
 
   private synchronized Elements.Result result() {

@@ -70,7 +70,7 @@ public final class LayoutRules {
           "inside-floor-left-out",
           Level.NOTE,
           Rule.OWN,
-          "Walls stand around a floor, so it is taken for one inside and is not laid out.");
+          "Framing looks like a floor of a room or like a roof, so it is not laid out.");
 
   static final Rule BEYOND_BEAM =
       new Rule(

@@ -91,7 +91,7 @@ public final class DeckScene {
 
   private static Paint paint(Role role) {
     return switch (role) {
-      case JOIST -> Palette.JOIST;
+      case JOIST, TRIMMER -> Palette.JOIST;
       case LEDGER, RIM, HEADER -> Palette.LEDGER;
       case DROP_BEAM, FLUSH_BEAM -> Palette.BEAM;
       case POST, GUARD_POST -> Palette.POST;

@@ -35,7 +35,8 @@ public final class SurveyText {
               deck.id(),
               deck.storey().map(s -> " (" + s.name() + ")").orElse(""),
               Lengths.format(deck.top(), units),
-              deck.outside().why()));
+              (deck.outside().value() ? "outside: " : "not an outside deck: ")
+                  + deck.outside().why()));
       deck.fields().forEach(f -> field(out, f, survey, units));
     }
     if (!survey.framing().notMeasured().isEmpty()) {

@@ -44,7 +44,7 @@ class BayFinderTest {
     assertThat(deck.bays()).allSatisfy(b -> assertThat(b.length()).isCloseTo(L, within(EXACT)));
   }
 
-  /** From the ledger to the high header, between the headers, from the low header to the rim. */
+  /** From the ledger to the high header and from the low header to the rim; between is the hole. */
   @Test
   void headersMakeSeveralBaysOfOne() {
     TimberDeck deck =
@@ -70,7 +70,6 @@ class BayFinderTest {
         .containsExactlyInAnyOrder(
             "j1|j2 0.000..3.000",
             "j2|high tail 0.000..1.000",
-            "j2|j4 1.038..1.962",
             "j2|low tail 2.000..3.000",
             "high tail|j4 0.000..1.000",
             "low tail|j4 2.000..3.000",

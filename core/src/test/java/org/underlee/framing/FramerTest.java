@@ -244,7 +244,7 @@ class FramerTest {
             .bar("IfcWall", "east", 2.1, -W, 0, 2.3, L, 5);
     Deck.Judgement judgement = room.frame().decks().get(0).outside();
     assertThat(judgement.value()).isFalse();
-    assertThat(judgement.why()).contains("4 of its 4 sides");
+    assertThat(judgement.why()).contains("walls rise around it (100 % of the view): a room");
   }
 
   @Test

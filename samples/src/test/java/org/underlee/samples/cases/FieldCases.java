@@ -7,6 +7,21 @@ final class FieldCases {
   private FieldCases() {}
 
   static List<FramingCase> all() {
-    return List.of();
+    return List.of(
+        new RightAngleWrap(),
+        new HipCorner(),
+        new AngledEnds(),
+        new CurvedRim(),
+        new SeveralLevels(),
+        new Openings(),
+        new Cantilevers(),
+        new SlopedDeck(),
+        new TwoFaces(),
+        new BeamsOnBeams(),
+        new Fans(),
+        new OutOfLevel(),
+        new GuardsAndStairs(),
+        new InARecess(),
+        new NotADeck());
   }
 }

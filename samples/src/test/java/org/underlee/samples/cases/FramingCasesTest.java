@@ -23,8 +23,9 @@ import org.underlee.samples.Mix;
 /**
  * Each way of framing, made at random by seed and written in any schema, unit and representation,
  * anywhere within 10,000 km of the origin, without a name or a type: the survey finds what was
- * made. {@code -Dunderlee.cases.seeds=2000} runs so many in all; the table is saved as {@code
- * target/framing-cases.md}.
+ * made. {@code -Dunderlee.cases.seeds=2000} runs so many in all, {@code
+ * -Dunderlee.cases.only=SingleJoists} the cases that the pattern names; the table is saved as
+ * {@code target/framing-cases.md}.
  */
 class FramingCasesTest {
   private static final ObjectMapper JSON = new ObjectMapper();
@@ -35,7 +36,11 @@ class FramingCasesTest {
   private static final ScoreTable TABLE = new ScoreTable();
 
   static List<FramingCase> cases() {
-    return Stream.of(LineCases.all(), FieldCases.all()).flatMap(List::stream).toList();
+    String only = System.getProperty("underlee.cases.only", "");
+    return Stream.of(LineCases.all(), FieldCases.all())
+        .flatMap(List::stream)
+        .filter(c -> c.getClass().getSimpleName().matches(only.isEmpty() ? ".*" : only))
+        .toList();
   }
 
   static Stream<Arguments> casesAndSeeds() {

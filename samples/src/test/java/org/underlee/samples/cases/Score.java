@@ -77,7 +77,10 @@ final class Score {
 
   private void decks(Truth truth, JsonNode survey) {
     List<JsonNode> fields = new ArrayList<>();
-    survey.get("decks").forEach(d -> d.get("fields").forEach(fields::add));
+    TreeSet<String> own = new TreeSet<>();
+    truth.decks().forEach(d -> d.fields().forEach(f -> own.addAll(joists(f))));
+    List<JsonNode> judged = judged(survey, own);
+    judged.forEach(d -> d.get("fields").forEach(fields::add));
     List<TreeSet<String>> levels = new ArrayList<>();
     for (Truth.Deck deck : truth.decks()) {
       TreeSet<String> joists = new TreeSet<>();
@@ -93,11 +96,21 @@ final class Score {
     int count = truth.decks().stream().mapToInt(d -> d.fields().size()).sum();
     expect(Aspect.FIELDS, fields.size() == count, fields.size() + " fields, truth " + count);
     List<TreeSet<String>> foundLevels = new ArrayList<>();
-    survey.get("decks").forEach(d -> foundLevels.add(deckJoists(d)));
+    judged.forEach(d -> foundLevels.add(deckJoists(d)));
     Comparator<TreeSet<String>> first = Comparator.comparing(s -> s.isEmpty() ? "" : s.first());
     levels.sort(first);
     foundLevels.sort(first);
     expect(Aspect.DECKS, levels.equals(foundLevels), "the fields are gathered otherwise");
+  }
+
+  /** The decks, without those that are said to be no outside decks and are in no truth. */
+  private static List<JsonNode> judged(JsonNode survey, TreeSet<String> own) {
+    return stream(survey.get("decks"))
+        .filter(
+            d ->
+                d.at("/outside/value").asBoolean()
+                    || deckJoists(d).stream().anyMatch(own::contains))
+        .toList();
   }
 
   private void outside(Truth.Deck deck, TreeSet<String> joists, JsonNode survey) {

@@ -1,0 +1,136 @@
+package org.underlee.samples.cases;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Random;
+import java.util.TreeMap;
+import java.util.TreeSet;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+import org.underlee.report.SurveyJson;
+import org.underlee.run.DeckRun;
+import org.underlee.samples.CaseWriter;
+import org.underlee.samples.Mix;
+import org.underlee.samples.Xyz;
+
+/**
+ * A deck seen in a mirror is the same deck: its roles, its fields, and its bays member by member.
+ */
+class MirroredCasesTest {
+  private static final ObjectMapper JSON = new ObjectMapper();
+  private static final int SEEDS = 3;
+
+  static List<FramingCase> cases() {
+    return FramingCasesTest.cases();
+  }
+
+  @ParameterizedTest(name = "{0}")
+  @MethodSource("cases")
+  void theMirroredDeckHasTheSameSurvey(FramingCase framing) throws Exception {
+    for (int seed = 1; seed <= SEEDS; seed++) {
+      FramingCase.Model model = framing.make(new Random(seed));
+      Mix mix = Mix.PLAIN.with(Mix.Body.TRIANGLES);
+      List<Piece> mirrored = model.pieces().stream().map(MirroredCasesTest::mirrored).toList();
+      FramingCase.Model other = new FramingCase.Model(model.levels(), mirrored, model.truth());
+      assertThat(told(framing, other, mix))
+          .as("%s, seed %s", framing.name(), seed)
+          .isEqualTo(told(framing, model, mix));
+    }
+  }
+
+  private static Piece mirrored(Piece p) {
+    List<Body> bodies = p.bodies().stream().map(MirroredCasesTest::mirrored).toList();
+    return new Piece(p.key(), p.kind(), p.role(), p.level(), bodies);
+  }
+
+  private static Body mirrored(Body body) {
+    List<Xyz> points = body.points().stream().map(q -> new Xyz(-q.x(), q.y(), q.z())).toList();
+    List<Body.Face> faces =
+        body.faces().stream()
+            .map(
+                f ->
+                    new Body.Face(
+                        reversed(f.ring()),
+                        f.holes().stream().map(MirroredCasesTest::reversed).toList()))
+            .toList();
+    return new Body.Polyhedron(points, faces);
+  }
+
+  private static List<Integer> reversed(List<Integer> ring) {
+    List<Integer> turned = new ArrayList<>(ring);
+    Collections.reverse(turned);
+    return turned;
+  }
+
+  /** What does not depend on left and right, line by line. */
+  private static Map<String, String> told(FramingCase framing, FramingCase.Model model, Mix mix)
+      throws Exception {
+    byte[] file = CaseWriter.write(framing.name(), model, mix);
+    JsonNode survey = JSON.readTree(SurveyJson.write(DeckRun.survey(file, "case.ifc")));
+    Map<String, String> told = new TreeMap<>();
+    survey.get("roles").forEach(r -> told.put(text(r, "member"), text(r, "role")));
+    for (JsonNode deck : survey.get("decks")) {
+      for (JsonNode field : deck.get("fields")) {
+        Map<String, TreeSet<String>> lines = new HashMap<>();
+        field.get("joistLines").forEach(l -> lines.put(text(l, "id"), set(l.get("members"))));
+        String fall = fall(deck, field);
+        told.put(
+            "field of " + new TreeSet<>(lines.values().stream().map(TreeSet::first).toList()),
+            fall);
+        field
+            .get("bays")
+            .forEach(b -> told.merge(between(b, lines), size(b), (x, y) -> both(x, y)));
+      }
+    }
+    return told;
+  }
+
+  /** The way the water goes; where nothing tells it, either way may be assumed. */
+  private static String fall(JsonNode deck, JsonNode field) {
+    boolean assumed = text(field, "fallWhy").startsWith("assumed");
+    return String.format(
+        Locale.ROOT,
+        "falls %.3f %.3f, outside %s",
+        assumed ? 0 : Math.abs(field.at("/fallDirection/0").asDouble()),
+        assumed ? 0 : field.at("/fallDirection/1").asDouble(),
+        deck.at("/outside/value").asBoolean());
+  }
+
+  /** Two bays between the same lines, in either order. */
+  private static String both(String x, String y) {
+    return x.compareTo(y) < 0 ? x + " and " + y : y + " and " + x;
+  }
+
+  private static String between(JsonNode bay, Map<String, TreeSet<String>> lines) {
+    TreeSet<String> two = new TreeSet<>();
+    bay.get("between").forEach(l -> two.add(String.valueOf(lines.get(l.asText()))));
+    return "bay " + two;
+  }
+
+  private static String size(JsonNode bay) {
+    return String.format(
+        Locale.ROOT,
+        "%.1f long, %.1f to %.1f wide",
+        bay.get("lengthMm").asDouble(),
+        bay.get("clearWidthHighMm").asDouble(),
+        bay.get("clearWidthLowMm").asDouble());
+  }
+
+  private static TreeSet<String> set(JsonNode array) {
+    TreeSet<String> ids = new TreeSet<>();
+    array.forEach(n -> ids.add(n.asText()));
+    return ids;
+  }
+
+  private static String text(JsonNode node, String field) {
+    return node.get(field).asText();
+  }
+}
