@@ -4,7 +4,10 @@ import java.util.List;
 import java.util.Random;
 import org.underlee.samples.Xyz;
 
-/** A deck in an inner corner of the house, or in a recess between two wings: open in front. */
+/**
+ * A deck in an inner corner of the house, or in a recess between two wings that is at least as wide
+ * as it is deep: open in front.
+ */
 final class InARecess implements FramingCase {
   @Override
   public String name() {
@@ -14,9 +17,10 @@ final class InARecess implements FramingCase {
   @Override
   public Model make(Random random) {
     Yard yard = new Yard(random);
-    int n = 7 + random.nextInt(6);
-    double width = (n - 1) * yard.spacing + yard.w;
     double run = 1500 + random.nextInt(1500);
+    double out = run + yard.between(0, 1000);
+    int n = (int) (out / yard.spacing) + 3 + random.nextInt(4);
+    double width = (n - 1) * yard.spacing + yard.w;
     boolean wings = random.nextBoolean();
     Plot plot = yard.plot("field", 0, 0, Xyz.Y);
     for (int i = 0; i < n; i++) {
@@ -24,7 +28,6 @@ final class InARecess implements FramingCase {
     }
     plot.ledger(0, width).rim(run, 0, width).wall(-250, wings ? width + 250 : width + 2000);
     plot.posts("post", run + yard.w / 2, 0, width, yard.bottom());
-    double out = run + yard.between(0, 1500);
     yard.wall("wing-left", -250, -yard.w, -50, out, 0, yard.top + 2400);
     if (wings) {
       yard.wall("wing-right", width + 50, -yard.w, width + 250, out, 0, yard.top + 2400);
