@@ -8,6 +8,7 @@ import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.GeometryFactory;
 import org.locationtech.jts.geom.LinearRing;
+import org.locationtech.jts.geom.Polygon;
 import org.locationtech.jts.triangulate.polygon.PolygonTriangulator;
 
 /**
@@ -27,9 +28,7 @@ public record Triangulation(List<Vec2> points, List<int[]> triangles) {
     GeometryFactory factory = new GeometryFactory();
     LinearRing[] holes =
         outline.holes().stream().map(h -> ring(factory, h)).toArray(LinearRing[]::new);
-    Geometry cut =
-        PolygonTriangulator.triangulate(
-            factory.createPolygon(ring(factory, outline.outer()), holes));
+    Geometry cut = cut(factory.createPolygon(ring(factory, outline.outer()), holes));
     Map<Vec2, Integer> numbers = new HashMap<>();
     for (int i = 0; i < points.size(); i++) {
       numbers.putIfAbsent(points.get(i), i);
@@ -39,6 +38,18 @@ public record Triangulation(List<Vec2> points, List<int[]> triangles) {
       triangles.add(triangle(cut.getGeometryN(i).getCoordinates(), numbers));
     }
     return new Triangulation(points, triangles);
+  }
+
+  /**
+   * JTS 1.20 joins holes to the outer ring in one list, and where a hole lies outside of the ring
+   * leaves a gap in it that it then stumbles over.
+   */
+  private static Geometry cut(Polygon region) {
+    try {
+      return PolygonTriangulator.triangulate(region);
+    } catch (NullPointerException e) {
+      throw new IllegalArgumentException("its rings cannot be joined", e);
+    }
   }
 
   private static int[] triangle(Coordinate[] c, Map<Vec2, Integer> numbers) {

@@ -60,4 +60,18 @@ public record Vec3(double x, double y, double z) {
   public boolean isFinite() {
     return Double.isFinite(x) && Double.isFinite(y) && Double.isFinite(z);
   }
+
+  @Override
+  public boolean equals(Object o) {
+    return o instanceof Vec3 v
+        && Double.compare(x, v.x) == 0
+        && Double.compare(y, v.y) == 0
+        && Double.compare(z, v.z) == 0;
+  }
+
+  /** Round numbers end in zero bits: added up as they are, places on a grid would collide. */
+  @Override
+  public int hashCode() {
+    return Vec2.hash(Vec2.hash(Vec2.hash(0, x), y), z);
+  }
 }

@@ -1,6 +1,6 @@
 package org.underlee.run;
 
-import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -23,8 +23,6 @@ import org.underlee.kit.Kit;
 import org.underlee.layout.Layout;
 import org.underlee.layout.Layouter;
 import org.underlee.layout.Scope;
-import org.underlee.step.IfcZip;
-import org.underlee.step.Sha256;
 import org.underlee.step.StepFile;
 import org.underlee.takeoff.Takeoff;
 import org.underlee.takeoff.TakeoffBuilder;
@@ -47,7 +45,7 @@ public final class DeckRun {
    * @throws InputException when the file cannot be read or used
    */
   public static Survey survey(Path file, SurveyRequest request) {
-    return survey(read(file), file.getFileName().toString(), request);
+    return survey(opened(file), request);
   }
 
   /** As {@link #survey(Path, SurveyRequest)}, of nothing but what is in the model. */
@@ -65,11 +63,13 @@ public final class DeckRun {
    * one.
    */
   public static Survey survey(byte[] given, String name, SurveyRequest request) {
-    byte[] plain = plain(given, name);
-    requireMarks(plain, name);
-    Optional<Strip.Stripped> stripped = Strip.original(plain);
-    byte[] designers = stripped.map(Strip.Stripped::bytes).orElse(plain);
-    IfcModel model = IfcModel.of(StepFile.of(designers, name));
+    return survey(StepFile.of(given, name), request);
+  }
+
+  private static Survey survey(StepFile given, SurveyRequest request) {
+    Optional<Strip.Stripped> stripped = Strip.mayHold(given) ? stripped(given) : Optional.empty();
+    StepFile designers = stripped.map(s -> StepFile.of(s.bytes(), given.name())).orElse(given);
+    IfcModel model = IfcModel.of(designers);
     Optional<AssumedFraming> assumed = request.assume().map(a -> AssumedFraming.in(model, a));
     ElementSource elements = assumed.<ElementSource>map(a -> a).orElse(model);
     Framing framing = Framer.frame(elements);
@@ -77,14 +77,23 @@ public final class DeckRun {
         new CrossingFinder(elements.elements(), Framer.framingInstances(framing));
     List<FieldBays> bays = framing.fields().map(f -> BayFinder.find(f, crossings)).toList();
     Source source =
-        new Source(name, Sha256.hex(given), model.schema().name(), model.units().lengthName());
+        new Source(given.name(), given.sha256(), model.schema().name(), model.units().lengthName());
     List<Finding> findings = new ArrayList<>(model.step().findings());
     findings.addAll(model.findings());
-    stripped.filter(s -> !s.exact()).ifPresent(s -> findings.add(edited(name)));
+    stripped.filter(s -> !s.exact()).ifPresent(s -> findings.add(edited(given.name())));
     notMeasured(model.notMeasured()).ifPresent(findings::add);
     assumed.map(AssumedFraming::finding).ifPresent(findings::add);
     findings.addAll(framing.findings());
     return new Survey(source, model, request, framing, bays, findings);
+  }
+
+  /**
+   * Refuses a file that can be surveyed but not designed for, before any work is done for it.
+   *
+   * @throws InputException when it has 2 GiB or more
+   */
+  public static void requireWritable(Path file) {
+    StepFile.requireWritable(file);
   }
 
   /**
@@ -120,8 +129,9 @@ public final class DeckRun {
    * @throws InputException when there is none of ours in the file
    */
   public static boolean strip(Path input, Path output) {
+    requireWritable(input);
     Strip.Stripped stripped =
-        Strip.original(plain(read(input), input.getFileName().toString()))
+        Strip.original(opened(input).bytes())
             .orElseThrow(
                 () ->
                     new InputException(
@@ -131,6 +141,12 @@ public final class DeckRun {
                             + " stripping."));
     new SafeSave().plain(input, output, false, stripped.bytes());
     return stripped.exact();
+  }
+
+  private static Optional<Strip.Stripped> stripped(StepFile given) {
+    byte[] bytes = given.bytes();
+    requireMarks(bytes, given.name());
+    return Strip.original(bytes);
   }
 
   private static void requireMarks(byte[] model, String name) {
@@ -166,14 +182,10 @@ public final class DeckRun {
         "Check that they were meant.");
   }
 
-  private static byte[] plain(byte[] given, String name) {
-    return IfcZip.isZip(given) ? IfcZip.model(given, name) : given;
-  }
-
-  private static byte[] read(Path file) {
+  private static StepFile opened(Path file) {
     try {
-      return Files.readAllBytes(file);
-    } catch (IOException e) {
+      return StepFile.read(file);
+    } catch (UncheckedIOException e) {
       throw new InputException(
           Place.NOWHERE.inFile(file.toString()),
           Files.isDirectory(file)

@@ -3,10 +3,12 @@ package org.underlee.step;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import org.underlee.finding.Finding;
 import org.underlee.finding.InputException;
 import org.underlee.finding.Place;
@@ -36,16 +38,18 @@ public final class StepFile {
   private final List<Finding> findings;
   private final long highestId;
   private final long endOfData;
-  private final boolean zipped;
 
-  private StepFile(StepSource source, StepScanner scan, boolean zipped) {
+  /** Of the archive that the model came out of; empty when it came out of none. */
+  private final Optional<String> archiveSha256;
+
+  private StepFile(StepSource source, StepScanner scan, Optional<String> archiveSha256) {
     this.source = source;
     this.index = scan.index;
     this.header = StepHeader.of(scan.header);
     this.findings = List.copyOf(scan.findings());
     this.highestId = scan.highestId();
     this.endOfData = scan.blockOffset;
-    this.zipped = zipped;
+    this.archiveSha256 = archiveSha256;
   }
 
   /**
@@ -63,17 +67,22 @@ public final class StepFile {
     String name = String.valueOf(file.getFileName());
     try {
       if (beginsAsZip(file)) {
-        try (InputStream archive = Files.newInputStream(file)) {
-          byte[] model = IfcZip.model(archive, name, limits);
-          return of(new StepSource(new HeapBytes(model), name, limits), true);
-        }
+        return zipped(file, name, limits);
       }
       boolean small = Files.size(file) < MAPPED_FROM;
       StepBytes bytes =
           small ? new HeapBytes(Files.readAllBytes(file)) : MappedBytes.of(file, name);
-      return of(new StepSource(bytes, name, limits), false);
+      return of(new StepSource(bytes, name, limits), Optional.empty());
     } catch (IOException e) {
       throw new UncheckedIOException("cannot read " + file + ": " + e.getMessage(), e);
+    }
+  }
+
+  private static StepFile zipped(Path file, String name, StepLimits limits) throws IOException {
+    String sha256 = Sha256.hex(MappedBytes.of(file, name));
+    try (InputStream archive = Files.newInputStream(file)) {
+      byte[] model = IfcZip.model(archive, name, limits);
+      return of(new StepSource(new HeapBytes(model), name, limits), Optional.of(sha256));
     }
   }
 
@@ -94,13 +103,16 @@ public final class StepFile {
 
   /** As {@link #of(byte[], String)}, with other limits. */
   public static StepFile of(byte[] bytes, String name, StepLimits limits) {
-    boolean zipped = IfcZip.isZip(bytes);
-    byte[] plain = zipped ? IfcZip.model(bytes, name, limits) : bytes;
-    return of(new StepSource(new HeapBytes(plain), name, limits), zipped);
+    if (!IfcZip.isZip(bytes)) {
+      return of(new StepSource(new HeapBytes(bytes), name, limits), Optional.empty());
+    }
+    byte[] model = IfcZip.model(bytes, name, limits);
+    StepSource source = new StepSource(new HeapBytes(model), name, limits);
+    return of(source, Optional.of(Sha256.hex(bytes)));
   }
 
-  private static StepFile of(StepSource source, boolean zipped) {
-    return new StepFile(source, new StepScanner(source).scan(), zipped);
+  private static StepFile of(StepSource source, Optional<String> archiveSha256) {
+    return new StepFile(source, new StepScanner(source).scan(), archiveSha256);
   }
 
   public String name() {
@@ -109,7 +121,17 @@ public final class StepFile {
 
   /** Whether the model came out of a ZIP archive; all offsets are those of the plain text. */
   public boolean zipped() {
-    return zipped;
+    return archiveSha256.isPresent();
+  }
+
+  /** SHA-256 of the file as it was given, in lower-case hexadecimal: of the archive, if zipped. */
+  public String sha256() {
+    return archiveSha256.orElseGet(() -> Sha256.hex(source.bytes));
+  }
+
+  /** Whether these ASCII characters stand anywhere in the model's text, be it in a comment. */
+  public boolean holds(String characters) {
+    return ByteSearch.holds(source.bytes, characters.getBytes(StandardCharsets.US_ASCII));
   }
 
   /** What was read although the standard forbids it. */
@@ -139,12 +161,28 @@ public final class StepFile {
 
   private int inArray(long offset) {
     if (offset > MOST_IN_ARRAY) {
-      throw new InputException(
-          Place.NOWHERE.inFile(name()),
-          "the file has " + size() + " bytes; at most " + MOST_IN_ARRAY + " can be written to",
-          "Export the deck and what is near it as a model of its own.");
+      throw tooLong(name(), size());
     }
     return (int) offset;
+  }
+
+  /**
+   * Refuses a file that can be read but not written to, before any work is done for it.
+   *
+   * @throws InputException when it has 2 GiB or more
+   */
+  public static void requireWritable(Path file) {
+    long size = file.toFile().length();
+    if (size > MOST_IN_ARRAY) {
+      throw tooLong(String.valueOf(file.getFileName()), size);
+    }
+  }
+
+  private static InputException tooLong(String name, long size) {
+    return new InputException(
+        Place.NOWHERE.inFile(name),
+        "the file has " + size + " bytes; at most " + MOST_IN_ARRAY + " can be written to",
+        "Export the deck and what is near it as a model of its own.");
   }
 
   public StepHeader header() {

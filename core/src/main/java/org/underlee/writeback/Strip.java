@@ -6,11 +6,14 @@ import java.util.Optional;
 import org.underlee.finding.InputException;
 import org.underlee.step.ByteRange;
 import org.underlee.step.Sha256;
+import org.underlee.step.StepFile;
 
 /** Takes our block out of a drained model, which leaves the designer's file, byte for byte. */
 public final class Strip {
   /** The property set that every assembly of ours carries. */
   static final String LAYOUT_SET = "Underlee_Layout";
+
+  private static final String LAYOUT_NAME = "'" + LAYOUT_SET + "'";
 
   private Strip() {}
 
@@ -39,6 +42,14 @@ public final class Strip {
   }
 
   /**
+   * Whether a file may hold anything of ours, told without its bytes in one array. A model of any
+   * size that has never seen this program is known for one at once.
+   */
+  public static boolean mayHold(StepFile file) {
+    return file.holds(Markers.BEGINS) || file.holds(Markers.END) || file.holds(LAYOUT_NAME);
+  }
+
+  /**
    * The file without our block; empty when it has none.
    *
    * @throws InputException when the block is not whole or of an unknown format
@@ -52,7 +63,7 @@ public final class Strip {
    * drained model keeps the instances and drops the comments around them.
    */
   public static boolean holdsUnmarked(byte[] file) {
-    byte[] name = ("'" + LAYOUT_SET + "'").getBytes(StandardCharsets.US_ASCII);
+    byte[] name = LAYOUT_NAME.getBytes(StandardCharsets.US_ASCII);
     for (int at = 0; at + name.length <= file.length; at++) {
       if (file[at] == name[0] && Arrays.equals(file, at, at + name.length, name, 0, name.length)) {
         return Markers.find(file).isEmpty();

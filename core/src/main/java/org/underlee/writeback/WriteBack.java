@@ -60,7 +60,7 @@ public final class WriteBack {
   public static Written drained(
       IfcModel model, Layout layout, List<BillLine> bill, Provenance provenance) {
     StepFile file = model.step();
-    if (Markers.find(file.bytes()).isPresent()) {
+    if (Strip.mayHold(file) && Markers.find(file.bytes()).isPresent()) {
       throw new IllegalArgumentException(
           file.name() + " holds an earlier design: strip it before the model is read");
     }

@@ -41,6 +41,7 @@ final class DesignCommand implements Callable<Integer> {
   public Integer call() {
     takeoff.ifPresent(f -> Output.requireTakeoffFormat(model, f));
     picture.requireKnown(model);
+    DeckRun.requireWritable(model.file);
     Survey survey = model.survey();
     Design design = DeckRun.design(survey, model.scope(), kit.kit());
     Path target = out.orElseGet(this::beside);

@@ -28,6 +28,7 @@ final class TakeoffCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
+    DeckRun.requireWritable(model.file);
     Design design = DeckRun.design(model.survey(), model.scope(), kit.kit());
     out.ifPresentOrElse(f -> write(f, design), () -> model.print(text(design)));
     return model.report(design.findings());
