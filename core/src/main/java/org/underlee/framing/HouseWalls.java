@@ -9,7 +9,7 @@ import org.underlee.geom.Vec3;
 
 /** The walls and slabs of the house, to tell the house side of a deck. */
 final class HouseWalls {
-  private static final Set<String> CLASSES =
+  static final Set<String> CLASSES =
       Set.of(
           "IfcWall",
           "IfcWallStandardCase",

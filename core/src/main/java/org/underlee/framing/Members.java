@@ -18,7 +18,7 @@ record Members(List<Member> all, List<Member> coverings, List<Member> small) {
    * Classes that framing is modelled with. Services and furniture are left out by class, so that a
    * pipe is never taken for a joist; a proxy may be anything and is judged by its place.
    */
-  private static final Set<String> CLASSES =
+  static final Set<String> CLASSES =
       Set.of(
           "IfcBeam",
           "IfcBeamStandardCase",

@@ -75,7 +75,7 @@ final class Outside {
     rooms(places, top, bottom).ifPresent(all::add);
     roof(places, top).ifPresent(all::add);
     said(field).ifPresent(all::add);
-    held(field).ifPresent(all::add);
+    held(field, places).ifPresent(all::add);
     signs.boards(field).ifPresent(w -> all.add(new Evidence(SIGN + 1, w)));
     signs.guard(field).ifPresent(w -> all.add(new Evidence(SIGN, w)));
     return judged(all);
@@ -190,7 +190,7 @@ final class Outside {
   }
 
   /** A deck hangs on the house at one end; a floor or a roof lies on walls at both. */
-  private Optional<Evidence> held(Field field) {
+  private Optional<Evidence> held(Field field, List<Vec3> places) {
     List<Member> joists = field.lines().stream().flatMap(l -> l.plies().stream()).toList();
     boolean tail = mostly(joists, j -> around.isOnWall(j.box(), -1));
     boolean tip = mostly(joists, j -> around.isOnWall(j.box(), 1));
@@ -198,7 +198,7 @@ final class Outside {
       return Optional.of(new Evidence(ROOF, "its joists run from wall to wall"));
     }
     boolean free = field.high().isEmpty() && field.low().isEmpty() && field.dropBeams().isEmpty();
-    return free && !tail && !tip && around.hasWalls()
+    return free && !tail && !tip && places.stream().anyMatch(around::hasWallsAround)
         ? Optional.of(new Evidence(ROOF, "nothing holds its bars"))
         : Optional.empty();
   }

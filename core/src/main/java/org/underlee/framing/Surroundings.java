@@ -38,7 +38,7 @@ final class Surroundings {
           "IfcDoor");
 
   /** Walls further away than this are those of another house, or of the garden. */
-  private static final double SIGHT = 12;
+  static final double SIGHT = 12;
 
   /** A view is told in sectors of 15°: a wall with a doorway in it still closes a room. */
   private static final int SECTORS = 24;
@@ -122,8 +122,15 @@ final class Surroundings {
     return at(rooms, place);
   }
 
-  boolean hasWalls() {
-    return walls.size() > 0;
+  /** Whether something that stands like a wall is in sight of a place. */
+  boolean hasWallsAround(Vec3 place) {
+    return near(walls, new Box(place, place), SIGHT, Standing.class).stream()
+        .anyMatch(w -> isInSight(w, place));
+  }
+
+  /** Whether elements of a class stand around rooms, and so have a say from as far as one sees. */
+  static boolean isStanding(String ifcClass) {
+    return STANDING.contains(ifcClass);
   }
 
   /** Whether one end of a bar bears in or on a wall. */

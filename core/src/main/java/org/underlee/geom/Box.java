@@ -59,4 +59,16 @@ public record Box(Vec3 min, Vec3 max) {
   public Vec3 size() {
     return max.minus(min);
   }
+
+  /** The box around this one moved by an affine map. */
+  public Box moved(Transform map) {
+    Box moved = EMPTY;
+    for (int corner = 0; corner < 8 && !isEmpty(); corner++) {
+      double x = (corner & 1) == 0 ? min.x() : max.x();
+      double y = (corner & 2) == 0 ? min.y() : max.y();
+      double z = (corner & 4) == 0 ? min.z() : max.z();
+      moved = moved.with(map.apply(new Vec3(x, y, z)));
+    }
+    return moved;
+  }
 }

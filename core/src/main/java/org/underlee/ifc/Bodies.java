@@ -7,8 +7,10 @@ import java.util.Optional;
 import java.util.Set;
 import org.underlee.finding.Finding;
 import org.underlee.finding.InputException;
+import org.underlee.geom.Box;
 import org.underlee.geom.Mesh;
 import org.underlee.geom.Transform;
+import org.underlee.ifc.shape.Reach;
 import org.underlee.ifc.shape.ShapeReader;
 import org.underlee.step.StepFile;
 import org.underlee.step.StepInstance;
@@ -53,6 +55,7 @@ final class Bodies {
   private final StepFile step;
   private final Relations relations;
   private final ShapeReader shapes;
+  private final Reach reach = new Reach();
   private final Placements placements;
   private final double metresPerUnit;
   private final List<Finding> findings = new ArrayList<>();
@@ -77,13 +80,22 @@ final class Bodies {
     return mesh.transformed(place.after(Transform.scaling(metresPerUnit)));
   }
 
+  /** A box in world metres that surely holds the body, where it can be told without its solid. */
+  Optional<Box> reach(StepInstance product) {
+    return choose(product.follow(6))
+        .flatMap(reach::of)
+        .map(box -> box.moved(place(product).after(Transform.scaling(metresPerUnit))));
+  }
+
   private Transform place(StepInstance product) {
     return product.isOmitted(5) ? Transform.IDENTITY : placements.world(product.ref(5));
   }
 
-  /** What could not be read as it should. */
-  List<Finding> findings() {
-    return List.copyOf(findings);
+  /** What could not be read as it should since this was last asked. */
+  List<Finding> takeFindings() {
+    List<Finding> taken = List.copyOf(findings);
+    findings.clear();
+    return taken;
   }
 
   private Mesh withOpenings(StepInstance product, Transform place, Mesh whole) {

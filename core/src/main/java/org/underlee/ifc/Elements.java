@@ -4,36 +4,55 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalLong;
+import java.util.function.BiPredicate;
+import java.util.function.Predicate;
+import java.util.function.Supplier;
+import java.util.stream.IntStream;
 import org.underlee.finding.Finding;
 import org.underlee.finding.InputException;
 import org.underlee.finding.NotMeasured;
 import org.underlee.finding.Place;
 import org.underlee.framing.BuildingElement;
+import org.underlee.geom.Box;
 import org.underlee.step.StepFile;
 import org.underlee.step.StepInstance;
 
-/** Reads every element that has a representation, in file order. */
+/**
+ * Reads elements that have a representation, on all processors. What is read of an element depends
+ * on nothing but the file, so it is the same however the work was shared out.
+ */
 final class Elements {
   /** InteriorOrExteriorSpace in IFC2X3, PredefinedType from IFC4 on: INTERNAL or EXTERNAL. */
   private static final int INSIDE_OR_OUTSIDE = 9;
+
+  private static final String SPACE = "IfcSpace";
+
+  /** So many elements are read by one worker before it asks for more. */
+  private static final int AT_ONCE = 256;
 
   private final StepFile step;
   private final IfcSchema schema;
   private final Relations relations;
   private final SpatialTree tree;
-  private final Bodies bodies;
+  private final Supplier<Bodies> bodies;
   private final ElementTable table = new ElementTable();
-  private final List<BuildingElement> read = new ArrayList<>();
-  private final List<NotMeasured> notMeasured = new ArrayList<>();
 
-  /** What could be read, and what could not. */
-  record Result(
-      List<BuildingElement> elements,
-      List<BuildingElement> spaces,
-      List<NotMeasured> notMeasured,
+  /** What became of one element; nothing at all when it has no body or is not wanted. */
+  record Read(
+      int index,
+      Optional<BuildingElement> element,
+      Optional<NotMeasured> notMeasured,
       List<Finding> findings) {}
 
-  Elements(StepFile step, IfcSchema schema, Relations relations, SpatialTree tree, Bodies bodies) {
+  /**
+   * @param bodies a reader for one worker: it remembers what several elements share
+   */
+  Elements(
+      StepFile step,
+      IfcSchema schema,
+      Relations relations,
+      SpatialTree tree,
+      Supplier<Bodies> bodies) {
     this.step = step;
     this.schema = schema;
     this.relations = relations;
@@ -41,66 +60,104 @@ final class Elements {
     this.bodies = bodies;
   }
 
-  Result read() {
-    for (int index = 0; index < step.count(); index++) {
-      if (table.isElement(step.keyword(index))) {
-        element(index);
-      }
-    }
-    return new Result(List.copyOf(read), spaces(), List.copyOf(notMeasured), bodies.findings());
+  /** Instances that are elements of the classes asked for, in file order. */
+  int[] indices(Predicate<String> ofClass) {
+    return IntStream.range(0, step.count())
+        .filter(i -> table.isElement(step.keyword(i)))
+        .filter(i -> ofClass.test(table.spelling(step.keyword(i))))
+        .toArray();
   }
 
-  /** Spaces with a body that can be read; the others say nothing about the framing. */
-  private List<BuildingElement> spaces() {
+  /**
+   * Reads the instances whose bodies are wanted.
+   *
+   * @param wanted told from the class and a box around the body
+   */
+  List<Read> read(int[] indices, BiPredicate<String, Box> wanted) {
+    int workers = (indices.length + AT_ONCE - 1) / AT_ONCE;
+    return IntStream.range(0, workers)
+        .parallel()
+        .mapToObj(w -> read(indices, w * AT_ONCE, wanted))
+        .flatMap(List::stream)
+        .toList();
+  }
+
+  /**
+   * Spaces with a body that is wanted and can be read; the others say nothing about the framing.
+   */
+  List<BuildingElement> spaces(BiPredicate<String, Box> wanted) {
+    Bodies own = bodies.get();
     List<BuildingElement> spaces = new ArrayList<>();
     for (int index : step.ofKeyword("IFCSPACE")) {
-      space(index).ifPresent(spaces::add);
+      space(index, own).filter(s -> wanted.test(SPACE, s.shape().bounds())).ifPresent(spaces::add);
     }
     return List.copyOf(spaces);
   }
 
-  private Optional<BuildingElement> space(int index) {
+  private Optional<BuildingElement> space(int index, Bodies own) {
     try {
       StepInstance space = step.decode(index);
-      return space.isOmitted(6) ? Optional.empty() : Optional.of(space(space));
+      return space.isOmitted(6) ? Optional.empty() : Optional.of(space(space, own));
     } catch (InputException | IllegalArgumentException | ArithmeticException e) {
       return Optional.empty();
     }
   }
 
-  private BuildingElement space(StepInstance space) {
+  private static BuildingElement space(StepInstance space, Bodies own) {
     return new BuildingElement(
         space.id(),
         space.optionalText(0).orElse(""),
-        "IfcSpace",
+        SPACE,
         space.optionalText(2).orElse(""),
         "",
         space.optionalEnumeration(INSIDE_OR_OUTSIDE).orElse(""),
         Optional.empty(),
-        bodies.body(space));
+        own.body(space));
   }
 
-  private void element(int index) {
+  private List<Read> read(int[] indices, int from, BiPredicate<String, Box> wanted) {
+    Bodies own = bodies.get();
+    List<Read> read = new ArrayList<>();
+    for (int i = from; i < Math.min(indices.length, from + AT_ONCE); i++) {
+      read(indices[i], own, wanted).ifPresent(read::add);
+    }
+    return read;
+  }
+
+  private Optional<Read> read(int index, Bodies own, BiPredicate<String, Box> wanted) {
     String globalId = "";
     try {
       StepInstance product = step.decode(index);
       globalId = product.optionalText(0).orElse("");
-      if (!product.isOmitted(6)) {
-        read.add(element(product, globalId));
+      if (product.isOmitted(6) || !mayBeWanted(product, own, wanted)) {
+        return Optional.empty();
       }
+      BuildingElement element = element(product, globalId, own);
+      List<Finding> findings = own.takeFindings();
+      return wanted.test(element.ifcClass(), element.shape().bounds())
+          ? Optional.of(new Read(index, Optional.of(element), Optional.empty(), findings))
+          : Optional.empty();
     } catch (InputException e) {
-      skip(index, globalId, String.valueOf(e.getMessage()));
+      return Optional.of(failed(index, globalId, String.valueOf(e.getMessage()), own));
     } catch (IllegalArgumentException | ArithmeticException e) {
-      skip(index, globalId, "its coordinates are too large to place: " + e.getMessage());
+      String why = "its coordinates are too large to place: " + e.getMessage();
+      return Optional.of(failed(index, globalId, why, own));
     }
   }
 
-  private void skip(int index, String globalId, String why) {
-    Place place = Place.element(step.id(index), globalId).inFile(step.name());
-    notMeasured.add(new NotMeasured(globalId, place, why));
+  /** False where a look at the body tells that it is not wanted, without its solid. */
+  private boolean mayBeWanted(StepInstance product, Bodies own, BiPredicate<String, Box> wanted) {
+    String ifcClass = table.spelling(product.keyword());
+    return own.reach(product).map(box -> wanted.test(ifcClass, box)).orElse(true);
   }
 
-  private BuildingElement element(StepInstance product, String globalId) {
+  private Read failed(int index, String globalId, String why, Bodies own) {
+    Place place = Place.element(step.id(index), globalId).inFile(step.name());
+    NotMeasured notMeasured = new NotMeasured(globalId, place, why);
+    return new Read(index, Optional.empty(), Optional.of(notMeasured), own.takeFindings());
+  }
+
+  private BuildingElement element(StepInstance product, String globalId, Bodies own) {
     OptionalLong typeId = relations.type(product.id());
     Optional<StepInstance> type =
         typeId.isPresent() ? Optional.of(step.instance(typeId.getAsLong())) : Optional.empty();
@@ -112,7 +169,7 @@ final class Elements {
         type.flatMap(t -> t.optionalText(2)).orElse(""),
         predefinedType(product, type),
         tree.storeyOf(product.id()),
-        bodies.body(product));
+        own.body(product));
   }
 
   /** The element's own, or else its type's. */

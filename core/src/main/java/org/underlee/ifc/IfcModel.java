@@ -1,11 +1,15 @@
 package org.underlee.ifc;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalLong;
+import java.util.function.BiPredicate;
+import java.util.function.Function;
+import java.util.function.Predicate;
 import org.jspecify.annotations.Nullable;
 import org.underlee.finding.Finding;
 import org.underlee.finding.InputException;
@@ -14,6 +18,7 @@ import org.underlee.finding.Place;
 import org.underlee.framing.BuildingElement;
 import org.underlee.framing.ElementSource;
 import org.underlee.framing.Storey;
+import org.underlee.geom.Box;
 import org.underlee.geom.Transform;
 import org.underlee.step.StepFile;
 import org.underlee.step.StepInstance;
@@ -35,7 +40,7 @@ public final class IfcModel implements ElementSource {
   private final Relations relations;
   private final Placements placements;
   private final SpatialTree tree;
-  private Elements.@Nullable Result elements;
+  private @Nullable ModelPart whole;
 
   private IfcModel(StepFile step, IfcSchema schema) {
     this.step = step;
@@ -109,17 +114,17 @@ public final class IfcModel implements ElementSource {
 
   @Override
   public List<BuildingElement> elements() {
-    return result().elements();
+    return whole().elements();
   }
 
   @Override
   public List<NotMeasured> notMeasured() {
-    return result().notMeasured();
+    return whole().notMeasured();
   }
 
   @Override
   public List<BuildingElement> spaces() {
-    return result().spaces();
+    return whole().spaces();
   }
 
   @Override
@@ -131,14 +136,62 @@ public final class IfcModel implements ElementSource {
         .findFirst();
   }
 
-  private synchronized Elements.Result result() {
-    Elements.Result known = elements;
+  /** Every element; read when first asked for, once. */
+  public synchronized ModelPart whole() {
+    ModelPart known = whole;
     if (known == null) {
-      Bodies bodies = new Bodies(step, units, relations, placements);
-      known = new Elements(step, schema, relations, tree, bodies).read();
-      elements = known;
+      Elements all = reader();
+      BiPredicate<String, Box> any = (ifcClass, box) -> true;
+      known = part(all.read(all.indices(c -> true), any), all.spaces(any));
+      whole = known;
     }
     return known;
+  }
+
+  /**
+   * What a search for some places looks at: the elements that tell where those are, and what is
+   * there. Solids are read of these alone, and of others where nothing less tells their place.
+   *
+   * @param telling the classes that tell, of which all are read
+   * @param told from these, whether an element of a class and inside of a box is wanted; empty when
+   *     there are no such places
+   */
+  public ModelPart near(
+      Predicate<String> telling,
+      Function<List<BuildingElement>, Optional<BiPredicate<String, Box>>> told) {
+    Elements reader = reader();
+    List<Elements.Read> first = reader.read(reader.indices(telling), (ifcClass, box) -> true);
+    List<BuildingElement> bars = first.stream().flatMap(r -> r.element().stream()).toList();
+    BiPredicate<String, Box> wanted = told.apply(bars).orElse(null);
+    if (wanted == null) {
+      return part(first, List.of());
+    }
+    List<Elements.Read> all = new ArrayList<>();
+    for (Elements.Read read : first) {
+      if (read.element().map(e -> wanted.test(e.ifcClass(), e.shape().bounds())).orElse(true)) {
+        all.add(read);
+      }
+    }
+    all.addAll(reader.read(reader.indices(telling.negate()), wanted));
+    all.sort(Comparator.comparingInt(Elements.Read::index));
+    return part(all, reader.spaces(wanted));
+  }
+
+  private Elements reader() {
+    return new Elements(step, schema, relations, tree, this::bodies);
+  }
+
+  private Bodies bodies() {
+    return new Bodies(step, units, relations, new Placements(step, units.metresPerLengthUnit()));
+  }
+
+  private ModelPart part(List<Elements.Read> read, List<BuildingElement> spaces) {
+    return new ModelPart(
+        this::isExternal,
+        read.stream().flatMap(r -> r.element().stream()).toList(),
+        spaces,
+        read.stream().flatMap(r -> r.notMeasured().stream()).toList(),
+        read.stream().flatMap(r -> r.findings().stream()).toList());
   }
 
   /** In file order. */
@@ -171,6 +224,11 @@ public final class IfcModel implements ElementSource {
 
   /** What is odd about the model and its bodies; reads them if they have not been yet. */
   public List<Finding> findings() {
+    return findings(whole());
+  }
+
+  /** What is odd about the model as a whole and about the bodies of a part. */
+  public List<Finding> findings(ModelPart part) {
     List<Finding> all = new ArrayList<>();
     if (!units.lengthAssigned()) {
       all.add(
@@ -182,7 +240,7 @@ public final class IfcModel implements ElementSource {
     }
     all.addAll(relations.findings());
     all.addAll(tree.findings());
-    all.addAll(result().findings());
+    all.addAll(part.findings());
     return List.copyOf(all);
   }
 }

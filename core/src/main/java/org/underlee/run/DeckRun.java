@@ -18,7 +18,9 @@ import org.underlee.framing.AssumedJoists;
 import org.underlee.framing.ElementSource;
 import org.underlee.framing.Framer;
 import org.underlee.framing.Framing;
+import org.underlee.framing.Neighbourhood;
 import org.underlee.ifc.IfcModel;
+import org.underlee.ifc.ModelPart;
 import org.underlee.kit.Kit;
 import org.underlee.layout.Layout;
 import org.underlee.layout.Layouter;
@@ -71,7 +73,8 @@ public final class DeckRun {
     StepFile designers = stripped.map(s -> StepFile.of(s.bytes(), given.name())).orElse(given);
     IfcModel model = IfcModel.of(designers);
     Optional<AssumedFraming> assumed = request.assume().map(a -> AssumedFraming.in(model, a));
-    ElementSource elements = assumed.<ElementSource>map(a -> a).orElse(model);
+    ModelPart part = assumed.isPresent() ? model.whole() : nearFraming(model);
+    ElementSource elements = assumed.<ElementSource>map(a -> a).orElse(part);
     Framing framing = Framer.frame(elements);
     CrossingFinder crossings =
         new CrossingFinder(elements.elements(), Framer.framingInstances(framing));
@@ -79,9 +82,9 @@ public final class DeckRun {
     Source source =
         new Source(given.name(), given.sha256(), model.schema().name(), model.units().lengthName());
     List<Finding> findings = new ArrayList<>(model.step().findings());
-    findings.addAll(model.findings());
+    findings.addAll(model.findings(part));
     stripped.filter(s -> !s.exact()).ifPresent(s -> findings.add(edited(given.name())));
-    notMeasured(model.notMeasured()).ifPresent(findings::add);
+    notMeasured(part.notMeasured()).ifPresent(findings::add);
     assumed.map(AssumedFraming::finding).ifPresent(findings::add);
     findings.addAll(framing.findings());
     return new Survey(source, model, request, framing, bays, findings);
@@ -141,6 +144,16 @@ public final class DeckRun {
                             + " stripping."));
     new SafeSave().plain(input, output, false, stripped.bytes());
     return stripped.exact();
+  }
+
+  /** Most of a building is nowhere near a deck and need not be measured. */
+  private static ModelPart nearFraming(IfcModel model) {
+    return model.near(
+        Neighbourhood::isMadeOf,
+        bars -> {
+          Neighbourhood places = Neighbourhood.of(bars);
+          return places.isEmpty() ? Optional.empty() : Optional.of(places::concerns);
+        });
   }
 
   private static Optional<Strip.Stripped> stripped(StepFile given) {
