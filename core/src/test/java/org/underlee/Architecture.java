@@ -85,8 +85,9 @@ final class Architecture {
   private static final List<String> FRAMING_PORTS =
       List.of("BuildingElement", "ElementSource", "Storey");
 
-  /** What a report may know of the run: what came out of it. */
-  private static final List<String> RUN_RECORDS = List.of("Survey", "Design", "Source");
+  /** What a report may know of the run: what went in and what came out. */
+  private static final List<String> RUN_RECORDS =
+      List.of("Survey", "Design", "Source", "SurveyRequest", "Overrides");
 
   private final String root;
 

@@ -42,6 +42,10 @@ public record Place(
         Optional.empty());
   }
 
+  public Place withGlobalId(String id) {
+    return new Place(file, line, column, instance, Optional.of(id));
+  }
+
   public Place inFile(String name) {
     return new Place(Optional.of(name), line, column, instance, globalId);
   }

@@ -3,6 +3,7 @@ package org.underlee.framing;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Stream;
 import org.underlee.finding.Finding;
 import org.underlee.finding.InputException;
@@ -146,6 +147,16 @@ public final class AssumedFraming implements ElementSource {
   @Override
   public List<NotMeasured> notMeasured() {
     return model.notMeasured();
+  }
+
+  @Override
+  public List<BuildingElement> spaces() {
+    return model.spaces();
+  }
+
+  @Override
+  public Optional<Boolean> isExternal(long instance) {
+    return model.isExternal(instance);
   }
 
   /** What has been assumed, for every report. */

@@ -8,9 +8,9 @@ import org.underlee.geom.Transform;
 import org.underlee.geom.Vec3;
 
 /**
- * Which way the water goes: away from the house. Evidence in order of weight: what holds one end is
- * fixed to a wall; it is the low end of a field on the house side; it is called a ledger; the other
- * end is carried by posts or lies on a beam.
+ * Which way the water goes: away from the house. Evidence in order of weight: the user says that it
+ * is a ledger; what holds one end is fixed to a wall; it is the low end of a field on the house
+ * side; it is called a ledger; the other end is carried by posts or lies on a beam.
  *
  * @param tipIsHigh whether the end with the greater station is the high end
  * @param assumed when nothing in the model decides
@@ -39,6 +39,11 @@ record FallDirection(boolean tipIsHigh, boolean assumed, String why) {
 
   static FallDirection decide(
       Ends ends, HouseWalls walls, Set<Member> lowEnds, Posts posts, Transform frame) {
+    boolean tailTold = ends.bounds().get(0).stream().anyMatch(m -> m.isTold(Role.LEDGER));
+    boolean tipTold = ends.bounds().get(1).stream().anyMatch(m -> m.isTold(Role.LEDGER));
+    if (tailTold != tipTold) {
+      return new FallDirection(tipTold, false, "away from the ledger; " + Told.WHY);
+    }
     Vec3 v = frame.y();
     Optional<BuildingElement> tailWall = wall(ends.bounds().get(0), walls, v.negated());
     Optional<BuildingElement> tipWall = wall(ends.bounds().get(1), walls, v);

@@ -18,28 +18,36 @@ import org.underlee.geom.Tolerance;
 public final class Framer {
   private final List<BuildingElement> elements;
   private final ElementSource source;
+  private final Told told;
 
-  private Framer(ElementSource source) {
+  private Framer(ElementSource source, Told told) {
     this.source = source;
+    this.told = told;
     this.elements = source.elements();
   }
 
   public static Framing frame(ElementSource source) {
-    return new Framer(source).recognise();
+    return frame(source, Told.NOTHING);
+  }
+
+  /** As {@link #frame(ElementSource)}, where the user says better of some elements. */
+  public static Framing frame(ElementSource source, Told told) {
+    return new Framer(source, told).recognise();
   }
 
   private Framing recognise() {
-    Members members = Members.of(elements);
+    Members members = Members.of(elements, told);
     Tolerance tolerance = Tolerance.forCoordinates(magnitude());
     List<Member> level = members.level().toList();
     Posts posts = Posts.of(members.upright().toList());
     HouseWalls walls = new HouseWalls(elements);
     MemberIndex edges = new MemberIndex(members.edges());
     Set<Member> sleepers = Sleepers.onSlabs(level, elements);
-    JoistSets.Found found =
-        JoistSets.find(level.stream().filter(m -> !sleepers.contains(m)).toList(), tolerance);
-    List<List<Member>> sets = new SetEdges(edges, tolerance).without(found.sets());
-    Set<Member> lying = new LinkedHashSet<>(found.lyingAcross());
+    List<Member> candidates =
+        level.stream().filter(Framer::mayBeJoist).filter(m -> !sleepers.contains(m)).toList();
+    JoistSets.Found side = JoistSets.find(candidates, tolerance);
+    List<List<Member>> sets = new SetEdges(edges, tolerance).without(side.sets());
+    Set<Member> lying = new LinkedHashSet<>(side.lyingAcross());
     level.stream().filter(sleepers::contains).forEach(lying::add);
     FieldFinder finder =
         new FieldFinder(
@@ -50,11 +58,17 @@ public final class Framer {
             sets.stream().flatMap(List::stream).collect(Collectors.toUnmodifiableSet()),
             tolerance);
     List<Deck> decks = Decks.of(finder.findAll(sets), outside(members, posts));
-    return new Framing(
-        decks,
-        Roles.give(decks, members, posts, lying),
-        source.notMeasured(),
-        FramingFindings.of(decks));
+    Framing found =
+        new Framing(
+            decks,
+            Roles.give(decks, members, posts, lying),
+            source.notMeasured(),
+            FramingFindings.of(decks));
+    return found.with(ToldFindings.of(told, elements, found));
+  }
+
+  private static boolean mayBeJoist(Member m) {
+    return m.told().isEmpty() || m.isTold(Role.JOIST);
   }
 
   private Outside outside(Members members, Posts posts) {
@@ -64,7 +78,7 @@ public final class Framer {
     List<BuildingElement> railings =
         elements.stream().filter(e -> e.ifcClass().equals("IfcRailing")).toList();
     return new Outside(
-        new Surroundings(source), new DeckSigns(new MemberIndex(boards), posts, railings));
+        new Surroundings(source), new DeckSigns(new MemberIndex(boards), posts, railings), told);
   }
 
   private double magnitude() {

@@ -25,6 +25,11 @@ public record Framing(
         FramingFindings.of(List.of(deck)));
   }
 
+  Framing with(List<Finding> more) {
+    return new Framing(
+        decks, roles, notMeasured, Stream.concat(findings.stream(), more.stream()).toList());
+  }
+
   public Optional<Role> roleOf(String globalId) {
     return roles.stream()
         .filter(r -> r.member().id().equals(globalId))

@@ -41,9 +41,24 @@ public final class FramingRules {
           Rule.OWN,
           "Two joists stand a little apart as a pair; the gap between them is a narrow bay.");
 
+  static final Rule OVERRIDE_STALE =
+      new Rule(
+          "override-stale",
+          Level.WARNING,
+          Rule.OWN,
+          "The overrides file names an element that the model does not have, so what it says is lost.");
+
+  static final Rule OVERRIDE_NOT_FOLLOWED =
+      new Rule(
+          "override-not-followed",
+          Level.WARNING,
+          Rule.OWN,
+          "What the overrides file says of an element does not fit where the element stands.");
+
   private FramingRules() {}
 
   public static List<Rule> all() {
-    return List.of(NO_JOISTS, FALL_ASSUMED, WIDE_GAP, SPACED_PAIR, ASSUMED);
+    return List.of(
+        NO_JOISTS, FALL_ASSUMED, WIDE_GAP, SPACED_PAIR, ASSUMED, OVERRIDE_STALE, OVERRIDE_NOT_FOLLOWED);
   }
 }

@@ -1,9 +1,14 @@
 package org.underlee.framing;
 
+import java.util.Optional;
 import org.underlee.geom.OrientedBox;
 
-/** A bar-shaped building element with its measured box. */
-public record Member(BuildingElement element, OrientedBox box) {
+/**
+ * A bar-shaped building element with its measured box.
+ *
+ * @param told the role that the user gave it
+ */
+public record Member(BuildingElement element, OrientedBox box, Optional<Role> told) {
   /** A bar counts as level up to this rise in its own length (sine of 5°): steeper is a rafter. */
   private static final double LEVEL = 0.0872;
 
@@ -15,6 +20,10 @@ public record Member(BuildingElement element, OrientedBox box) {
 
   public String id() {
     return element.globalId();
+  }
+
+  boolean isTold(Role role) {
+    return told.equals(Optional.of(role));
   }
 
   public boolean isLevel() {

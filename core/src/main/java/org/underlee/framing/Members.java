@@ -46,11 +46,11 @@ record Members(List<Member> all, List<Member> coverings, List<Member> small) {
   /** The longest way through a joist hanger, an angle or a post cap. */
   private static final double LARGEST_FITTING = 0.6;
 
-  static Members of(List<BuildingElement> elements) {
+  static Members of(List<BuildingElement> elements, Told told) {
     return new Members(
-        measured(elements, e -> CLASSES.contains(e.ifcClass())),
-        measured(elements, e -> COVERINGS.contains(e.ifcClass())),
-        measured(elements, Members::isSmall));
+        measured(elements, told, e -> CLASSES.contains(e.ifcClass()) || told.roleOf(e).isPresent()),
+        measured(elements, told, e -> COVERINGS.contains(e.ifcClass())),
+        measured(elements, told, Members::isSmall));
   }
 
   private static boolean isSmall(BuildingElement e) {
@@ -59,10 +59,11 @@ record Members(List<Member> all, List<Member> coverings, List<Member> small) {
   }
 
   private static List<Member> measured(
-      List<BuildingElement> elements, Predicate<BuildingElement> which) {
+      List<BuildingElement> elements, Told told, Predicate<BuildingElement> which) {
     return elements.parallelStream()
+        .filter(told::isFraming)
         .filter(which)
-        .flatMap(e -> BarMeasure.of(e.shape()).map(b -> new Member(e, b)).stream())
+        .flatMap(e -> BarMeasure.of(e.shape()).map(b -> new Member(e, b, told.roleOf(e))).stream())
         .toList();
   }
 

@@ -47,12 +47,12 @@ public final class Neighbourhood {
    *
    * @param bars every element of a class that framing {@link #isMadeOf}; others are passed over
    */
-  public static Neighbourhood of(List<BuildingElement> bars) {
-    Members members = Members.of(bars);
+  public static Neighbourhood of(List<BuildingElement> bars, Told told) {
+    Members members = Members.of(bars, told);
     List<Member> level = members.level().toList();
     Box all = Box.around(members.all().stream().map(Neighbourhood::around).toList());
     double far = all.isEmpty() ? 0 : Math.max(all.min().length(), all.max().length());
-    List<List<Member>> sets = JoistSets.find(level, Tolerance.forCoordinates(far));
+    List<List<Member>> sets = JoistSets.find(level, Tolerance.forCoordinates(far)).sets();
     MemberIndex index = new MemberIndex(members.all());
     List<Box> boxes = new ArrayList<>();
     for (List<Member> set : sets) {

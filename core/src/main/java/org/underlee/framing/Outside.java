@@ -60,13 +60,21 @@ final class Outside {
 
   private final Surroundings around;
   private final DeckSigns signs;
+  private final Told told;
 
-  Outside(Surroundings around, DeckSigns signs) {
+  Outside(Surroundings around, DeckSigns signs, Told told) {
     this.around = around;
     this.signs = signs;
+    this.told = told;
   }
 
   Deck.Judgement of(Field field) {
+    return told.outside(field.lines().stream().flatMap(l -> l.plies().stream()))
+        .map(value -> new Deck.Judgement(value, Told.WHY))
+        .orElseGet(() -> weighed(field));
+  }
+
+  private Deck.Judgement weighed(Field field) {
     List<Vec3> places = places(field);
     double top = field.top();
     double bottom = field.frame().origin().z();

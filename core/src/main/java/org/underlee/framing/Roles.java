@@ -202,6 +202,9 @@ final class Roles {
       return new RoleGiven(
           member, role, Set.of(deck), ASSUMED, "assumed, not in the model: " + why);
     }
+    if (member.isTold(role)) {
+      return new RoleGiven(member, role, Set.of(deck), 1, Told.WHY);
+    }
     boolean named = member.isCalled(name);
     return new RoleGiven(
         member,

@@ -49,6 +49,9 @@ record Supports(
     PlanShape shape = PlanShape.of(m.element().shape(), frame);
     Vec3 outward = high ? frame.y().negated() : frame.y();
     Optional<BuildingElement> wall = walls.behind(m, outward);
+    if (m.told().isPresent()) {
+      return new Support(m, m.told().get(), shape, Told.WHY);
+    }
     if (allJoists.contains(m)) {
       return new Support(m, Role.JOIST, shape, "a joist of another field, on which joists end");
     }

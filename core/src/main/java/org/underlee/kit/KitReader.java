@@ -1,11 +1,6 @@
 package org.underlee.kit;
 
 import com.fasterxml.jackson.annotation.JsonProperty;
-import com.fasterxml.jackson.core.JsonProcessingException;
-import com.fasterxml.jackson.databind.DeserializationFeature;
-import com.fasterxml.jackson.databind.JsonMappingException;
-import com.fasterxml.jackson.databind.ObjectMapper;
-import com.fasterxml.jackson.databind.json.JsonMapper;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
@@ -16,8 +11,8 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.stream.Collectors;
 import org.underlee.finding.InputException;
+import org.underlee.finding.JsonInput;
 import org.underlee.finding.Place;
 
 /** Reads kit files. Every key must be known and every number there, each with its source. */
@@ -25,14 +20,6 @@ public final class KitReader {
   static final String SCHEMA = "underlee/kit/1";
   private static final String BUILT_IN = "formed-aluminium";
   private static final double MM = 0.001;
-
-  private static final ObjectMapper JSON =
-      JsonMapper.builder()
-          .enable(DeserializationFeature.FAIL_ON_UNKNOWN_PROPERTIES)
-          .enable(DeserializationFeature.FAIL_ON_NULL_FOR_PRIMITIVES)
-          .enable(DeserializationFeature.FAIL_ON_MISSING_CREATOR_PROPERTIES)
-          .enable(DeserializationFeature.FAIL_ON_NULL_CREATOR_PROPERTIES)
-          .build();
 
   private record KitFile(
       @JsonProperty(required = true) String schema,
@@ -95,34 +82,14 @@ public final class KitReader {
   }
 
   static Kit read(String text, String file) {
-    try {
-      return new Check(file).kit(JSON.readValue(text, KitFile.class));
-    } catch (JsonProcessingException e) {
-      Place place =
-          Optional.ofNullable(e.getLocation())
-              .map(l -> Place.text(l.getLineNr(), l.getColumnNr()))
-              .orElse(Place.NOWHERE);
-      throw new InputException(
-          place.inFile(file),
-          "the kit is not as its schema says" + at(e) + ": " + inShort(e.getOriginalMessage()),
-          "Compare the file with the kit schema in docs/reference.");
-    }
-  }
-
-  /** Which key is wrong, where the parser came so far: {@code , at values.railLegMm}. */
-  private static String at(JsonProcessingException e) {
-    if (!(e instanceof JsonMappingException mapping) || mapping.getPath().isEmpty()) {
-      return "";
-    }
-    return mapping.getPath().stream()
-        .map(r -> r.getFieldName() == null ? Integer.toString(r.getIndex()) : r.getFieldName())
-        .collect(Collectors.joining(".", ", at ", ""));
-  }
-
-  /** The parser's message without its hints to programmers. */
-  private static String inShort(String message) {
-    int hint = message.indexOf(" (set DeserializationConfig");
-    return hint < 0 ? message : message.substring(0, hint);
+    return new Check(file)
+        .kit(
+            JsonInput.read(
+                text,
+                file,
+                KitFile.class,
+                "the kit",
+                "Compare the file with the kit schema in docs/reference."));
   }
 
   /** The checks that JSON types cannot make. */

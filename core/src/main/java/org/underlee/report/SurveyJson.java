@@ -27,6 +27,14 @@ public final class SurveyJson {
 
   public static String write(Survey survey) {
     ObjectNode root = Json.report("survey", survey.source());
+    survey
+        .request()
+        .overrides()
+        .ifPresent(
+            o ->
+                root.putObject("overrides")
+                    .put("file", o.file())
+                    .put("entries", o.told().globalIds().size()));
     decks(root, survey);
     roles(root, survey.framing());
     Json.notMeasured(root, survey.framing().notMeasured());

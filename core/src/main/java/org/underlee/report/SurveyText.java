@@ -27,6 +27,15 @@ public final class SurveyText {
             survey.source().file(),
             survey.source().ifcSchema(),
             survey.source().lengthUnit().toLowerCase(Locale.ROOT)));
+    survey
+        .request()
+        .overrides()
+        .ifPresent(
+            o ->
+                out.append(o.file())
+                    .append(": ")
+                    .append(count(o.told().globalIds().size(), "element"))
+                    .append(" set right by you\n"));
     for (Deck deck : survey.framing().decks()) {
       out.append(
           String.format(

@@ -19,6 +19,7 @@ import org.underlee.framing.ElementSource;
 import org.underlee.framing.Framer;
 import org.underlee.framing.Framing;
 import org.underlee.framing.Neighbourhood;
+import org.underlee.framing.Told;
 import org.underlee.ifc.IfcModel;
 import org.underlee.ifc.ModelPart;
 import org.underlee.kit.Kit;
@@ -73,9 +74,9 @@ public final class DeckRun {
     StepFile designers = stripped.map(s -> StepFile.of(s.bytes(), given.name())).orElse(given);
     IfcModel model = IfcModel.of(designers);
     Optional<AssumedFraming> assumed = request.assume().map(a -> AssumedFraming.in(model, a));
-    ModelPart part = assumed.isPresent() ? model.whole() : nearFraming(model);
+    ModelPart part = assumed.isPresent() ? model.whole() : nearFraming(model, request.told());
     ElementSource elements = assumed.<ElementSource>map(a -> a).orElse(part);
-    Framing framing = Framer.frame(elements);
+    Framing framing = Framer.frame(elements, request.told());
     CrossingFinder crossings =
         new CrossingFinder(elements.elements(), Framer.framingInstances(framing));
     List<FieldBays> bays = framing.fields().map(f -> BayFinder.find(f, crossings)).toList();
@@ -147,11 +148,11 @@ public final class DeckRun {
   }
 
   /** Most of a building is nowhere near a deck and need not be measured. */
-  private static ModelPart nearFraming(IfcModel model) {
+  private static ModelPart nearFraming(IfcModel model, Told told) {
     return model.near(
         Neighbourhood::isMadeOf,
         bars -> {
-          Neighbourhood places = Neighbourhood.of(bars);
+          Neighbourhood places = Neighbourhood.of(bars, told);
           return places.isEmpty() ? Optional.empty() : Optional.of(places::concerns);
         });
   }

@@ -2,13 +2,19 @@ package org.underlee.run;
 
 import java.util.Optional;
 import org.underlee.framing.AssumedJoists;
+import org.underlee.framing.Told;
 
 /**
  * How to read a model, beyond the model itself.
  *
  * @param assume joists to assume where the model has a slab only
+ * @param overrides what the user set right in a file beside the model
  */
-public record SurveyRequest(Optional<AssumedJoists> assume) {
+public record SurveyRequest(Optional<AssumedJoists> assume, Optional<Overrides> overrides) {
+  Told told() {
+    return overrides.map(Overrides::told).orElse(Told.NOTHING);
+  }
+
   /** Nothing but what is in the model. */
-  public static final SurveyRequest PLAIN = new SurveyRequest(Optional.empty());
+  public static final SurveyRequest PLAIN = new SurveyRequest(Optional.empty(), Optional.empty());
 }

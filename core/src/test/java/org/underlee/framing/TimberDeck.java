@@ -188,6 +188,10 @@ public final class TimberDeck {
   }
 
   public Framing frame() {
+    return frame(Told.NOTHING);
+  }
+
+  public Framing frame(Told told) {
     List<BuildingElement> all = elements();
     return Framer.frame(
         new ElementSource() {
@@ -200,7 +204,8 @@ public final class TimberDeck {
           public List<NotMeasured> notMeasured() {
             return List.of();
           }
-        });
+        },
+        told);
   }
 
   /** The only field. */

@@ -10,6 +10,7 @@ import org.underlee.framing.AssumedJoists;
 import org.underlee.framing.Deck;
 import org.underlee.layout.Scope;
 import org.underlee.run.DeckRun;
+import org.underlee.run.Overrides;
 import org.underlee.run.Survey;
 import org.underlee.run.SurveyRequest;
 import org.underlee.units.Lengths.UnitSystem;
@@ -54,6 +55,15 @@ final class ModelOptions {
       })
   Optional<AssumedJoists> assume = Optional.empty();
 
+  @Option(
+      names = "--overrides",
+      paramLabel = "FILE",
+      description = {
+        "Roles that you set right, by GlobalId; <name>.underlee.json beside the model when not"
+            + " given."
+      })
+  Optional<Path> overrides = Optional.empty();
+
   @Spec(Spec.Target.MIXEE)
   CommandSpec spec = CommandSpec.create();
 
@@ -85,7 +95,7 @@ final class ModelOptions {
    * @throws ParameterException when {@code --deck} names none of its decks
    */
   Survey survey() {
-    Survey survey = DeckRun.survey(file, new SurveyRequest(assume));
+    Survey survey = DeckRun.survey(file, request());
     List<String> decks = survey.framing().decks().stream().map(Deck::id).toList();
     deck.filter(d -> !decks.contains(d))
         .ifPresent(
@@ -94,6 +104,11 @@ final class ModelOptions {
                   spec.commandLine(), "--deck " + d + ": " + choice(decks));
             });
     return survey;
+  }
+
+  private SurveyRequest request() {
+    return new SurveyRequest(
+        assume, overrides.map(Overrides::read).or(() -> Overrides.beside(file)));
   }
 
   private static String choice(List<String> decks) {

@@ -138,6 +138,24 @@ class UnderleeTest {
   }
 
   @Test
+  void whatTheUserSetsRightBesideTheModelIsFollowedByEveryVerb() throws Exception {
+    String joist = run("survey", deck, "--json").json().at("/roles/0/member").asText();
+    String overrides =
+        """
+        {"schema": "underlee/overrides/1", "roles": {}, "outside": {"%s": false}}
+        """;
+    file("deck.underlee.json", overrides.formatted(joist));
+    Ran survey = run("survey", deck, "--json");
+    assertThat(survey.json().at("/overrides/file").asText()).isEqualTo("deck.underlee.json");
+    assertThat(survey.json().at("/decks/0/outside/value").asBoolean()).isFalse();
+    assertThat(run("survey", deck).out).contains("deck.underlee.json: 1 element set right by you");
+    Ran design = run("design", deck, "--out", folder.resolve("drained.ifc"));
+    assertThat(design.err).contains("is left out: the overrides file says so");
+    Path other = file("other.json", overrides.formatted("gone"));
+    assertThat(run("survey", deck, "--overrides", other).err).contains("override-stale (gone)");
+  }
+
+  @Test
   void framingThatCannotBeAssumedIsAMistakeOfUsageOrOfTheModel() throws Exception {
     Path slab = file("slab.ifc", SLAB);
     Ran size = run("survey", slab, "--assume", "joists=2x11@16in");

@@ -1,0 +1,66 @@
+package org.underlee.finding;
+
+import com.fasterxml.jackson.core.JsonParser;
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.databind.DeserializationFeature;
+import com.fasterxml.jackson.databind.JsonMappingException;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.databind.json.JsonMapper;
+import java.util.Optional;
+import java.util.stream.Collectors;
+
+/**
+ * Reads JSON that a person wrote: every key must be known, every required one there, none twice; a
+ * slip is told with its line, column and key.
+ */
+public final class JsonInput {
+  private static final ObjectMapper STRICT =
+      JsonMapper.builder()
+          .enable(JsonParser.Feature.STRICT_DUPLICATE_DETECTION)
+          .enable(DeserializationFeature.FAIL_ON_UNKNOWN_PROPERTIES)
+          .enable(DeserializationFeature.FAIL_ON_NULL_FOR_PRIMITIVES)
+          .enable(DeserializationFeature.FAIL_ON_MISSING_CREATOR_PROPERTIES)
+          .enable(DeserializationFeature.FAIL_ON_NULL_CREATOR_PROPERTIES)
+          .enable(DeserializationFeature.FAIL_ON_TRAILING_TOKENS)
+          .build();
+
+  private JsonInput() {}
+
+  /**
+   * The text as a record.
+   *
+   * @param what the file is, for the message: {@code the kit}
+   * @param advice what to do about a slip
+   * @throws InputException when the text is not as the record's shape says
+   */
+  public static <T> T read(String text, String file, Class<T> shape, String what, String advice) {
+    try {
+      return STRICT.readValue(text, shape);
+    } catch (JsonProcessingException e) {
+      Place place =
+          Optional.ofNullable(e.getLocation())
+              .map(l -> Place.text(l.getLineNr(), l.getColumnNr()))
+              .orElse(Place.NOWHERE);
+      throw new InputException(
+          place.inFile(file),
+          what + " is not as its schema says" + at(e) + ": " + inShort(e.getOriginalMessage()),
+          advice);
+    }
+  }
+
+  /** Which key is wrong, where the parser came so far: {@code , at values.railLegMm}. */
+  private static String at(JsonProcessingException e) {
+    if (!(e instanceof JsonMappingException mapping) || mapping.getPath().isEmpty()) {
+      return "";
+    }
+    return mapping.getPath().stream()
+        .map(r -> r.getFieldName() == null ? Integer.toString(r.getIndex()) : r.getFieldName())
+        .collect(Collectors.joining(".", ", at ", ""));
+  }
+
+  /** The parser's message without its hints to programmers. */
+  private static String inShort(String message) {
+    int hint = message.indexOf(" (set DeserializationConfig");
+    return hint < 0 ? message : message.substring(0, hint);
+  }
+}

@@ -1,0 +1,54 @@
+package org.underlee.framing;
+
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.TreeSet;
+import java.util.stream.Stream;
+
+/**
+ * What a user says of elements, by GlobalId. It stands over what the geometry says.
+ *
+ * @param roles of members
+ * @param notFraming elements that only look like framing
+ * @param outside whether the deck that a member belongs to is outside
+ */
+public record Told(Map<String, Role> roles, Set<String> notFraming, Map<String, Boolean> outside) {
+  public static final Told NOTHING = new Told(Map.of(), Set.of(), Map.of());
+
+  /** How a role, or an outside, that the user gave is explained. */
+  static final String WHY = "the overrides file says so";
+
+  public Told {
+    roles = Map.copyOf(roles);
+    notFraming = Set.copyOf(notFraming);
+    outside = Map.copyOf(outside);
+  }
+
+  Optional<Role> roleOf(BuildingElement element) {
+    return Optional.ofNullable(roles.get(element.globalId()));
+  }
+
+  boolean isFraming(BuildingElement element) {
+    return !notFraming.contains(element.globalId());
+  }
+
+  /** What is said of the deck that holds one of these members, if it is said of one. */
+  Optional<Boolean> outside(Stream<Member> members) {
+    return members.flatMap(m -> Optional.ofNullable(outside.get(m.id())).stream()).findFirst();
+  }
+
+  /** Every GlobalId that something is said of, in order. */
+  public Set<String> globalIds() {
+    Set<String> all = new TreeSet<>(roles.keySet());
+    all.addAll(notFraming);
+    all.addAll(outside.keySet());
+    return all;
+  }
+
+  /** The roles in the order of their GlobalIds. */
+  Map<String, Role> rolesInOrder() {
+    return new TreeMap<>(roles);
+  }
+}

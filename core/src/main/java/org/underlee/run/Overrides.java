@@ -1,0 +1,109 @@
+package org.underlee.run;
+
+import com.fasterxml.jackson.annotation.JsonProperty;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Arrays;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+import org.underlee.finding.InputException;
+import org.underlee.finding.JsonInput;
+import org.underlee.finding.Place;
+import org.underlee.framing.Role;
+import org.underlee.framing.Told;
+
+/**
+ * The small file beside a model in which a user sets right what the program took for something
+ * else, by GlobalId: {@code deck.underlee.json} beside {@code deck.ifc}.
+ *
+ * @param file its name, without folders
+ */
+public record Overrides(String file, Told told) {
+  private static final String SCHEMA = "underlee/overrides/1";
+  private static final String NOT_FRAMING = "not-framing";
+  private static final String ENDING = ".underlee.json";
+  private static final String ADVICE = "docs/how-to/set-right-what-was-misread.md shows the file.";
+
+  private static final Map<String, Role> ROLES =
+      Arrays.stream(Role.values()).collect(Collectors.toMap(Role::word, Function.identity()));
+
+  private record OverridesFile(
+      @JsonProperty(required = true) String schema,
+      @JsonProperty(required = true) Map<String, String> roles,
+      @JsonProperty(required = true) Map<String, Boolean> outside) {}
+
+  /**
+   * The file that lies beside a model, if there is one.
+   *
+   * @throws InputException when it cannot be used
+   */
+  public static Optional<Overrides> beside(Path model) {
+    String name = model.getFileName().toString();
+    int dot = name.lastIndexOf('.');
+    Path file = model.resolveSibling((dot < 0 ? name : name.substring(0, dot)) + ENDING);
+    return Files.isRegularFile(file) ? Optional.of(read(file)) : Optional.empty();
+  }
+
+  /**
+   * The file at that path.
+   *
+   * @throws InputException when it cannot be used
+   */
+  public static Overrides read(Path file) {
+    String name = file.getFileName().toString();
+    try {
+      return read(Files.readString(file), name);
+    } catch (IOException e) {
+      throw new InputException(
+          Place.NOWHERE.inFile(name),
+          "the overrides cannot be read: " + e.getMessage(),
+          "Check the path, the rights to the file, and that it is text in UTF-8.");
+    }
+  }
+
+  static Overrides read(String text, String name) {
+    OverridesFile file =
+        JsonInput.read(text, name, OverridesFile.class, "the overrides file", ADVICE);
+    if (!file.schema.equals(SCHEMA)) {
+      throw slip(name, "its schema is \"" + file.schema + "\", expected \"" + SCHEMA + "\"");
+    }
+    Map<String, Role> roles = new HashMap<>();
+    Set<String> notFraming = new HashSet<>();
+    file.roles.forEach(
+        (id, word) -> {
+          if (word.equals(NOT_FRAMING)) {
+            notFraming.add(id);
+          } else {
+            roles.put(id, role(id, word, name));
+          }
+        });
+    return new Overrides(name, new Told(roles, notFraming, file.outside));
+  }
+
+  private static Role role(String id, String word, String name) {
+    return Optional.ofNullable(ROLES.get(word))
+        .orElseThrow(
+            () ->
+                slip(
+                    name,
+                    "the role \""
+                        + word
+                        + "\" of "
+                        + id
+                        + " is none of "
+                        + ROLES.keySet().stream().sorted().collect(Collectors.joining(", "))
+                        + ", "
+                        + NOT_FRAMING));
+  }
+
+  private static InputException slip(String name, String what) {
+    return new InputException(
+        Place.NOWHERE.inFile(name), "the overrides file cannot be used: " + what, ADVICE);
+  }
+}
