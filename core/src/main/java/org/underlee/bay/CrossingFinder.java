@@ -5,10 +5,14 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Predicate;
+import java.util.stream.Collectors;
 import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.index.strtree.STRtree;
 import org.underlee.framing.BuildingElement;
 import org.underlee.framing.Field;
+import org.underlee.framing.Framing;
+import org.underlee.framing.Role;
 import org.underlee.geom.BarMeasure;
 import org.underlee.geom.Box;
 import org.underlee.geom.Interval;
@@ -23,23 +27,42 @@ public final class CrossingFinder {
   /** A body longer than this many times its thickness has a direction. */
   private static final double SLENDER = 1.5;
 
-  private record Indexed(int order, BuildingElement element, Box bounds) {}
+  /** What fills this much of a bay's width runs from joist to joist. */
+  private static final double REACHES = 0.9;
+
+  /**
+   * A post bolted to a beam's side may end this far above the beam, between the joists' bottoms.
+   */
+  private static final double BESIDE_BEAM = 0.005;
+
+  private record Indexed(int order, BuildingElement element, Box bounds, boolean post) {}
 
   private final STRtree tree = new STRtree();
 
   /**
-   * @param elements everything with a body
-   * @param framing instance numbers of what is framing, boards or posts, and so no crossing
+   * @param elements everything with a body in the model that has the framing
+   * @param framing no crossings; but its posts are where they rise between the joists
    */
-  public CrossingFinder(List<BuildingElement> elements, Set<Long> framing) {
+  public CrossingFinder(List<BuildingElement> elements, Framing framing) {
+    Set<Long> posts = instances(framing, Role::isUpright);
+    Set<Long> others = instances(framing, role -> !role.isUpright());
     for (int i = 0; i < elements.size(); i++) {
       BuildingElement element = elements.get(i);
-      if (!framing.contains(element.instance()) && !element.shape().isEmpty()) {
+      if (!others.contains(element.instance()) && !element.shape().isEmpty()) {
         Box box = element.shape().bounds();
-        tree.insert(envelope(box), new Indexed(i, element, box));
+        tree.insert(
+            envelope(box), new Indexed(i, element, box, posts.contains(element.instance())));
       }
     }
     tree.build();
+  }
+
+  /** By number in the file, as a model may hold a GlobalId twice. */
+  private static Set<Long> instances(Framing framing, Predicate<Role> which) {
+    return framing.roles().stream()
+        .filter(r -> which.test(r.role()))
+        .map(r -> r.member().element().instance())
+        .collect(Collectors.toUnmodifiableSet());
   }
 
   List<Crossing> in(Field field, Bay bay) {
@@ -56,12 +79,16 @@ public final class CrossingFinder {
     List<Crossing> found = new ArrayList<>();
     for (Indexed indexed : near) {
       Box inside = space.inside(indexed.element.shape(), field.frame());
-      if (!inside.isEmpty()) {
+      boolean below =
+          indexed.post && inside.max().z() <= bay.joistBottom(bay.stretch().middle()) + BESIDE_BEAM;
+      if (!inside.isEmpty() && !below) {
         found.add(crossing(indexed.element, inside, field, bay));
       }
     }
-    found.sort(Comparator.comparingDouble(Crossing::at).thenComparing(c -> c.element().globalId()));
-    return found;
+    List<Crossing> joined = new ArrayList<>(Insulation.joined(found));
+    joined.sort(
+        Comparator.comparingDouble(Crossing::at).thenComparing(c -> c.element().globalId()));
+    return joined;
   }
 
   private static Crossing crossing(BuildingElement element, Box inside, Field field, Bay bay) {
@@ -70,10 +97,11 @@ public final class CrossingFinder {
     Way way =
         bar.filter(CrossingFinder::hasDirection)
             .map(b -> way(field.frame().directionToLocal(b.axis())))
-            .orElseGet(() -> size.z() >= bay.depth() ? Way.THROUGH : Way.ACROSS);
+            .orElseGet(() -> way(size, bay, inside.centre().y()));
     Vec3 centre = inside.centre();
     return new Crossing(
         element,
+        Optional.empty(),
         way,
         bar.filter(CrossingFinder::hasDirection)
             .map(b -> thickness(element, b))
@@ -95,6 +123,17 @@ public final class CrossingFinder {
       return Way.THROUGH;
     }
     return Math.abs(axis.y()) >= Math.abs(axis.x()) ? Way.ALONG : Way.ACROSS;
+  }
+
+  /** Of what has no direction of its own: from the faces of the bay that it reaches. */
+  private static Way way(Vec3 size, Bay bay, double station) {
+    if (size.x() >= REACHES * bay.clearWidthAt(station)) {
+      return Way.ACROSS;
+    }
+    if (size.z() >= bay.depth()) {
+      return Way.THROUGH;
+    }
+    return size.y() >= size.x() ? Way.ALONG : Way.ACROSS;
   }
 
   private static boolean isRound(BuildingElement element, OrientedBox bar) {

@@ -2,7 +2,6 @@ package org.underlee.framing;
 
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.underlee.geom.Box;
@@ -84,15 +83,5 @@ public final class Framer {
   private double magnitude() {
     Box all = Box.around(elements.stream().map(e -> e.shape().bounds()).toList());
     return all.isEmpty() ? 0 : Math.max(all.min().length(), all.max().length());
-  }
-
-  /**
-   * Instance numbers of the members that carry a role, for callers that look for anything else. Not
-   * GlobalIds: a model may hold one twice.
-   */
-  public static Set<Long> framingInstances(Framing framing) {
-    return framing.roles().stream()
-        .map(r -> r.member().element().instance())
-        .collect(Collectors.toUnmodifiableSet());
   }
 }

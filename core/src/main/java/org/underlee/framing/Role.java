@@ -28,6 +28,11 @@ public enum Role {
   SLEEPER,
   DECK_BOARD;
 
+  /** Whether members of this role stand, and so may pass through a bay. */
+  public boolean isUpright() {
+    return this == POST || this == GUARD_POST;
+  }
+
   /** The word used in files: {@code drop-beam}. */
   public String word() {
     return name().toLowerCase(Locale.ROOT).replace('_', '-');

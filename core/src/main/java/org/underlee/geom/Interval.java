@@ -25,6 +25,15 @@ public record Interval(double from, double to) {
     return x >= from && x <= to;
   }
 
+  public boolean contains(Interval o) {
+    return from <= o.from && to >= o.to;
+  }
+
+  /** The least interval that holds both; neither may be empty. */
+  public Interval join(Interval o) {
+    return new Interval(Math.min(from, o.from), Math.max(to, o.to));
+  }
+
   /** What is left of this when {@code o} is taken out: none, one or two pieces. */
   public List<Interval> without(Interval o) {
     List<Interval> left = new ArrayList<>(2);

@@ -131,6 +131,7 @@ public final class SurveyJson {
   private static void crossing(ObjectNode node, Crossing crossing) {
     node.put("element", crossing.element().globalId());
     node.put("ifcClass", crossing.element().ifcClass());
+    crossing.insulation().ifPresent(i -> node.put("insulation", i.globalId()));
     node.put("way", crossing.way().word());
     node.put("sizeMm", Json.mm(crossing.size()));
     node.put("atMm", Json.mm(crossing.at()));

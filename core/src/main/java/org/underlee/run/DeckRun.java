@@ -77,8 +77,7 @@ public final class DeckRun {
     ModelPart part = assumed.isPresent() ? model.whole() : nearFraming(model, request.told());
     ElementSource elements = assumed.<ElementSource>map(a -> a).orElse(part);
     Framing framing = Framer.frame(elements, request.told());
-    CrossingFinder crossings =
-        new CrossingFinder(elements.elements(), Framer.framingInstances(framing));
+    CrossingFinder crossings = new CrossingFinder(elements.elements(), framing);
     List<FieldBays> bays = framing.fields().map(f -> BayFinder.find(f, crossings)).toList();
     Source source =
         new Source(given.name(), given.sha256(), model.schema().name(), model.units().lengthName());

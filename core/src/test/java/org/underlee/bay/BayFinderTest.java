@@ -12,6 +12,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.underlee.framing.TimberDeck;
+import org.underlee.geom.Vec2;
 import org.underlee.geom.Vec3;
 
 class BayFinderTest {
@@ -109,6 +110,68 @@ class BayFinderTest {
     assertThat(second.blocking().get(1).bottom()).isCloseTo(0.09, within(EXACT));
     assertThat(deck.bays()).allSatisfy(b -> assertThat(b.crossings()).isEmpty());
     assertThat(deck.bays().get(0).blocking()).isEmpty();
+  }
+
+  @Test
+  void aPostThatRisesBetweenTheJoistsIsACrossingAndOneUnderThemIsNot() {
+    TimberDeck deck =
+        TimberDeck.plain(4)
+            .bar("IfcColumn", "post", 0.5, L + W, 0, 0.6, L + W + 0.1, Z + D)
+            .bar("IfcColumn", "guard", 0.55, L - 0.1, Z - 0.1, 0.65, L, Z + D + 1);
+    assertThat(deck.role("guard")).isEqualTo("guard-post");
+    Crossing crossing = only(deck, 1);
+    assertThat(crossing.element().globalId()).isEqualTo("guard");
+    assertThat(crossing.way()).isEqualTo(Way.THROUGH);
+    assertThat(crossing.round()).isFalse();
+    // what lies within 2 mm of the bay's ends is not looked at
+    assertThat(crossing.at()).isCloseTo(L - 0.05, within(2e-3));
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"through", "along", "across"})
+  void insulationAroundAPipeIsOneCrossingWithItOverTheInsulation(String way) {
+    Vec3 middle = new Vec3(0.6, 1.5, Z + 0.09);
+    Vec3 reach =
+        switch (way) {
+          case "through" -> new Vec3(0, 0, 1.2);
+          case "along" -> new Vec3(0, 0.8, 0);
+          default -> new Vec3(0.1, 0, 0);
+        };
+    TimberDeck deck =
+        TimberDeck.plain(4)
+            .pipe("IfcPipeSegment", "pipe", middle.minus(reach), middle.plus(reach), 0.05)
+            .pipe("IfcCovering", "lagging", middle.minus(reach), middle.plus(reach), 0.09);
+    Crossing crossing = only(deck, 1);
+    assertThat(crossing.element().globalId()).isEqualTo("pipe");
+    assertThat(crossing.insulation().orElseThrow().globalId()).isEqualTo("lagging");
+    assertThat(crossing.way().word()).isEqualTo(way);
+    assertThat(crossing.size()).isCloseTo(0.09, within(1e-3));
+  }
+
+  @Test
+  void aCoveringBesideAPipeIsACrossingOfItsOwn() {
+    TimberDeck deck =
+        TimberDeck.plain(4)
+            .pipe("IfcPipeSegment", "pipe", new Vec3(0.55, 1, 1), new Vec3(0.55, 1, 4), 0.05)
+            .pipe("IfcCovering", "other", new Vec3(0.55, 2, 1), new Vec3(0.55, 2, 4), 0.09);
+    assertThat(deck.bays().get(1).crossings())
+        .extracting(c -> c.element().globalId())
+        .containsExactly("pipe", "other");
+  }
+
+  /** A carrier with a bend has no one direction: what counts is what of the bay it fills. */
+  @Test
+  void aBentBodyThatFillsTheBayFromJoistToJoistGoesAcross() {
+    List<Vec2> bend =
+        List.of(
+            new Vec2(0.3, 1),
+            new Vec2(0.9, 1),
+            new Vec2(0.9, 1.9),
+            new Vec2(0.8, 1.9),
+            new Vec2(0.8, 1.1),
+            new Vec2(0.3, 1.1));
+    TimberDeck deck = TimberDeck.plain(4).prism("carrier", bend, Z + 0.05, Z + 0.1);
+    assertThat(deck.bays().get(1).crossings().get(0).way()).isEqualTo(Way.ACROSS);
   }
 
   private static Crossing only(TimberDeck deck, int bay) {

@@ -188,7 +188,10 @@ class AssumedFramingTest {
   private static List<Bay> bays(Field field, List<BuildingElement> others) {
     List<BuildingElement> crossing = new ArrayList<>(others);
     crossing.removeIf(BuildingElement::isAssumed);
-    return BayFinder.find(field, new CrossingFinder(crossing, java.util.Set.of())).bays();
+    return BayFinder.find(
+            field,
+            new CrossingFinder(crossing, new Framing(List.of(), List.of(), List.of(), List.of())))
+        .bays();
   }
 
   private static List<Vec2> rectangle(double x, double y) {
