@@ -42,19 +42,24 @@ public final class CrossingFinder {
   /**
    * @param elements everything with a body in the model that has the framing
    * @param framing no crossings; but its posts are where they rise between the joists
+   * @param services elements of other models
    */
-  public CrossingFinder(List<BuildingElement> elements, Framing framing) {
+  public CrossingFinder(
+      List<BuildingElement> elements, Framing framing, List<BuildingElement> services) {
     Set<Long> posts = instances(framing, Role::isUpright);
     Set<Long> others = instances(framing, role -> !role.isUpright());
-    for (int i = 0; i < elements.size(); i++) {
-      BuildingElement element = elements.get(i);
-      if (!others.contains(element.instance()) && !element.shape().isEmpty()) {
-        Box box = element.shape().bounds();
-        tree.insert(
-            envelope(box), new Indexed(i, element, box, posts.contains(element.instance())));
-      }
-    }
+    elements.stream()
+        .filter(e -> !others.contains(e.instance()))
+        .forEach(e -> add(e, posts.contains(e.instance())));
+    services.forEach(e -> add(e, false));
     tree.build();
+  }
+
+  private void add(BuildingElement element, boolean post) {
+    if (!element.shape().isEmpty()) {
+      Box box = element.shape().bounds();
+      tree.insert(envelope(box), new Indexed(tree.size(), element, box, post));
+    }
   }
 
   /** By number in the file, as a model may hold a GlobalId twice. */

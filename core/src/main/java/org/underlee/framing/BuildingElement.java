@@ -7,6 +7,7 @@ import org.underlee.geom.Mesh;
 /**
  * A building element as the framing reader needs it, whatever file it came from.
  *
+ * @param file the model it is in, where that is not the one with the framing
  * @param instance its number in the file, for places in messages; negative for a member that is
  *     only assumed
  * @param ifcClass in the standard's spelling: {@code IfcBeam}
@@ -17,6 +18,7 @@ import org.underlee.geom.Mesh;
  * @param shape in world metres, z up
  */
 public record BuildingElement(
+    Optional<String> file,
     long instance,
     String globalId,
     String ifcClass,
@@ -25,12 +27,49 @@ public record BuildingElement(
     String predefinedType,
     Optional<Storey> storey,
     Mesh shape) {
+  /** An element of the model with the framing. */
+  public BuildingElement(
+      long instance,
+      String globalId,
+      String ifcClass,
+      String name,
+      String typeName,
+      String predefinedType,
+      Optional<Storey> storey,
+      Mesh shape) {
+    this(
+        Optional.empty(),
+        instance,
+        globalId,
+        ifcClass,
+        name,
+        typeName,
+        predefinedType,
+        storey,
+        shape);
+  }
+
+  /** The same element, in a model of services. */
+  public BuildingElement in(String serviceFile) {
+    return new BuildingElement(
+        Optional.of(serviceFile),
+        instance,
+        globalId,
+        ifcClass,
+        name,
+        typeName,
+        predefinedType,
+        storey,
+        shape);
+  }
+
   /** Whether it stands in no file: framing that the user let the program assume. */
   public boolean isAssumed() {
     return instance < 0;
   }
 
   public Place place() {
-    return isAssumed() ? Place.NOWHERE : Place.element(instance, globalId);
+    Place place = isAssumed() ? Place.NOWHERE : Place.element(instance, globalId);
+    return file.map(place::inFile).orElse(place);
   }
 }

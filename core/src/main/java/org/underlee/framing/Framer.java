@@ -2,6 +2,7 @@ package org.underlee.framing;
 
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.underlee.geom.Box;

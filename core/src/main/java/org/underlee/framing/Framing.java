@@ -30,6 +30,11 @@ public record Framing(
         decks, roles, notMeasured, Stream.concat(findings.stream(), more.stream()).toList());
   }
 
+  /** With these in place of what could not be measured so far. */
+  public Framing withNotMeasured(List<NotMeasured> all) {
+    return new Framing(decks, roles, all, findings);
+  }
+
   public Optional<Role> roleOf(String globalId) {
     return roles.stream()
         .filter(r -> r.member().id().equals(globalId))

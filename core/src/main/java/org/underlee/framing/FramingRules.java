@@ -59,6 +59,12 @@ public final class FramingRules {
 
   public static List<Rule> all() {
     return List.of(
-        NO_JOISTS, FALL_ASSUMED, WIDE_GAP, SPACED_PAIR, ASSUMED, OVERRIDE_STALE, OVERRIDE_NOT_FOLLOWED);
+        NO_JOISTS,
+        FALL_ASSUMED,
+        WIDE_GAP,
+        SPACED_PAIR,
+        ASSUMED,
+        OVERRIDE_STALE,
+        OVERRIDE_NOT_FOLLOWED);
   }
 }

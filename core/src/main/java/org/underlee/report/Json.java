@@ -32,12 +32,15 @@ final class Json {
   static ObjectNode report(String what, Source source) {
     ObjectNode root = MAPPER.createObjectNode();
     root.put("schema", "underlee/" + what + "/1");
-    root.putObject("input")
-        .put("file", source.file())
+    source(root.putObject("input"), source);
+    return root;
+  }
+
+  static void source(ObjectNode node, Source source) {
+    node.put("file", source.file())
         .put("sha256", source.sha256())
         .put("ifcSchema", source.ifcSchema())
         .put("lengthUnit", source.lengthUnit());
-    return root;
   }
 
   static String text(ObjectNode root) {

@@ -27,6 +27,10 @@ public final class SurveyJson {
 
   public static String write(Survey survey) {
     ObjectNode root = Json.report("survey", survey.source());
+    if (!survey.services().isEmpty()) {
+      ArrayNode services = root.putArray("services");
+      survey.services().forEach(s -> Json.source(services.addObject(), s));
+    }
     survey
         .request()
         .overrides()
@@ -130,6 +134,7 @@ public final class SurveyJson {
 
   private static void crossing(ObjectNode node, Crossing crossing) {
     node.put("element", crossing.element().globalId());
+    crossing.element().file().ifPresent(f -> node.put("file", f));
     node.put("ifcClass", crossing.element().ifcClass());
     crossing.insulation().ifPresent(i -> node.put("insulation", i.globalId()));
     node.put("way", crossing.way().word());

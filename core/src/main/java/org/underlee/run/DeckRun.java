@@ -77,17 +77,27 @@ public final class DeckRun {
     ModelPart part = assumed.isPresent() ? model.whole() : nearFraming(model, request.told());
     ElementSource elements = assumed.<ElementSource>map(a -> a).orElse(part);
     Framing framing = Framer.frame(elements, request.told());
-    CrossingFinder crossings = new CrossingFinder(elements.elements(), framing);
+    Services services = Services.near(request.services(), framing, elements.elements());
+    CrossingFinder crossings =
+        new CrossingFinder(elements.elements(), framing, services.elements());
     List<FieldBays> bays = framing.fields().map(f -> BayFinder.find(f, crossings)).toList();
-    Source source =
-        new Source(given.name(), given.sha256(), model.schema().name(), model.units().lengthName());
     List<Finding> findings = new ArrayList<>(model.step().findings());
     findings.addAll(model.findings(part));
     stripped.filter(s -> !s.exact()).ifPresent(s -> findings.add(edited(given.name())));
-    notMeasured(part.notMeasured()).ifPresent(findings::add);
+    List<NotMeasured> unread = new ArrayList<>(framing.notMeasured());
+    unread.addAll(services.notMeasured());
+    notMeasured(unread).ifPresent(findings::add);
+    findings.addAll(services.findings());
     assumed.map(AssumedFraming::finding).ifPresent(findings::add);
     findings.addAll(framing.findings());
-    return new Survey(source, model, request, framing, bays, findings);
+    return new Survey(
+        Source.of(given, model),
+        services.sources(),
+        model,
+        request,
+        framing.withNotMeasured(unread),
+        bays,
+        findings);
   }
 
   /**
@@ -195,7 +205,7 @@ public final class DeckRun {
         "Check that they were meant.");
   }
 
-  private static StepFile opened(Path file) {
+  static StepFile opened(Path file) {
     try {
       return StepFile.read(file);
     } catch (UncheckedIOException e) {

@@ -25,6 +25,13 @@ public final class Rules {
           Rule.OWN,
           "The shapes of some elements cannot be read; if one is a joist or a pipe, the result lacks it.");
 
+  static final Rule SERVICES_ELSEWHERE =
+      new Rule(
+          "services-elsewhere",
+          Level.WARNING,
+          Rule.OWN,
+          "A model of services has nothing anywhere near a deck, so its origin or unit may be wrong.");
+
   private Rules() {}
 
   /** In the order in which a run comes to them. */
@@ -32,7 +39,7 @@ public final class Rules {
     return Stream.of(
             StepRules.all(),
             IfcRules.all(),
-            List.of(EDITED, NOT_MEASURED),
+            List.of(EDITED, NOT_MEASURED, SERVICES_ELSEWHERE),
             FramingRules.all(),
             LayoutRules.all())
         .flatMap(List::stream)

@@ -1,5 +1,8 @@
 package org.underlee.run;
 
+import org.underlee.ifc.IfcModel;
+import org.underlee.step.StepFile;
+
 /**
  * The file that a run reads.
  *
@@ -8,4 +11,9 @@ package org.underlee.run;
  * @param ifcSchema {@code IFC4}
  * @param lengthUnit {@code FOOT}
  */
-public record Source(String file, String sha256, String ifcSchema, String lengthUnit) {}
+public record Source(String file, String sha256, String ifcSchema, String lengthUnit) {
+  static Source of(StepFile given, IfcModel model) {
+    return new Source(
+        given.name(), given.sha256(), model.schema().name(), model.units().lengthName());
+  }
+}

@@ -15,11 +15,13 @@ import org.underlee.layout.Scope;
  * What was recognised in a model.
  *
  * @param model the designer's model: an assembly of ours in the file was left aside
+ * @param services the models of services that were looked at
  * @param request how it was asked for
  * @param bays of every field, in the order of the decks
  */
 public record Survey(
     Source source,
+    List<Source> services,
     IfcModel model,
     SurveyRequest request,
     Framing framing,
@@ -47,6 +49,6 @@ public record Survey(
     List<Finding> kept = new ArrayList<>(findings);
     kept.removeAll(framing.findings());
     kept.addAll(one.findings());
-    return new Survey(source, model, request, one, own, kept);
+    return new Survey(source, services, model, request, one, own, kept);
   }
 }

@@ -1,5 +1,7 @@
 package org.underlee.run;
 
+import java.nio.file.Path;
+import java.util.List;
 import java.util.Optional;
 import org.underlee.framing.AssumedJoists;
 import org.underlee.framing.Told;
@@ -9,12 +11,15 @@ import org.underlee.framing.Told;
  *
  * @param assume joists to assume where the model has a slab only
  * @param overrides what the user set right in a file beside the model
+ * @param services models whose elements may cross the bays
  */
-public record SurveyRequest(Optional<AssumedJoists> assume, Optional<Overrides> overrides) {
+public record SurveyRequest(
+    Optional<AssumedJoists> assume, Optional<Overrides> overrides, List<Path> services) {
   Told told() {
     return overrides.map(Overrides::told).orElse(Told.NOTHING);
   }
 
   /** Nothing but what is in the model. */
-  public static final SurveyRequest PLAIN = new SurveyRequest(Optional.empty(), Optional.empty());
+  public static final SurveyRequest PLAIN =
+      new SurveyRequest(Optional.empty(), Optional.empty(), List.of());
 }

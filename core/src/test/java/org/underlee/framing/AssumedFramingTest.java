@@ -190,7 +190,8 @@ class AssumedFramingTest {
     crossing.removeIf(BuildingElement::isAssumed);
     return BayFinder.find(
             field,
-            new CrossingFinder(crossing, new Framing(List.of(), List.of(), List.of(), List.of())))
+            new CrossingFinder(
+                crossing, new Framing(List.of(), List.of(), List.of(), List.of()), List.of()))
         .bays();
   }
 

@@ -219,7 +219,7 @@ public final class TimberDeck {
 
   public List<FieldBays> fieldBays() {
     Framing framing = frame();
-    CrossingFinder crossings = new CrossingFinder(elements(), framing);
+    CrossingFinder crossings = new CrossingFinder(elements(), framing, List.of());
     return framing.fields().map(f -> BayFinder.find(f, crossings)).toList();
   }
 

@@ -64,6 +64,13 @@ final class ModelOptions {
       })
   Optional<Path> overrides = Optional.empty();
 
+  @Option(
+      names = "--services",
+      paramLabel = "FILE",
+      arity = "1..*",
+      description = "Models of services that may cross the bays; name them after the model.")
+  List<Path> services = List.of();
+
   @Spec(Spec.Target.MIXEE)
   CommandSpec spec = CommandSpec.create();
 
@@ -108,7 +115,7 @@ final class ModelOptions {
 
   private SurveyRequest request() {
     return new SurveyRequest(
-        assume, overrides.map(Overrides::read).or(() -> Overrides.beside(file)));
+        assume, overrides.map(Overrides::read).or(() -> Overrides.beside(file)), services);
   }
 
   private static String choice(List<String> decks) {

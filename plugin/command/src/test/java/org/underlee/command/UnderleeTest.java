@@ -155,6 +155,57 @@ class UnderleeTest {
     assertThat(run("survey", deck, "--overrides", other).err).contains("override-stale (gone)");
   }
 
+  /** A pipe of 60 mm by 60 mm through the slab's place, in millimetres and another schema. */
+  private static String services(double x) {
+    return BARE.replace("$,$,$,$,#2)", "$,$,$,(#11),#2)")
+        .replace(".LENGTHUNIT.,$,", ".LENGTHUNIT.,.MILLI.,")
+        .replace(
+            "ENDSEC;\nEND-ISO",
+            """
+            #10=IFCCARTESIANPOINT((0.,0.,0.));
+            #11=IFCGEOMETRICREPRESENTATIONCONTEXT($,'Model',3,1.E-05,#12,$);
+            #12=IFCAXIS2PLACEMENT3D(#10,$,$);
+            #13=IFCDIRECTION((0.,0.,1.));
+            #20=IFCCARTESIANPOINT((%s,1000.,2000.));
+            #21=IFCAXIS2PLACEMENT3D(#20,$,$);
+            #22=IFCLOCALPLACEMENT($,#21);
+            #23=IFCRECTANGLEPROFILEDEF(.AREA.,$,$,60.,60.);
+            #24=IFCEXTRUDEDAREASOLID(#23,$,#13,1500.);
+            #25=IFCSHAPEREPRESENTATION(#11,'Body','SweptSolid',(#24));
+            #26=IFCPRODUCTDEFINITIONSHAPE($,$,(#25));
+            #27=IFCFLOWSEGMENT('0000000000000000000009',$,'Riser',$,$,#22,#26,$);
+            ENDSEC;
+            END-ISO"""
+                .formatted(x))
+        .formatted("IFC2X3");
+  }
+
+  @Test
+  void whatCrossesABayMayStandInAnotherModelWithAnotherUnit() throws Exception {
+    Path slab = file("slab.ifc", SLAB);
+    Path here = file("pipes.ifc", services(1000));
+    Path far = file("far.ifc", services(1e6));
+    Ran ran =
+        run(
+            "survey",
+            slab,
+            "--assume",
+            "joists=2x10@16in,direction=90",
+            "--json",
+            "--services",
+            here,
+            far);
+    assertThat(ran.json().at("/services/0/file").asText()).isEqualTo("pipes.ifc");
+    assertThat(ran.json().at("/services/0/lengthUnit").asText()).isEqualTo("MILLIMETRE");
+    JsonNode crossing = ran.json().at("/decks/0/fields/0/bays/2/crossings/0");
+    assertThat(crossing.get("file").asText()).isEqualTo("pipes.ifc");
+    assertThat(crossing.get("ifcClass").asText()).isEqualTo("IfcFlowSegment");
+    assertThat(crossing.get("way").asText()).isEqualTo("through");
+    assertThat(crossing.get("sizeMm").asDouble()).isEqualTo(60);
+    assertThat(ran.err).contains("warning services-elsewhere (far.ifc)");
+    assertThat(ran.out.split("\"element\"", -1)).hasSize(2);
+  }
+
   @Test
   void framingThatCannotBeAssumedIsAMistakeOfUsageOrOfTheModel() throws Exception {
     Path slab = file("slab.ifc", SLAB);
