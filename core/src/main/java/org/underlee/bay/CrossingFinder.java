@@ -38,6 +38,7 @@ public final class CrossingFinder {
   private record Indexed(int order, BuildingElement element, Box bounds, boolean post) {}
 
   private final STRtree tree = new STRtree();
+  private int count;
 
   /**
    * @param elements everything with a body in the model that has the framing
@@ -58,7 +59,7 @@ public final class CrossingFinder {
   private void add(BuildingElement element, boolean post) {
     if (!element.shape().isEmpty()) {
       Box box = element.shape().bounds();
-      tree.insert(envelope(box), new Indexed(tree.size(), element, box, post));
+      tree.insert(envelope(box), new Indexed(count++, element, box, post));
     }
   }
 

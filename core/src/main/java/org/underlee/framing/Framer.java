@@ -58,12 +58,9 @@ public final class Framer {
             sets.stream().flatMap(List::stream).collect(Collectors.toUnmodifiableSet()),
             tolerance);
     List<Deck> decks = Decks.of(finder.findAll(sets), outside(members, posts));
+    List<RoleGiven> roles = Trust.weigh(decks, Roles.give(decks, members, posts, lying));
     Framing found =
-        new Framing(
-            decks,
-            Roles.give(decks, members, posts, lying),
-            source.notMeasured(),
-            FramingFindings.of(decks));
+        new Framing(decks, roles, source.notMeasured(), FramingFindings.of(decks, roles));
     return found.with(ToldFindings.of(told, elements, found));
   }
 

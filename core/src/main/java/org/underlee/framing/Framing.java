@@ -18,11 +18,8 @@ public record Framing(
 
   /** What was recognised of one deck: its fields, its members' roles, its findings. */
   public Framing only(Deck deck) {
-    return new Framing(
-        List.of(deck),
-        roles.stream().filter(r -> r.decks().contains(deck.id())).toList(),
-        notMeasured,
-        FramingFindings.of(List.of(deck)));
+    List<RoleGiven> own = roles.stream().filter(r -> r.decks().contains(deck.id())).toList();
+    return new Framing(List.of(deck), own, notMeasured, FramingFindings.of(List.of(deck), own));
   }
 
   Framing with(List<Finding> more) {

@@ -9,7 +9,7 @@ import org.underlee.finding.Place;
 final class FramingFindings {
   private FramingFindings() {}
 
-  static List<Finding> of(List<Deck> decks) {
+  static List<Finding> of(List<Deck> decks, List<RoleGiven> roles) {
     List<Finding> findings = new ArrayList<>();
     if (decks.isEmpty()) {
       findings.add(
@@ -31,6 +31,7 @@ final class FramingFindings {
         }
       }
     }
+    findings.addAll(Trust.findings(roles));
     return findings;
   }
 

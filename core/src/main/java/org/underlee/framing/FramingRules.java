@@ -55,6 +55,13 @@ public final class FramingRules {
           Rule.OWN,
           "What the overrides file says of an element does not fit where the element stands.");
 
+  static final Rule NAME_DISAGREES =
+      new Rule(
+          "name-disagrees",
+          Level.NOTE,
+          Rule.OWN,
+          "A member is called like one thing and stands where another would; its place was followed.");
+
   private FramingRules() {}
 
   public static List<Rule> all() {
@@ -63,6 +70,7 @@ public final class FramingRules {
         FALL_ASSUMED,
         WIDE_GAP,
         SPACED_PAIR,
+        NAME_DISAGREES,
         ASSUMED,
         OVERRIDE_STALE,
         OVERRIDE_NOT_FOLLOWED);

@@ -16,6 +16,10 @@ public record RoleGiven(
     decks = Set.copyOf(decks);
   }
 
+  RoleGiven with(double newConfidence, String newWhy) {
+    return new RoleGiven(member, role, decks, newConfidence, newWhy);
+  }
+
   RoleGiven alsoOf(String deck) {
     Set<String> all = new HashSet<>(decks);
     all.add(deck);

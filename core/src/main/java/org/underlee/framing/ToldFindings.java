@@ -24,7 +24,8 @@ final class ToldFindings {
         .forEach(
             (id, role) -> {
               BuildingElement element = byId.get(id);
-              if (element != null && !framing.roleOf(id).equals(java.util.Optional.of(role))) {
+              if (element != null
+                  && framing.roleOf(id).filter(given -> fits(role, given)).isEmpty()) {
                 findings.add(notFollowed(element, role, framing));
               }
             });
@@ -34,6 +35,11 @@ final class ToldFindings {
       }
     }
     return findings;
+  }
+
+  /** A trimmer is a joist. */
+  private static boolean fits(Role told, Role given) {
+    return told == given || (told == Role.JOIST && given == Role.TRIMMER);
   }
 
   private static Finding stale(String id) {
