@@ -18,7 +18,7 @@ import org.underlee.geom.Transform;
  */
 record Carriers(MemberIndex level, Set<Member> joists, Tolerance tolerance) {
   List<Support> of(List<Support> high, List<Support> low, List<Support> drop, Transform frame) {
-    Set<Member> known = new HashSet<>(joists);
+    Set<Member> known = new HashSet<>();
     Stream.of(high, low, drop).flatMap(List::stream).forEach(s -> known.add(s.member()));
     List<Member> open = new ArrayList<>();
     Stream.of(high, low, drop)
@@ -29,7 +29,7 @@ record Carriers(MemberIndex level, Set<Member> joists, Tolerance tolerance) {
     for (int i = 0; i < open.size(); i++) {
       Member beam = open.get(i);
       for (Member m : level.near(beam, Contact.END_GAP)) {
-        if (!known.contains(m)) {
+        if (!joists.contains(m) && !known.contains(m)) {
           carrying(beam, m, frame).ifPresent(found::add);
         }
       }

@@ -1,6 +1,8 @@
 package org.underlee.framing;
 
+import java.util.Collection;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
@@ -8,6 +10,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.TreeSet;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
@@ -58,17 +61,83 @@ final class FieldFinder {
   /** What stands around the joists, told in a first frame whose y runs along them. */
   private record Around(Set<Member> tail, Set<Member> tip, Map<Member, Interval> beams) {}
 
+  /** A set of joists with what stands around it; told once. */
+  private record Prepared(
+      List<Member> joists, Transform along, Around around, FallDirection.Ends ends) {}
+
   /** The fields, in the order of their sets. Those on a wall are settled first, outward from it. */
   List<Field> findAll(List<List<Member>> sets) {
+    List<Prepared> prepared = sets.parallelStream().map(this::prepared).toList();
+    Waiting waiting = new Waiting(prepared);
     Map<Integer, Field> found = new TreeMap<>();
     Set<Member> lowEnds = new HashSet<>();
-    while (found.size() < sets.size()) {
-      int next = next(sets, found.keySet(), lowEnds);
-      Field field = find(sets.get(next), lowEnds);
-      addLowEnds(field, lowEnds);
+    waiting.ask(IntStream.range(0, sets.size()).boxed().toList(), lowEnds);
+    for (int next = waiting.next(); next >= 0; next = waiting.next()) {
+      Field field = find(prepared.get(next), lowEnds);
+      Set<Member> added = new HashSet<>();
+      addLowEnds(field, added);
+      lowEnds.addAll(added);
+      waiting.ask(waiting.besides(added), lowEnds);
       found.put(next, field);
     }
     return List.copyOf(found.values());
+  }
+
+  /**
+   * The sets that are not yet fields. Which of them have a known direction is asked again only
+   * where another field has ended on what stands around them.
+   */
+  private final class Waiting {
+    private final List<Prepared> sets;
+    private final TreeSet<Integer> left = new TreeSet<>();
+    private final TreeSet<Integer> known = new TreeSet<>();
+    private final Map<Member, Set<Integer>> beside = new HashMap<>();
+
+    Waiting(List<Prepared> sets) {
+      this.sets = sets;
+      for (int i = 0; i < sets.size(); i++) {
+        int own = i;
+        left.add(i);
+        FallDirection.Ends ends = sets.get(i).ends;
+        Stream.of(ends.bounds(), ends.beams())
+            .flatMap(List::stream)
+            .flatMap(Set::stream)
+            .forEach(m -> beside.computeIfAbsent(m, k -> new TreeSet<>()).add(own));
+      }
+    }
+
+    Set<Integer> besides(Set<Member> members) {
+      Set<Integer> asked = new TreeSet<>();
+      members.forEach(m -> asked.addAll(beside.getOrDefault(m, Set.of())));
+      return asked;
+    }
+
+    void ask(Collection<Integer> asked, Set<Member> lowEnds) {
+      for (int i : asked) {
+        if (left.contains(i)
+            && FallDirection.isKnown(sets.get(i).ends, walls, lowEnds, sets.get(i).along)) {
+          known.add(i);
+        } else {
+          known.remove(i);
+        }
+      }
+    }
+
+    /** The first set whose direction is known by now, else the first one left; −1 for none. */
+    int next() {
+      Integer next = known.isEmpty() ? left.pollFirst() : known.pollFirst();
+      if (next == null) {
+        return -1;
+      }
+      left.remove(next);
+      return next;
+    }
+  }
+
+  private Prepared prepared(List<Member> joists) {
+    Transform along = frameAlong(joists);
+    Around around = around(joists, along);
+    return new Prepared(joists, along, around, ends(joists, around, along));
   }
 
   /**
@@ -82,23 +151,11 @@ final class FieldFinder {
         .forEach(s -> lowEnds.add(s.member()));
   }
 
-  /** The first set whose direction is known by now; when there is none, the first one left. */
-  private int next(List<List<Member>> sets, Set<Integer> done, Set<Member> lowEnds) {
-    List<Integer> left =
-        IntStream.range(0, sets.size()).filter(i -> !done.contains(i)).boxed().toList();
-    return left.stream().filter(i -> isKnown(sets.get(i), lowEnds)).findFirst().orElse(left.get(0));
-  }
-
-  private boolean isKnown(List<Member> joists, Set<Member> lowEnds) {
-    Transform along = frameAlong(joists);
-    return FallDirection.isKnown(ends(joists, around(joists, along), along), walls, lowEnds, along);
-  }
-
-  private Field find(List<Member> joists, Set<Member> lowEnds) {
-    Transform along = frameAlong(joists);
-    Around around = around(joists, along);
-    FallDirection fall =
-        FallDirection.decide(ends(joists, around, along), walls, lowEnds, posts, along);
+  private Field find(Prepared set, Set<Member> lowEnds) {
+    List<Member> joists = set.joists;
+    Transform along = set.along;
+    Around around = set.around;
+    FallDirection fall = FallDirection.decide(set.ends, walls, lowEnds, posts, along);
     Transform turned = fall.tipIsHigh() ? turnedRound(along) : along;
     Set<Member> high = fall.tipIsHigh() ? around.tip : around.tail;
     Set<Member> low = fall.tipIsHigh() ? around.tail : around.tip;

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import org.underlee.geom.BarMeasure;
+import org.underlee.geom.Box;
 import org.underlee.geom.OrientedBox;
 import org.underlee.geom.Vec3;
 
@@ -22,16 +23,16 @@ final class HouseWalls {
   /** A ledger may stand off the wall on spacers or over cladding by this much. */
   private static final double STAND_OFF = 0.06;
 
-  private record Wall(BuildingElement element, OrientedBox box) {}
-
-  private final List<Wall> walls;
+  private final List<Member> walls;
+  private final MemberIndex index;
 
   HouseWalls(List<BuildingElement> elements) {
     walls =
-        elements.stream()
+        elements.parallelStream()
             .filter(e -> CLASSES.contains(e.ifcClass()))
-            .flatMap(e -> BarMeasure.of(e.shape()).map(b -> new Wall(e, b)).stream())
+            .flatMap(e -> BarMeasure.of(e.shape()).map(b -> new Member(e, b)).stream())
             .toList();
+    index = new MemberIndex(walls);
   }
 
   /**
@@ -44,9 +45,9 @@ final class HouseWalls {
     double out = Math.signum(b.side().dot(outward)) * b.width() / 2;
     for (double along : new double[] {0, -0.35, 0.35}) {
       Vec3 face = b.centre().plus(b.side().times(out)).plus(b.axis().times(along * b.length()));
-      for (Wall wall : walls) {
-        if (Contact.isAt(face, wall.box, STAND_OFF)) {
-          return Optional.of(wall.element);
+      for (Member wall : index.near(new Box(face, face).grown(2 * STAND_OFF))) {
+        if (Contact.isAt(face, wall.box(), STAND_OFF)) {
+          return Optional.of(wall.element());
         }
       }
     }
@@ -61,9 +62,9 @@ final class HouseWalls {
         .filter(
             p ->
                 walls.stream()
-                    .filter(w -> w.element.ifcClass().contains("Wall"))
-                    .filter(w -> w.box.top() > z)
-                    .anyMatch(w -> Contact.isAt(p, w.box, reach)))
+                    .filter(w -> w.element().ifcClass().contains("Wall"))
+                    .filter(w -> w.box().top() > z)
+                    .anyMatch(w -> Contact.isAt(p, w.box(), reach)))
         .count();
   }
 }

@@ -152,11 +152,17 @@ public record JoistLine(
   }
 
   private DoubleStream at(double v, ToDoubleFunction<Ply> what) {
+    if (pieces.size() == 1) {
+      return DoubleStream.of(what.applyAsDouble(pieces.get(0)));
+    }
     return at(v).mapToDouble(what);
   }
 
   /** The pieces at a station; where none is, beyond an end or in a splice, the nearest. */
   private java.util.stream.Stream<Ply> at(double v) {
+    if (pieces.size() == 1) {
+      return pieces.stream();
+    }
     if (pieces.stream().anyMatch(p -> covers(p, v))) {
       return pieces.stream().filter(p -> covers(p, v));
     }

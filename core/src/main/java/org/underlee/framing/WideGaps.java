@@ -1,10 +1,12 @@
 package org.underlee.framing;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.stream.Collectors;
+import java.util.TreeSet;
 import java.util.stream.Stream;
 import org.underlee.finding.Finding;
 import org.underlee.finding.Finding.Measure;
@@ -21,8 +23,18 @@ final class WideGaps {
 
   static List<Finding> in(Deck deck) {
     List<Finding> findings = new ArrayList<>();
+    Map<Member, TreeSet<Integer>> held = new HashMap<>();
     for (int i = 0; i < deck.fields().size(); i++) {
-      for (int j = i + 1; j < deck.fields().size(); j++) {
+      int own = i;
+      holders(deck.fields().get(i))
+          .forEach(m -> held.computeIfAbsent(m, k -> new TreeSet<>()).add(own));
+    }
+    for (int i = 0; i < deck.fields().size(); i++) {
+      Set<Integer> others = new TreeSet<>();
+      int own = i;
+      holders(deck.fields().get(i))
+          .forEach(m -> others.addAll(held.getOrDefault(m, new TreeSet<>()).tailSet(own, false)));
+      for (int j : others) {
         between(deck.fields().get(i), deck.fields().get(j)).ifPresent(findings::add);
       }
     }
@@ -30,10 +42,6 @@ final class WideGaps {
   }
 
   private static Optional<Finding> between(Field a, Field b) {
-    Set<Member> shared = holders(a).collect(Collectors.toSet());
-    if (holders(b).noneMatch(shared::contains)) {
-      return Optional.empty();
-    }
     Interval first = across(a, a);
     Interval second = across(b, a);
     double gap = Math.max(second.from() - first.to(), first.from() - second.to());

@@ -2,10 +2,6 @@ package org.underlee.geom;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.locationtech.jts.algorithm.ConvexHull;
-import org.locationtech.jts.geom.Coordinate;
-import org.locationtech.jts.geom.Geometry;
-import org.locationtech.jts.geom.GeometryFactory;
 
 /**
  * A solid seen in a frame with its z axis up: the convex outline of its plan, and the heights it
@@ -20,25 +16,56 @@ public record PlanShape(List<Vec2> hull, Interval heights, List<Vec2> bent) {
   private static final double HOLLOW = 0.01;
 
   public static PlanShape of(Mesh mesh, Transform rigidFrame) {
-    List<Vec3> points = new ArrayList<>(mesh.vertexCount());
+    double[] flat = new double[2 * mesh.vertexCount()];
+    double low = Double.POSITIVE_INFINITY;
+    double high = Double.NEGATIVE_INFINITY;
     for (int i = 0; i < mesh.vertexCount(); i++) {
-      points.add(rigidFrame.toLocal(mesh.vertex(i)));
+      Vec3 p = rigidFrame.toLocal(mesh.vertex(i));
+      flat[2 * i] = p.x();
+      flat[2 * i + 1] = p.y();
+      low = Math.min(low, p.z());
+      high = Math.max(high, p.z());
     }
-    PlanShape convex = of(points);
-    return upwardArea(mesh, points) >= (1 - HOLLOW) * area(convex.hull)
-        ? convex
-        : new PlanShape(convex.hull, convex.heights, edges(mesh, points));
+    List<Vec2> hull = hull(flat);
+    boolean hollow = upwardArea(mesh, flat) < (1 - HOLLOW) * area(hull);
+    return new PlanShape(hull, new Interval(low, high), hollow ? edges(mesh, flat) : List.of());
+  }
+
+  public static PlanShape of(List<Vec3> points) {
+    double[] flat = new double[2 * points.size()];
+    double low = Double.POSITIVE_INFINITY;
+    double high = Double.NEGATIVE_INFINITY;
+    for (int i = 0; i < points.size(); i++) {
+      flat[2 * i] = points.get(i).x();
+      flat[2 * i + 1] = points.get(i).y();
+      low = Math.min(low, points.get(i).z());
+      high = Math.max(high, points.get(i).z());
+    }
+    return new PlanShape(hull(flat), new Interval(low, high), List.of());
+  }
+
+  private static List<Vec2> hull(double[] flat) {
+    int[] corners = FlatHull.of(flat);
+    List<Vec2> ring = new ArrayList<>(corners.length + 1);
+    for (int i = 0; i <= corners.length; i++) {
+      int c = corners[i % corners.length];
+      ring.add(new Vec2(flat[2 * c], flat[2 * c + 1]));
+    }
+    return ring;
   }
 
   /** Area in plan of the faces that look up: the plan's own, or more where faces lie in layers. */
-  private static double upwardArea(Mesh mesh, List<Vec3> points) {
+  private static double upwardArea(Mesh mesh, double[] flat) {
     double up = 0;
     double down = 0;
     for (int t = 0; t < mesh.triangleCount(); t++) {
-      Vec3 a = points.get(mesh.corner(t, 0));
-      Vec3 b = points.get(mesh.corner(t, 1)).minus(a);
-      Vec3 c = points.get(mesh.corner(t, 2)).minus(a);
-      double area = (b.x() * c.y() - b.y() * c.x()) / 2;
+      int a = 2 * mesh.corner(t, 0);
+      int b = 2 * mesh.corner(t, 1);
+      int c = 2 * mesh.corner(t, 2);
+      double area =
+          ((flat[b] - flat[a]) * (flat[c + 1] - flat[a + 1])
+                  - (flat[b + 1] - flat[a + 1]) * (flat[c] - flat[a]))
+              / 2;
       up += Math.max(0, area);
       down += Math.max(0, -area);
     }
@@ -53,30 +80,17 @@ public record PlanShape(List<Vec2> hull, Interval heights, List<Vec2> bent) {
     return Math.abs(area);
   }
 
-  private static List<Vec2> edges(Mesh mesh, List<Vec3> points) {
+  private static List<Vec2> edges(Mesh mesh, double[] flat) {
     List<Vec2> edges = new ArrayList<>();
     for (int t = 0; t < mesh.triangleCount(); t++) {
       for (int k = 0; k < 3; k++) {
-        Vec3 a = points.get(mesh.corner(t, k));
-        Vec3 b = points.get(mesh.corner(t, (k + 1) % 3));
-        edges.add(new Vec2(a.x(), a.y()));
-        edges.add(new Vec2(b.x(), b.y()));
+        int a = 2 * mesh.corner(t, k);
+        int b = 2 * mesh.corner(t, (k + 1) % 3);
+        edges.add(new Vec2(flat[a], flat[a + 1]));
+        edges.add(new Vec2(flat[b], flat[b + 1]));
       }
     }
     return edges;
-  }
-
-  public static PlanShape of(List<Vec3> points) {
-    double low = points.stream().mapToDouble(Vec3::z).min().orElse(0);
-    double high = points.stream().mapToDouble(Vec3::z).max().orElse(0);
-    Coordinate[] flat =
-        points.stream().map(p -> new Coordinate(p.x(), p.y())).toArray(Coordinate[]::new);
-    Geometry hull = new ConvexHull(flat, new GeometryFactory()).getConvexHull();
-    List<Vec2> ring = new ArrayList<>();
-    for (Coordinate c : hull.getCoordinates()) {
-      ring.add(new Vec2(c.x, c.y));
-    }
-    return new PlanShape(ring, new Interval(low, high), List.of());
   }
 
   /** Where the line {@code x = u} cuts the plan, as stations y; empty when it passes by. */
@@ -94,19 +108,21 @@ public record PlanShape(List<Vec2> hull, Interval heights, List<Vec2> bent) {
   }
 
   public Interval across() {
-    return range(hull.stream().mapToDouble(Vec2::x).toArray());
+    double low = Double.POSITIVE_INFINITY;
+    double high = Double.NEGATIVE_INFINITY;
+    for (Vec2 p : hull) {
+      low = Math.min(low, p.x());
+      high = Math.max(high, p.x());
+    }
+    return new Interval(low, high);
   }
 
   public Interval along() {
-    return range(hull.stream().mapToDouble(Vec2::y).toArray());
-  }
-
-  private static Interval range(double[] values) {
     double low = Double.POSITIVE_INFINITY;
     double high = Double.NEGATIVE_INFINITY;
-    for (double v : values) {
-      low = Math.min(low, v);
-      high = Math.max(high, v);
+    for (Vec2 p : hull) {
+      low = Math.min(low, p.y());
+      high = Math.max(high, p.y());
     }
     return new Interval(low, high);
   }

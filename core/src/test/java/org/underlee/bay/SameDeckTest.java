@@ -26,14 +26,26 @@ import org.underlee.geom.Vec3;
 
 /** One deck is read the same wherever it stands, whichever way it faces, however it is written. */
 class SameDeckTest {
-  /** A bit of everything: plies, a header, blocking, a drop beam on posts, crossings. */
+  /**
+   * A bit of everything: plies, a sister over part of the length, a header, blocking, a strut, a
+   * packed pair, a drop beam on posts, crossings.
+   */
   private static TimberDeck everything() {
     return TimberDeck.plain(7)
         .joist("second ply", 0.4 + W, 0, L)
+        .joist("sister", 2.4 - W, 0.813, 2.217)
+        .joist("pair", 0.8 + 2 * W + 0.003, 0, L)
+        .bar("IfcMember", "packer", 0.8 + W, 0.5, Z, 0.8 + 2 * W + 0.003, 0.8, Z + D)
+        .pipe(
+            "IfcMember",
+            "strut",
+            new Vec3(W + 0.01, 1.1, Z + 0.02),
+            new Vec3(0.39, 1.1, Z + D - 0.02),
+            0.03)
         .without("j5")
         .joist("tail", 1.6, 1.5, L)
         .bar("IfcBeam", "header", 1.2 + W, 1.5 - W, Z, 2.0, 1.5, Z + D)
-        .bar("IfcMember", "block", 0.8 + W, 1.8, Z, 1.2, 1.8 + W, Z + D)
+        .bar("IfcMember", "block", 0.8 + 2 * W + W + 0.003, 1.8, Z, 1.2, 1.8 + W, Z + D)
         .bar("IfcMember", "low block", 2.0 + W, 0.7, Z + 0.08, 2.4, 0.7 + W, Z + D)
         .bar("IfcBeam", "carrier", -0.1, 2.3, Z - D, 2.6, 2.3 + W, Z)
         .bar("IfcColumn", "foot 1", 0.2, 2.27, 0, 0.29, 2.36, Z - D)
@@ -49,7 +61,8 @@ class SameDeckTest {
     assertThat(all)
         .contains("HEADER[header]", "DROP_BEAM[carrier]", "posts[foot 1, foot 2]")
         .contains("j2+second ply", "trimmers[j4, j6]", "block at", "low block at")
-        .contains("pipe THROUGH", "conduit ALONG", "mast THROUGH");
+        .contains("pipe THROUGH", "conduit ALONG", "mast THROUGH")
+        .contains("strut is BRIDGING", "packer is PACKER", "sister is JOIST", "steps at");
   }
 
   @ParameterizedTest
@@ -83,7 +96,9 @@ class SameDeckTest {
     double turn = random.nextDouble() * 2 * Math.PI;
     Vec3 x = new Vec3(Math.cos(turn), Math.sin(turn), 0);
     Vec3 origin = new Vec3(random.nextGaussian(), random.nextGaussian(), random.nextGaussian());
-    return new Transform(origin.times(500), x, Vec3.Z.cross(x), Vec3.Z);
+    // to a site's length from the origin, and to the far side of the earth
+    double reach = random.nextBoolean() ? 500 : 5e6;
+    return new Transform(origin.times(reach), x, Vec3.Z.cross(x), Vec3.Z);
   }
 
   /** What was read, without what depends on the place and on the order of the file. */
@@ -109,6 +124,10 @@ class SameDeckTest {
     List<String> sides = Stream.of(name(b.left()), name(b.right())).sorted().toList();
     StringBuilder text = new StringBuilder("bay " + sides);
     text.append(numbers(b.clearWidthHigh(), b.clearWidthLow(), b.stretch().from(), b.length()));
+    b.clearWidths().stream()
+        .filter(w -> w.at() > 0 && w.at() < b.length() - 1e-4)
+        .forEach(w -> text.append("steps at").append(numbers(w.at(), w.width())));
+    b.bridging().forEach(k -> text.append(k.member().id()).append(" at").append(block(k)));
     b.blocking().forEach(k -> text.append(k.member().id()).append(" at").append(block(k)));
     for (Crossing c : b.crossings()) {
       double offMiddle = Math.abs(c.across() - b.clearWidthAt(c.stretch().middle()) / 2);
