@@ -23,6 +23,12 @@ record Bounds(MemberIndex level, Set<Member> joists, Tolerance tolerance) {
   /** A rim turns from square to the joists by no more than this (sine of 60°). */
   private static final double MOST_SKEW = 0.87;
 
+  /** Up to here (sine of 20°) a bar lies square to the joists. */
+  private static final double LEAST_SLANT = 0.342;
+
+  /** A slanted bar holds a joist when it covers this share of its width. */
+  private static final double COVERED = 0.8;
+
   /** Pieces of one rim share this much of their height. */
   private static final double SAME_HEIGHT = 0.9;
 
@@ -50,9 +56,20 @@ record Bounds(MemberIndex level, Set<Member> joists, Tolerance tolerance) {
     double gap = end < 0 ? tip - cut.to() : cut.from() - tip;
     double shared = shape.heights().meet(joist.heights()).length();
     return !cut.isEmpty()
+        && (isSquare(m, frame) || coversWidthOf(joist, shape))
         && gap <= Contact.END_GAP
         && gap >= -INTO_SECTION
         && shared >= SHARE_OF_DEPTH * joist.heights().length();
+  }
+
+  private static boolean isSquare(Member m, Transform frame) {
+    return Math.abs(m.box().axis().dot(frame.y())) <= LEAST_SLANT;
+  }
+
+  /** A brace at a joist's side has its tip in the joist; a hip or a skewed rim passes it by. */
+  private static boolean coversWidthOf(PlanShape joist, PlanShape bar) {
+    double shared = bar.across().meet(joist.across()).length();
+    return shared >= COVERED * joist.across().length();
   }
 
   /** Bars beside {@code m} that touch it over most of their length: the other plies of a beam. */
