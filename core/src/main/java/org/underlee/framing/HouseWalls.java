@@ -30,7 +30,8 @@ final class HouseWalls {
     walls =
         elements.parallelStream()
             .filter(e -> CLASSES.contains(e.ifcClass()))
-            .flatMap(e -> BarMeasure.of(e.shape()).map(b -> new Member(e, b)).stream())
+            .flatMap(
+                e -> BarMeasure.of(e.shape()).map(b -> new Member(e, b, Optional.empty())).stream())
             .toList();
     index = new MemberIndex(walls);
   }
