@@ -43,6 +43,9 @@ final class FieldPlanner {
           .thenComparingInt(FieldPlan::cuts)
           .thenComparingDouble(p -> -Math.round(p.seatHigh() / SeatRange.SAME));
 
+  /** A head rail is straight across: more than its gap takes up needs another piece. */
+  static final double MOST_SLANT = 0.01;
+
   /** A drip falls at least this far before the gutter's back. */
   private static final double DRIP_FROM_BACK = 0.01;
 
@@ -180,7 +183,10 @@ final class FieldPlanner {
     double wide = Math.max(high, low);
     Optional<Crossing> edge =
         run.bay().crossings().stream().filter(c -> cannotPass(run, c)).findFirst();
-    if (wide > kit.get(PAN_WIDEST) + SeatRange.SAME) {
+    double slant = slant(bay);
+    if (slant > MOST_SLANT) {
+      findings.add(open.onASlant(bay, slant));
+    } else if (wide > kit.get(PAN_WIDEST) + SeatRange.SAME) {
       findings.add(open.width(bay, wide, PAN_WIDEST));
     } else if (narrow < kit.get(PAN_NARROWEST) - SeatRange.SAME) {
       findings.add(open.width(bay, narrow, PAN_NARROWEST));
@@ -191,6 +197,20 @@ final class FieldPlanner {
     } else {
       fit.add(run);
     }
+  }
+
+  /** How much further one side of a bay's high end lies than its middle, as at a hip. */
+  private double slant(Bay bay) {
+    double start = bay.stretch().from();
+    return bays.field().high().stream()
+        .flatMap(
+            s ->
+                Stream.of(bay.leftFace().at(start), bay.rightFace().at(start))
+                    .map(u -> s.shape().alongAt(u).to()))
+        .filter(v -> v > start && v < bay.stretch().middle())
+        .mapToDouble(v -> v - start)
+        .max()
+        .orElse(0);
   }
 
   /** A hole in the pan must leave sheet all round, and at the sides clear the rails' ledges. */

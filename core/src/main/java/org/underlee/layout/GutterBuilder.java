@@ -37,6 +37,9 @@ final class GutterBuilder {
   private int caps;
   private int hangers;
 
+  /** Middles of the hangers so far: two short pieces that meet have theirs near each other. */
+  private final List<Double> placed = new ArrayList<>();
+
   GutterBuilder(FieldPlan plan, PartNames names, GutterLine line) {
     this.plan = plan;
     this.names = names;
@@ -151,12 +154,16 @@ final class GutterBuilder {
     Interval gutter = piece.outlet().stretch();
     List<Double> choices = new ArrayList<>(List.of(u));
     List<Interval> taken = taken(line.rimAt(u, piece.outlet()));
+    placed.forEach(p -> taken.add(new Interval(p - STRAP - BESIDE, p + STRAP + BESIDE)));
     taken.forEach(t -> choices.addAll(List.of(t.from(), t.to())));
-    return choices.stream()
-        .filter(c -> gutter.contains(c - STRAP / 2) && gutter.contains(c + STRAP / 2))
-        .filter(c -> taken.stream().noneMatch(t -> c > t.from() && c < t.to()))
-        .min(Comparator.comparingDouble((Double c) -> Math.abs(c - u)).thenComparing(c -> c))
-        .orElse(u);
+    double chosen =
+        choices.stream()
+            .filter(c -> gutter.contains(c - STRAP / 2) && gutter.contains(c + STRAP / 2))
+            .filter(c -> taken.stream().noneMatch(t -> c > t.from() && c < t.to()))
+            .min(Comparator.comparingDouble((Double c) -> Math.abs(c - u)).thenComparing(c -> c))
+            .orElse(u);
+    placed.add(chosen);
+    return chosen;
   }
 
   /** Where a hanger's middle must not be: at joists that its leg rises between, and at posts. */

@@ -20,6 +20,14 @@ public final class LayoutRules {
           Rule.COMMON_PRACTICE,
           "The bay is too narrow to form and fix a pan in; it is left open.");
 
+  static final Rule ON_A_SLANT =
+      new Rule(
+          "bay-on-a-slant",
+          Level.ERROR,
+          Rule.OWN,
+          "A bay begins on a slant, as at a hip joist, where no square head rail fits; it is left"
+              + " open.");
+
   static final Rule RUN_TOO_SHORT =
       new Rule(
           "run-too-short",
@@ -120,6 +128,7 @@ public final class LayoutRules {
     return List.of(
         BAY_TOO_WIDE,
         BAY_TOO_NARROW,
+        ON_A_SLANT,
         RUN_TOO_SHORT,
         NO_SEAT,
         PIPE_AT_EDGE,

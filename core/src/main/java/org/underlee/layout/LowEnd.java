@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.underlee.bay.Bay;
 import org.underlee.bay.FieldBays;
 import org.underlee.framing.Role;
@@ -51,7 +52,7 @@ record LowEnd(String words, List<Support> members, boolean isDropBeam, List<Supp
   /** The station of the line in a bay, where the bay reaches it. */
   Optional<Double> faceIn(Bay bay) {
     if (!isDropBeam) {
-      return Optional.of(bay.stretch().to());
+      return Optional.of(freeEnd(bay));
     }
     double u = (bay.leftFace().at(bay.stretch().to()) + bay.rightFace().at(bay.stretch().to())) / 2;
     return members.stream()
@@ -59,6 +60,18 @@ record LowEnd(String words, List<Support> members, boolean isDropBeam, List<Supp
         .filter(i -> !i.isEmpty() && bay.stretch().contains(i.from()))
         .map(Interval::from)
         .min(Double::compare);
+  }
+
+  /** Where the bay is free over its whole width up to a face that may lie on a slant. */
+  private double freeEnd(Bay bay) {
+    double end = bay.stretch().to();
+    return members.stream()
+        .flatMap(
+            m ->
+                Stream.of(bay.leftFace().at(end), bay.rightFace().at(end))
+                    .map(u -> m.shape().alongAt(u).from()))
+        .filter(v -> v > bay.stretch().middle())
+        .reduce(end, Math::min);
   }
 
   /** The heights that the members' faces span. */

@@ -39,6 +39,19 @@ record OpenBay(String field, Kit kit) {
             : "Close the gap with tape over the joist tops, or leave it open on purpose.");
   }
 
+  Finding onASlant(Bay bay, double slant) {
+    return Finding.measured(
+        LayoutRules.ON_A_SLANT,
+        place(bay),
+        name(bay)
+            + " begins on a slant: one side of it "
+            + Lengths.millimetres(slant)
+            + " further out than its middle, as at a hip joist. The kit's head rails and pans are cut"
+            + " square; the bay is left open.",
+        millimetres(slant, FieldPlanner.MOST_SLANT),
+        "Lay a membrane over these bays, or have them framed square.");
+  }
+
   Finding runTooShort(BayRun run) {
     return Finding.measured(
         LayoutRules.RUN_TOO_SHORT,

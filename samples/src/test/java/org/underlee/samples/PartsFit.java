@@ -63,7 +63,13 @@ public final class PartsFit {
               .filter(p -> p.kind() == PartKind.GUTTER && p.field().equals(field.field().id()))
               .map(p -> local(p, frame))
               .toList();
-      for (Bay bay : field.bays()) {
+      // what is no outside deck is left out as a whole, and said so
+      List<Bay> bays =
+          design.findings().stream()
+                  .anyMatch(f -> f.message().startsWith(deck(field) + " is left out"))
+              ? List.of()
+              : field.bays();
+      for (Bay bay : bays) {
         String name = field.field().id() + " " + bay.id();
         List<Box> pans = pans(parts, field.field().id(), bay, frame);
         double end = pans.stream().mapToDouble(b -> b.max().y()).max().orElse(0);
@@ -76,6 +82,10 @@ public final class PartsFit {
       }
     }
     return forgotten;
+  }
+
+  private static String deck(FieldBays field) {
+    return field.field().id().replaceFirst("/.*", "");
   }
 
   private static boolean names(String message, String bay) {
