@@ -20,10 +20,11 @@ final class Decks {
 
   private Decks() {}
 
-  private record Judged(Field field, Deck.Judgement outside) {}
+  private record Judged(Field field, Deck.Judgement outside, double top) {}
 
   static List<Deck> of(List<Field> fields, Outside outside) {
-    return gathered(byHeight(fields.stream().map(f -> new Judged(f, outside.of(f))).toList()));
+    return gathered(
+        byHeight(fields.stream().map(f -> new Judged(f, outside.of(f), f.top())).toList()));
   }
 
   private static List<Deck> gathered(List<Judged> fields) {
@@ -49,7 +50,7 @@ final class Decks {
   private static boolean isSameDeck(Judged a, Judged b) {
     return a.outside.value() == b.outside.value()
         && a.field.storey().equals(b.field.storey())
-        && (Math.abs(a.field.top() - b.field.top()) < SAME_LEVEL || topsMeet(a.field, b.field));
+        && (Math.abs(a.top - b.top) < SAME_LEVEL || topsMeet(a.field, b.field));
   }
 
   private static boolean topsMeet(Field a, Field b) {
@@ -82,7 +83,7 @@ final class Decks {
   private static List<Judged> byHeight(List<Judged> fields) {
     List<Judged> sorted = new ArrayList<>(fields);
     sorted.sort(
-        Comparator.comparingLong((Judged f) -> -Math.round(f.field.top() / SAME_LEVEL))
+        Comparator.comparingLong((Judged f) -> -Math.round(f.top / SAME_LEVEL))
             .thenComparing(f -> !f.outside.value())
             .thenComparingDouble(f -> -Math.round(f.field.joistLength() / SAME_LEVEL))
             .thenComparing(f -> firstId(f.field)));

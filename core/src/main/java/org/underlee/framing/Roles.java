@@ -104,9 +104,10 @@ final class Roles {
 
   /** Posts at the field's edge, or on a joist, that rise as high as a guard. */
   static Set<Member> guardsOf(Field field, Posts posts) {
+    double top = field.top();
     Set<Member> guards = new LinkedHashSet<>();
     for (Member edge : edges(field)) {
-      guards.addAll(posts.guardsOn(edge, field.top()));
+      guards.addAll(posts.guardsOn(edge, top));
     }
     return guards;
   }
@@ -126,10 +127,11 @@ final class Roles {
 
   private void stringers(InDeck in, MemberIndex inclined) {
     Field field = in.field;
+    double top = field.top();
     Set<Member> found = new LinkedHashSet<>();
     for (Member edge : edges(field)) {
       for (Member m : inclined.near(edge, Stringers.REACH)) {
-        if (Stringers.climbsTo(edge, m, field.top())) {
+        if (Stringers.climbsTo(edge, m, top)) {
           found.add(m);
         }
       }
