@@ -99,6 +99,42 @@ class IfcOpeningsTest {
     assertCut(0.2 * (18 - 2.5));
   }
 
+  /**
+   * Two openings under one sloped roof: a wedge above the diagonal of the wall, and inside of it a
+   * solid with a hollow corner that shares faces with the wedge.
+   */
+  @Test
+  void aHollowOpeningThatSharesFacesWithAnotherTakesNothingMore() {
+    String wall = wall();
+    String faces = "(1,2,4,3)|(3,4,8,7)|(7,8,6,5)|(5,6,2,1)|(8,4,2,6)|";
+    opening(wall, "$", wedge("0.,-1.,0.", "0.,1.,0.", faces + "(3,7,5,1)"));
+    opening(wall, "$", wedge("0.,-1.,0.", "0.,1.,3.", faces + "(3,5,1)|(3,7,5)"));
+    assertCut(0.2 * 9);
+  }
+
+  private String wedge(String first, String third, String faces) {
+    String points =
+        text.add(
+            "IFCCARTESIANPOINTLIST3D((("
+                + String.join(
+                    "),(",
+                    first,
+                    "0.,-1.,4.",
+                    third,
+                    "0.,1.,4.",
+                    "6.,-1.,3.",
+                    "6.,-1.,4.",
+                    "6.,1.,3.",
+                    "6.,1.,4.")
+                + ")))");
+    StringBuilder all = new StringBuilder();
+    for (String face : faces.split("\\|")) {
+      all.append(all.isEmpty() ? "" : ",")
+          .append(text.add("IFCINDEXEDPOLYGONALFACE(" + face + ")"));
+    }
+    return text.add("IFCPOLYGONALFACESET(" + points + ",.T.,(" + all + "),$)");
+  }
+
   @Test
   void anOpeningThatTakesAllLeavesTheElementUnmeasured() {
     opening(wall(), at("-1.,-1.,-1."), text.add("IFCBLOCK(#11,9.,9.,9.)"));

@@ -1,6 +1,7 @@
 package org.underlee.ifc;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 import static org.assertj.core.data.Percentage.withPercentage;
 import static org.underlee.ifc.MeshAssert.assertBox;
 import static org.underlee.ifc.MeshAssert.assertClosed;
@@ -113,6 +114,30 @@ class IfcSolidsTest {
     Mesh mesh = text.shapeOf(text.add("IFCSWEPTDISKSOLID(" + circle + ",0.5,$,$,$)"));
     assertThat(mesh.volume())
         .isCloseTo(2 * Math.PI * Math.PI * 2 * 0.25, withPercentage(5 * HUNDREDTH_PERCENT));
+    assertClosed(mesh);
+  }
+
+  /** Its two ends lie in the planes through the centre, not square to the nearest chord. */
+  @Test
+  void aQuarterBendEndsSquareToItsCircle() {
+    String arc =
+        text.add(
+            "IFCTRIMMEDCURVE("
+                + text.add("IFCCIRCLE(#11,2.)")
+                + ",(IFCPARAMETERVALUE(0.)),(IFCPARAMETERVALUE(90.)),.T.,.PARAMETER.)");
+    Mesh mesh = text.shapeOf(text.add("IFCSWEPTDISKSOLID(" + arc + ",0.5,$,$,$)"));
+    assertThat(mesh.bounds().min().x()).isCloseTo(0, within(1e-6));
+    assertThat(mesh.bounds().min().y()).isCloseTo(0, within(1e-6));
+    assertThat(mesh.bounds().max().x()).isCloseTo(2.5, within(0.001));
+  }
+
+  /** The ring ends a little beyond its start, so its last edge crosses the first. */
+  @Test
+  void anOutlineWhoseEndRunsOverItsStartIsTakenWithoutTheTinyLoop() {
+    String ring = text.polyline("0.,0.", "2.,0.", "2.,1.", "0.001,1.", "0.001,-0.001", "0.,0.");
+    String profile = text.add("IFCARBITRARYCLOSEDPROFILEDEF(.AREA.,$," + ring + ")");
+    Mesh mesh = text.shapeOf(text.extrusion(profile, "3."));
+    assertThat(mesh.volume()).isCloseTo(3 * 1.999, within(1e-5));
     assertClosed(mesh);
   }
 

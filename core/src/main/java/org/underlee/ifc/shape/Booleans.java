@@ -9,12 +9,11 @@ import java.util.Set;
 import org.underlee.geom.Mesh;
 import org.underlee.geom.Transform;
 import org.underlee.geom.Vec3;
-import org.underlee.ifc.shape.PlaneCut.Plane;
 import org.underlee.step.StepInstance;
 
 /**
  * Boolean results: differences by plane cuts where what is taken away falls into convex regions
- * ({@link Cutters}), the others through {@link MeshBooleans}.
+ * ({@link Cutters}), the others through {@link SpacePartition}.
  */
 final class Booleans {
   private final ShapeReader shapes;
@@ -86,7 +85,7 @@ final class Booleans {
     if (!a.bounds().meets(b.bounds())) {
       return Mesh.union(List.of(a, b));
     }
-    return MeshBooleans.union(a, b, Math.max(PlaneCut.grid(a), PlaneCut.grid(b)));
+    return SpacePartition.union(a, b, Math.max(PlaneCut.grid(a), PlaneCut.grid(b)));
   }
 
   private Mesh intersection(StepInstance result) {
@@ -94,17 +93,10 @@ final class Booleans {
     Mesh solid = operand(result, swapped ? 2 : 1);
     double grid = PlaneCut.grid(solid);
     if (cutters.read(result.follow(swapped ? 1 : 2)) instanceof Cutter.Regions regions) {
-      return Mesh.union(regions.convex().stream().map(r -> inside(solid, r, grid)).toList());
+      return Mesh.union(
+          regions.convex().stream().map(r -> PlaneCut.below(solid, r, grid)).toList());
     }
-    return MeshBooleans.intersection(solid, operand(result, swapped ? 1 : 2), grid);
-  }
-
-  private static Mesh inside(Mesh solid, List<Plane> region, double grid) {
-    Mesh inside = solid;
-    for (Plane plane : region) {
-      inside = inside.isEmpty() ? inside : PlaneCut.above(inside, plane.turned(), grid);
-    }
-    return inside;
+    return SpacePartition.intersection(solid, operand(result, swapped ? 1 : 2), grid);
   }
 
   private Mesh operand(StepInstance result, int attribute) {

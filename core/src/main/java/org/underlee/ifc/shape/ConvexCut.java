@@ -61,6 +61,8 @@ final class ConvexCut {
     if (!(Math.abs(missing) <= VOLUME_AGREES * Math.abs(mesh.volume()) + noise)) {
       throw new IllegalStateException("a cut through it loses a volume of " + missing);
     }
+    // Faces missing in a plane through the point that volumes are taken about do not show there.
+    PlaneCut.requireClosed(rest);
     return rest;
   }
 

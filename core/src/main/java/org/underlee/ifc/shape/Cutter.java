@@ -1,6 +1,7 @@
 package org.underlee.ifc.shape;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import org.underlee.geom.Mesh;
 import org.underlee.geom.Transform;
@@ -31,30 +32,41 @@ sealed interface Cutter {
 
   /**
    * A solid less all that is taken away; empty when nothing is left. First in a way that keeps one
-   * surface; where that comes out unsound, in pieces.
+   * surface; where that comes out unsound, in pieces, and at last by space partition. Solids go
+   * before regions, while the faces that they may share with the body are still exact.
    *
    * @param grid see {@link PlaneCut#grid}
-   * @throws IllegalStateException when neither closes, because a solid is not closed
+   * @throws IllegalStateException when none closes, because a solid is not closed
    */
   static Mesh takeAll(Mesh solid, List<Cutter> cutters, double grid) {
+    List<Cutter> ordered = new ArrayList<>(cutters);
+    ordered.sort(Comparator.comparing(c -> c instanceof Regions));
     try {
       Mesh rest = solid;
-      for (Cutter cutter : cutters) {
+      for (Cutter cutter : ordered) {
         rest = rest.isEmpty() ? rest : cutter.takeFrom(rest, grid);
       }
       return rest;
     } catch (IllegalStateException | IllegalArgumentException unsound) {
+      return inPieces(solid, ordered, grid);
+    }
+  }
+
+  private static Mesh inPieces(Mesh solid, List<Cutter> cutters, double grid) {
+    try {
       List<Mesh> pieces = List.of(solid);
       for (Cutter cutter : cutters) {
         pieces = cutter.takeFrom(pieces, grid);
       }
       return pieces.size() == 1 ? pieces.get(0) : Mesh.union(pieces);
+    } catch (IllegalStateException | IllegalArgumentException unsound) {
+      return SpacePartition.difference(solid, cutters, grid);
     }
   }
 
   private Mesh takeFrom(Mesh solid, double grid) {
     if (this instanceof Solid s) {
-      return MeshBooleans.difference(solid, s.mesh(), grid);
+      return SpacePartition.difference(solid, List.of(s), grid);
     }
     Mesh rest = solid;
     for (List<Plane> region : ((Regions) this).convex()) {
@@ -67,7 +79,7 @@ sealed interface Cutter {
     List<Mesh> rest = pieces;
     if (this instanceof Solid s) {
       return rest.stream()
-          .map(piece -> MeshBooleans.difference(piece, s.mesh(), grid))
+          .map(piece -> SpacePartition.difference(piece, List.of(s), grid))
           .filter(piece -> !piece.isEmpty())
           .toList();
     }
@@ -103,14 +115,8 @@ sealed interface Cutter {
     if (isApart(solid, region)) {
       return solid;
     }
-    Mesh inside = solid;
-    for (Plane plane : region) {
-      inside = inside.isEmpty() ? inside : PlaneCut.above(inside, plane.turned(), grid);
-    }
-    if (inside.isEmpty()) {
-      return solid;
-    }
-    return ConvexCut.outside(solid, region, inside, grid);
+    Mesh inside = PlaneCut.below(solid, region, grid);
+    return inside.isEmpty() ? solid : ConvexCut.outside(solid, region, inside, grid);
   }
 
   /** The same in pieces that touch but do not overlap: sure, but with walls between them. */

@@ -8,7 +8,6 @@ import org.underlee.geom.Extrusion;
 import org.underlee.geom.Mesh;
 import org.underlee.geom.Outline;
 import org.underlee.geom.Transform;
-import org.underlee.geom.Triangulation;
 import org.underlee.geom.Vec2;
 import org.underlee.geom.Vec3;
 import org.underlee.ifc.shape.PlaneCut.Plane;
@@ -94,7 +93,7 @@ final class Cutters {
     StepInstance boundary = tool.follow(3);
     Outline outline = Outline.of(Rings.ring(boundary, curves.points(boundary)));
     List<List<Plane>> regions = new ArrayList<>();
-    for (List<Vec2> ring : convex(outline)) {
+    for (List<Vec2> ring : ConvexParts.of(outline)) {
       List<Plane> region = new ArrayList<>(List.of(half));
       region.addAll(walls(ring, Axes.placement(tool.follow(2)), Vec3.Z));
       regions.add(region);
@@ -108,7 +107,7 @@ final class Cutters {
     Plane top = new Plane(frame.apply(solid.sweep()), up);
     Plane bottom = new Plane(frame.origin(), up.negated());
     List<List<Plane>> regions = new ArrayList<>();
-    for (List<Vec2> ring : convex(solid.section())) {
+    for (List<Vec2> ring : ConvexParts.of(solid.section())) {
       List<Plane> region = new ArrayList<>(List.of(top, bottom));
       region.addAll(walls(ring, frame, solid.sweep()));
       regions.add(region);
@@ -127,17 +126,5 @@ final class Cutters {
       walls.add(new Plane(frame.apply(new Vec3(from.x(), from.y(), 0)), normal));
     }
     return walls;
-  }
-
-  /** The outline itself when convex, else its triangles. */
-  private static List<List<Vec2>> convex(Outline outline) {
-    if (outline.holes().isEmpty() && FlatFace.isConvex(outline.outer())) {
-      return List.of(outline.outer());
-    }
-    Triangulation flat = Triangulation.of(outline);
-    return flat.triangles().stream()
-        .map(
-            t -> List.of(flat.points().get(t[0]), flat.points().get(t[1]), flat.points().get(t[2])))
-        .toList();
   }
 }

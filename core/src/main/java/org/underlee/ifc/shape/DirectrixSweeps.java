@@ -24,6 +24,12 @@ final class DirectrixSweeps {
   /** Mitres sharper than this cosine of half the turn would run out far beyond the corner. */
   private static final double SHARPEST = 0.05;
 
+  /** Chords of one arc are alike but for rounding, as a share of their length. */
+  private static final double ALIKE = 1e-6;
+
+  /** The largest turn between two chords of an arc: twice that of the coarsest circle. */
+  private static final double GENTLE = Math.PI / 8;
+
   private final Profiles profiles;
   private final Curves curves;
 
@@ -185,17 +191,39 @@ final class DirectrixSweeps {
     List<Vec3> open = closed ? path.subList(0, path.size() - 1) : path;
     List<List<Vec3>> stations = new ArrayList<>();
     int n = open.size();
+    Vec3 atStart = tangent(open.get(0), open.get(1), open.get(Math.min(2, n - 1)));
+    Vec3 atEnd = tangent(open.get(n - 1), open.get(n - 2), open.get(Math.max(0, n - 3))).negated();
     for (int i = 0; i < n; i++) {
       Vec3 in = open.get(i).minus(open.get(closed ? (i + n - 1) % n : Math.max(0, i - 1)));
       Vec3 out = open.get(closed ? (i + 1) % n : Math.min(n - 1, i + 1)).minus(open.get(i));
-      Vec3 before = i == 0 && !closed ? out.unit() : in.unit();
-      Vec3 after = i == n - 1 && !closed ? before : out.unit();
+      Vec3 before = i == 0 && !closed ? mirrored(out.unit(), atStart) : in.unit();
+      Vec3 after = i == n - 1 && !closed ? mirrored(in.unit(), atEnd) : out.unit();
       stations.add(
           mitred(solid, section, open.get(i), before, after, reference).stream()
               .map(frame::apply)
               .toList());
     }
     return Loft.mesh(section, section, stations, closed);
+  }
+
+  /**
+   * The tangent in the first of three points: where two chords of one length follow each other
+   * gently they are taken for those of an arc, whose tangent leans away from the first chord by
+   * half of their turn.
+   */
+  private static Vec3 tangent(Vec3 a, Vec3 b, Vec3 c) {
+    Vec3 first = b.minus(a);
+    Vec3 second = c.minus(b);
+    boolean arc =
+        Math.abs(first.length() - second.length()) <= ALIKE * first.length()
+            && first.dot(second) > Math.cos(GENTLE) * first.length() * second.length();
+    Vec3 chord = first.unit();
+    return arc ? mirrored(chord.plus(second.unit()).unit(), chord) : chord;
+  }
+
+  /** A direction on the other side of an axis. */
+  private static Vec3 mirrored(Vec3 direction, Vec3 axis) {
+    return axis.times(2 * direction.dot(axis)).minus(direction);
   }
 
   /** The section square to the incoming direction, run on to the plane that halves the corner. */

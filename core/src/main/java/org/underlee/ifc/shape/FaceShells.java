@@ -58,7 +58,8 @@ final class FaceShells {
       rings.add(ring(bound));
     }
     if (rings.isEmpty()) {
-      throw Unreadable.degenerate(face, "it has no bounds");
+      // Exporters leave such behind where a sliver of a face vanished; there is nothing to draw.
+      return;
     }
     List<Vec3> outline = rings.remove(outer < 0 ? largest(rings) : outer);
     try {

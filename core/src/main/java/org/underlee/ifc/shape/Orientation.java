@@ -62,9 +62,12 @@ final class Orientation {
       return mesh;
     }
     Orientation work = new Orientation(mesh);
+    if (declaredClosed && !work.isClosed()) {
+      work = new Orientation(NearPoints.merged(mesh));
+    }
     if (work.agrees()) {
       boolean closed = declaredClosed || work.isClosed();
-      return closed && mesh.volume() < 0 ? work.turned() : mesh;
+      return closed && work.mesh.volume() < 0 ? work.turned() : work.mesh;
     }
     return work.flooded(declaredClosed);
   }

@@ -95,6 +95,15 @@ final class PlaneCut {
     return above ? cut.cut(plane) : Mesh.EMPTY;
   }
 
+  /** The part of the mesh below all planes of a convex region; empty when there is none. */
+  static Mesh below(Mesh mesh, List<Plane> region, double grid) {
+    Mesh inside = mesh;
+    for (Plane plane : region) {
+      inside = inside.isEmpty() ? inside : above(inside, plane.turned(), grid);
+    }
+    return inside;
+  }
+
   private Mesh cut(Plane plane) {
     for (int t = 0; t < mesh.triangleCount(); t++) {
       triangle(mesh.corner(t, 0), mesh.corner(t, 1), mesh.corner(t, 2));
@@ -200,7 +209,7 @@ final class PlaneCut {
     return new Vec3(snap(p.x()), snap(p.y()), snap(p.z()));
   }
 
-  private static void requireClosed(Mesh mesh) {
+  static void requireClosed(Mesh mesh) {
     Vec3 sum = Vec3.ZERO;
     double area = 0;
     for (int t = 0; t < mesh.triangleCount(); t++) {

@@ -123,11 +123,11 @@ final class Revolutions {
   private Mesh sphere(StepInstance solid) {
     double r = Curves.positive(solid, 1);
     List<Vec2> half = new ArrayList<>();
-    // Twice as fine as a circle: both of its curvatures move the corners out.
-    int sides = new Arc(Vec3.ZERO, Vec3.X.times(r), Vec3.Y, curves.sag()).sides(Math.PI);
-    for (int i = 0; i <= 2 * sides; i++) {
-      double t = Math.PI * i / (2 * sides) - Math.PI / 2;
-      half.add(new Vec2(i == 0 || i == 2 * sides ? 0 : r * Math.cos(t), r * Math.sin(t)));
+    // Three times as fine as a circle: both of its curvatures move the corners out.
+    int sides = 3 * new Arc(Vec3.ZERO, Vec3.X.times(r), Vec3.Y, curves.sag()).sides(Math.PI);
+    for (int i = 0; i <= sides; i++) {
+      double t = Math.PI * i / sides - Math.PI / 2;
+      half.add(new Vec2(i == 0 || i == sides ? 0 : r * Math.cos(t), r * Math.sin(t)));
     }
     Mesh mesh = aboutZ(Axes.placement(solid.follow(0)), half, curves.sag() / 4);
     double grow = Math.cbrt(4 * Math.PI / 3 * r * r * r / mesh.volume());
