@@ -3,10 +3,13 @@ package org.underlee.samples;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
+import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.underlee.bay.Bay;
 import org.underlee.bay.FieldBays;
 import org.underlee.framing.BuildingElement;
+import org.underlee.framing.Role;
 import org.underlee.geom.Box;
 import org.underlee.geom.Extrusion;
 import org.underlee.geom.Mesh;
@@ -35,7 +38,15 @@ public final class PartsFit {
   public static List<String> meetings(Design design) {
     List<BuildingElement> elements = design.survey().model().elements();
     List<Solid> solids = new ArrayList<>();
-    elements.forEach(e -> solids.add(Solid.of(e.name() + " #" + e.instance(), e.shape())));
+    // rails and pans lie over the sheet of joist hangers, which is thinner than their side gap
+    Set<Long> hangers =
+        design.survey().framing().roles().stream()
+            .filter(r -> r.role() == Role.HANGER)
+            .map(r -> r.member().element().instance())
+            .collect(Collectors.toSet());
+    elements.stream()
+        .filter(e -> !hangers.contains(e.instance()))
+        .forEach(e -> solids.add(Solid.of(e.name() + " #" + e.instance(), e.shape())));
     List<Part> parts = design.layout().parts();
     parts.forEach(p -> p.bodies().forEach(b -> solids.add(Solid.of(p.id(), b.mesh()))));
     List<String> met = new ArrayList<>();
