@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Set;
 import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.index.strtree.STRtree;
+import org.underlee.geom.BarMeasure;
 import org.underlee.geom.Box;
 import org.underlee.geom.Tolerance;
 
@@ -26,7 +27,10 @@ public final class Neighbourhood {
   private static final int STEPS = 2;
 
   /** Walls beside a field and boards upon it stand no further than this from its joists. */
-  private static final double BESIDE = 2;
+  private static final double BESIDE = 1;
+
+  /** A joist is half a metre long or longer, and level to within 5°. */
+  private static final double SHORTEST_IN_PLAN = 0.49;
 
   private static final Set<String> BOARDS = Set.of("IfcCovering");
 
@@ -43,11 +47,22 @@ public final class Neighbourhood {
   }
 
   /**
+   * Whether an element inside of this box may be a joist, or what joins joists to anything away
+   * from them: a column or a fitting is not long enough in plan.
+   */
+  public static boolean mayTell(Box body) {
+    return body.size().horizontal().length() >= SHORTEST_IN_PLAN;
+  }
+
+  /**
    * The neighbourhood of all sets of joists.
    *
-   * @param bars every element of a class that framing {@link #isMadeOf}; others are passed over
+   * @param bars every element of a class that framing {@link #isMadeOf} and that {@link #mayTell};
+   *     others are passed over
    */
   public static Neighbourhood of(List<BuildingElement> bars, Told told) {
+    // Measured by all processors; the bars keep what was found.
+    bars.parallelStream().forEach(bar -> BarMeasure.of(bar.shape()));
     Members members = Members.of(bars, told);
     List<Member> level = members.level().toList();
     Box all = Box.around(members.all().stream().map(Neighbourhood::around).toList());

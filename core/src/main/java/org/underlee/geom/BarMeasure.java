@@ -28,6 +28,10 @@ public final class BarMeasure {
 
   /** The box of the bar, or empty for a mesh that is flat, empty or too fine to be a bar. */
   public static Optional<OrientedBox> of(Mesh mesh) {
+    return mesh.bar();
+  }
+
+  static Optional<OrientedBox> measured(Mesh mesh) {
     if (mesh.triangleCount() < 4 || mesh.triangleCount() > MOST_TRIANGLES) {
       return Optional.empty();
     }

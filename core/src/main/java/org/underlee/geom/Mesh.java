@@ -2,6 +2,8 @@ package org.underlee.geom;
 
 import java.util.Arrays;
 import java.util.Collection;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 
 /**
  * A triangle mesh: vertices in metres, faces counter-clockwise seen from outside. A closed mesh has
@@ -12,6 +14,13 @@ public final class Mesh {
 
   private final double[] xyz;
   private final int[] corners;
+
+  /** Worked out when first asked for, the same whoever does it. */
+  private volatile @Nullable Box bounds;
+
+  private volatile @Nullable Bar bar;
+
+  private record Bar(Optional<OrientedBox> box) {}
 
   /**
    * @param xyz three numbers a vertex
@@ -94,13 +103,32 @@ public final class Mesh {
   }
 
   public Box bounds() {
-    double[] low = {Double.POSITIVE_INFINITY, Double.POSITIVE_INFINITY, Double.POSITIVE_INFINITY};
-    double[] high = {Double.NEGATIVE_INFINITY, Double.NEGATIVE_INFINITY, Double.NEGATIVE_INFINITY};
-    for (int i = 0; i < xyz.length; i++) {
-      low[i % 3] = Math.min(low[i % 3], xyz[i]);
-      high[i % 3] = Math.max(high[i % 3], xyz[i]);
+    Box known = bounds;
+    if (known == null) {
+      known = measuredBounds();
+      bounds = known;
     }
-    return new Box(new Vec3(low[0], low[1], low[2]), new Vec3(high[0], high[1], high[2]));
+    return known;
+  }
+
+  private Box measuredBounds() {
+    double[] min = {Double.POSITIVE_INFINITY, Double.POSITIVE_INFINITY, Double.POSITIVE_INFINITY};
+    double[] max = {Double.NEGATIVE_INFINITY, Double.NEGATIVE_INFINITY, Double.NEGATIVE_INFINITY};
+    for (int i = 0; i < xyz.length; i++) {
+      min[i % 3] = Math.min(min[i % 3], xyz[i]);
+      max[i % 3] = Math.max(max[i % 3], xyz[i]);
+    }
+    return new Box(new Vec3(min[0], min[1], min[2]), new Vec3(max[0], max[1], max[2]));
+  }
+
+  /** As {@link BarMeasure} finds it. */
+  Optional<OrientedBox> bar() {
+    Bar known = bar;
+    if (known == null) {
+      known = new Bar(BarMeasure.measured(this));
+      bar = known;
+    }
+    return known.box;
   }
 
   /**

@@ -7,9 +7,12 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalLong;
+import java.util.Set;
 import java.util.function.BiPredicate;
 import java.util.function.Function;
 import java.util.function.Predicate;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
 import org.underlee.finding.Finding;
 import org.underlee.finding.InputException;
@@ -152,15 +155,18 @@ public final class IfcModel implements ElementSource {
    * What a search for some places looks at: the elements that tell where those are, and what is
    * there. Solids are read of these alone, and of others where nothing less tells their place.
    *
-   * @param telling the classes that tell, of which all are read
+   * @param telling the classes that tell
+   * @param mayTell whether one of these may tell, from a box around its body
    * @param told from these, whether an element of a class and inside of a box is wanted; empty when
    *     there are no such places
    */
   public ModelPart near(
       Predicate<String> telling,
+      Predicate<Box> mayTell,
       Function<List<BuildingElement>, Optional<BiPredicate<String, Box>>> told) {
     Elements reader = reader();
-    List<Elements.Read> first = reader.read(reader.indices(telling), (ifcClass, box) -> true);
+    List<Elements.Read> first =
+        reader.read(reader.indices(telling), (ifcClass, box) -> mayTell.test(box));
     List<BuildingElement> bars = first.stream().flatMap(r -> r.element().stream()).toList();
     BiPredicate<String, Box> wanted = told.apply(bars).orElse(null);
     if (wanted == null) {
@@ -172,7 +178,9 @@ public final class IfcModel implements ElementSource {
         all.add(read);
       }
     }
-    all.addAll(reader.read(reader.indices(telling.negate()), wanted));
+    Set<Integer> done = first.stream().map(Elements.Read::index).collect(Collectors.toSet());
+    int[] rest = IntStream.of(reader.indices(c -> true)).filter(i -> !done.contains(i)).toArray();
+    all.addAll(reader.read(rest, wanted));
     all.sort(Comparator.comparingInt(Elements.Read::index));
     return part(all, reader.spaces(wanted));
   }

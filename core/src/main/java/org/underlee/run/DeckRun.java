@@ -6,6 +6,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.concurrent.CompletableFuture;
 import org.underlee.bay.BayFinder;
 import org.underlee.bay.CrossingFinder;
 import org.underlee.bay.FieldBays;
@@ -70,6 +71,7 @@ public final class DeckRun {
   }
 
   private static Survey survey(StepFile given, SurveyRequest request) {
+    CompletableFuture<String> sha256 = CompletableFuture.supplyAsync(given::sha256);
     Optional<Strip.Stripped> stripped = Strip.mayHold(given) ? stripped(given) : Optional.empty();
     StepFile designers = stripped.map(s -> StepFile.of(s.bytes(), given.name())).orElse(given);
     IfcModel model = IfcModel.of(designers);
@@ -91,7 +93,7 @@ public final class DeckRun {
     assumed.map(AssumedFraming::finding).ifPresent(findings::add);
     findings.addAll(framing.findings());
     return new Survey(
-        Source.of(given, model),
+        Source.of(given, sha256.join(), model),
         services.sources(),
         model,
         request,
@@ -160,6 +162,7 @@ public final class DeckRun {
   private static ModelPart nearFraming(IfcModel model, Told told) {
     return model.near(
         Neighbourhood::isMadeOf,
+        Neighbourhood::mayTell,
         bars -> {
           Neighbourhood places = Neighbourhood.of(bars, told);
           return places.isEmpty() ? Optional.empty() : Optional.of(places::concerns);

@@ -54,7 +54,7 @@ record Services(
 
   private void read(StepFile file, List<Box> decks, Set<String> known) {
     IfcModel model = IfcModel.of(file);
-    sources.add(Source.of(file, model));
+    sources.add(Source.of(file, file.sha256(), model));
     ModelPart site = part(model, decks, SAME_SITE);
     List<Box> near = decks.stream().map(d -> d.grown(NEAR)).toList();
     site.elements().stream()
@@ -73,6 +73,7 @@ record Services(
     List<Box> wanted = decks.stream().map(d -> d.grown(reach)).toList();
     return model.near(
         ifcClass -> false,
+        box -> false,
         none -> Optional.of((ifcClass, box) -> wanted.stream().anyMatch(box::meets)));
   }
 

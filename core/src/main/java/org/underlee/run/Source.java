@@ -12,8 +12,7 @@ import org.underlee.step.StepFile;
  * @param lengthUnit {@code FOOT}
  */
 public record Source(String file, String sha256, String ifcSchema, String lengthUnit) {
-  static Source of(StepFile given, IfcModel model) {
-    return new Source(
-        given.name(), given.sha256(), model.schema().name(), model.units().lengthName());
+  static Source of(StepFile given, String sha256, IfcModel model) {
+    return new Source(given.name(), sha256, model.schema().name(), model.units().lengthName());
   }
 }

@@ -5,6 +5,14 @@ import java.util.List;
 
 /** Decodes the values of one instance or header entity. */
 final class StepParser {
+  private static final StepValue OMITTED = new StepValue.Omitted();
+  private static final StepValue DERIVED = new StepValue.Derived();
+
+  /** A double holds every whole number up to this many digits, and each of these powers of ten. */
+  private static final int EXACT_DIGITS = 15;
+
+  private static final double[] POWERS = powers();
+
   private final StepCursor cursor;
   private int depth;
 
@@ -74,8 +82,8 @@ final class StepParser {
       case '\'' -> text();
       case '.' -> enumeration();
       case '(' -> list();
-      case '$' -> sign(new StepValue.Omitted());
-      case '*' -> sign(new StepValue.Derived());
+      case '$' -> sign(OMITTED);
+      case '*' -> sign(DERIVED);
       case '"' -> binary();
       default -> c == '-' || c == '+' || isDigit(c) ? number() : typed();
     };
@@ -180,8 +188,44 @@ final class StepParser {
     return real ? new StepValue.Real(raw, value) : new StepValue.Int(raw, value);
   }
 
+  private static double[] powers() {
+    double[] powers = new double[EXACT_DIGITS + 1];
+    powers[0] = 1;
+    for (int i = 1; i < powers.length; i++) {
+      powers[i] = powers[i - 1] * 10;
+    }
+    return powers;
+  }
+
+  /**
+   * The value of a plain number of few digits; NaN for any other. Its digits are a whole number
+   * that a double holds, and so is the power of ten: one division rounds as the standard says.
+   */
+  static double plain(String raw) {
+    int at = raw.startsWith("-") ? 1 : 0;
+    long digits = 0;
+    int count = 0;
+    int decimals = -1;
+    for (; at < raw.length(); at++) {
+      char c = raw.charAt(at);
+      if (c == '.' && decimals < 0) {
+        decimals = 0;
+      } else if (isDigit(c) && ++count <= EXACT_DIGITS) {
+        digits = digits * 10 + (c - '0');
+        decimals += decimals < 0 ? 0 : 1;
+      } else {
+        return Double.NaN;
+      }
+    }
+    double value = digits / POWERS[Math.max(decimals, 0)];
+    return count == 0 ? Double.NaN : raw.startsWith("-") ? -value : value;
+  }
+
   private double parse(String raw, int start) {
-    double value;
+    double value = plain(raw);
+    if (!Double.isNaN(value)) {
+      return value;
+    }
     try {
       value = Double.parseDouble(raw);
     } catch (NumberFormatException e) {

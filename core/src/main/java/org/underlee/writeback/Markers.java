@@ -22,7 +22,7 @@ final class Markers {
               + " sha256 of the original ([0-9a-f]{64}), length ([0-9]{1,10}) \\*/");
 
   /** What any format's first line starts with. */
-  static final String BEGINS = "/* Underlee begins:";
+  private static final String BEGINS = "/* Underlee begins:";
 
   static final String END = "/* Underlee ends */";
 

@@ -13,6 +13,9 @@ public final class Strip {
   /** The property set that every assembly of ours carries. */
   static final String LAYOUT_SET = "Underlee_Layout";
 
+  /** In the marks and in the name of the property set. */
+  private static final String IN_ALL_OF_OURS = "Underlee";
+
   private static final String LAYOUT_NAME = "'" + LAYOUT_SET + "'";
 
   private Strip() {}
@@ -46,7 +49,7 @@ public final class Strip {
    * size that has never seen this program is known for one at once.
    */
   public static boolean mayHold(StepFile file) {
-    return file.holds(Markers.BEGINS) || file.holds(Markers.END) || file.holds(LAYOUT_NAME);
+    return file.holds(IN_ALL_OF_OURS);
   }
 
   /**

@@ -2,21 +2,23 @@ package org.underlee.step;
 
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import java.lang.management.ManagementFactory;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Queue;
 import java.util.concurrent.ConcurrentLinkedQueue;
+import java.util.concurrent.atomic.AtomicInteger;
 import java.util.stream.LongStream;
 import java.util.stream.Stream;
 import org.underlee.finding.InputException;
-import org.underlee.ifc.IfcModel;
 import org.underlee.run.DeckRun;
 
 /**
  * Damages models by seed and reads them: each mutant gives a result or a declared error, in time.
- * As a program: {@code Fuzz FIRST_SEED COUNT FOLDER…}; see docs/benchmarks/reading.md.
+ * As a program: {@code Fuzz FIRST_SEED COUNT THREADS FOLDER…}; see docs/benchmarks/reading.md.
  */
 public final class Fuzz {
   /** Larger files are left out: a mutant of them takes the time of a hundred of a small one. */
@@ -27,10 +29,14 @@ public final class Fuzz {
 
   private static final int SHOWN_FAULTS = 40;
 
+  /** How often a long run says how far it is. */
+  private static final int REPORTED = 50_000;
+
   private final List<Path> files;
   private final List<byte[]> models = new ArrayList<>();
-  private int read;
-  private int refused;
+  private final AtomicInteger read = new AtomicInteger();
+  private final AtomicInteger refused = new AtomicInteger();
+  private final Queue<String> faults = new ConcurrentLinkedQueue<>();
 
   Fuzz(List<Path> files) throws IOException {
     this.files = files;
@@ -62,10 +68,29 @@ public final class Fuzz {
 
   /** The faults among the mutants of some seeds, each with what is needed to see it again. */
   List<String> faults(long firstSeed, long count) {
-    ConcurrentLinkedQueue<String> faults = new ConcurrentLinkedQueue<>();
     LongStream.range(firstSeed, firstSeed + count)
         .takeWhile(seed -> faults.size() < SHOWN_FAULTS)
-        .forEach(seed -> tryOne(seed, faults));
+        .forEach(this::tryOne);
+    return List.copyOf(faults);
+  }
+
+  /** The same by several threads: each takes every so-manieth seed. */
+  List<String> faults(long firstSeed, long count, int threads) throws InterruptedException {
+    List<Thread> workers = new ArrayList<>();
+    for (int t = 0; t < threads; t++) {
+      int own = t;
+      workers.add(
+          new Thread(
+              () ->
+                  LongStream.range(firstSeed, firstSeed + count)
+                      .filter(seed -> seed % threads == own)
+                      .takeWhile(seed -> faults.size() < SHOWN_FAULTS)
+                      .forEach(this::tryOne)));
+    }
+    workers.forEach(Thread::start);
+    for (Thread worker : workers) {
+      worker.join();
+    }
     return List.copyOf(faults);
   }
 
@@ -73,14 +98,14 @@ public final class Fuzz {
     return Mutation.mutant(models.get((int) (seed % models.size())), seed);
   }
 
-  private void tryOne(long seed, ConcurrentLinkedQueue<String> faults) {
+  private void tryOne(long seed) {
     String what = files.get((int) (seed % files.size())) + ", seed " + seed;
-    long start = System.nanoTime();
+    long start = ownNanos();
     try {
       everything(mutant(seed));
-      read++;
+      read.incrementAndGet();
     } catch (InputException e) {
-      refused++;
+      refused.incrementAndGet();
       if (e.advice().isBlank() || e.place().file().isEmpty()) {
         faults.add(what + ": an error without place or advice: " + e.getMessage());
       }
@@ -88,10 +113,18 @@ public final class Fuzz {
       StackTraceElement[] trace = e.getStackTrace();
       faults.add(what + ": " + e + " at " + List.of(trace).subList(0, Math.min(6, trace.length)));
     }
-    long millis = (System.nanoTime() - start) / 1_000_000;
+    long millis = (ownNanos() - start) / 1_000_000;
     if (millis > SLOWEST_MILLIS) {
       faults.add(what + ": took " + millis + " ms");
     }
+    if ((seed + 1) % REPORTED == 0) {
+      System.out.println("seed " + seed + ", faults so far: " + faults.size());
+    }
+  }
+
+  /** Time of the thread itself, so that other work on the machine makes no fault. */
+  private static long ownNanos() {
+    return ManagementFactory.getThreadMXBean().getCurrentThreadCpuTime();
   }
 
   /** All that reads a model: each instance, each element, the whole survey. */
@@ -105,26 +138,26 @@ public final class Fuzz {
         continue;
       }
     }
-    IfcModel.of(file).elements();
-    DeckRun.survey(model, "mutant.ifc");
+    DeckRun.survey(model, "mutant.ifc").model().elements();
   }
 
   int read() {
-    return read;
+    return read.get();
   }
 
   int refused() {
-    return refused;
+    return refused.get();
   }
 
-  public static void main(String[] args) throws IOException {
+  public static void main(String[] args) throws IOException, InterruptedException {
     List<Path> files = new ArrayList<>();
-    for (int i = 2; i < args.length; i++) {
+    for (int i = 3; i < args.length; i++) {
       files.addAll(smallModels(Path.of(args[i])));
     }
     Fuzz fuzz = new Fuzz(files);
     long start = System.nanoTime();
-    List<String> faults = fuzz.faults(Long.parseLong(args[0]), Long.parseLong(args[1]));
+    List<String> faults =
+        fuzz.faults(Long.parseLong(args[0]), Long.parseLong(args[1]), Integer.parseInt(args[2]));
     faults.forEach(System.out::println);
     System.out.printf(
         Locale.ROOT,
@@ -134,5 +167,6 @@ public final class Fuzz {
         fuzz.refused(),
         faults.size(),
         (System.nanoTime() - start) / 1e9);
+    System.exit(faults.isEmpty() ? 0 : 1);
   }
 }

@@ -6,11 +6,14 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Random;
 import java.util.Set;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.underlee.finding.InputException;
@@ -18,19 +21,45 @@ import org.underlee.ifc.IfcModel;
 
 /** Damaged models give a result or a declared error, and nothing else. */
 class FuzzTest {
-  /** More can be asked for with {@code -Dunderlee.mutants}; a million were tried once. */
-  private static final long MUTANTS = Long.getLong("underlee.mutants", 1500);
+  /** More can be asked for with {@code -Dunderlee.mutants}; see docs/benchmarks/reading.md. */
+  private static final long MUTANTS = Long.getLong("underlee.mutants", 10_000);
 
   private static List<Path> samples() throws IOException {
     return Fuzz.smallModels(Path.of(System.getProperty("underlee.root")).resolve("samples"));
   }
 
+  /**
+   * In a process of its own, whose memory can be held to 512 MB. With public models where there are
+   * any.
+   */
   @Test
-  void aDamagedSampleIsReadOrRefusedInTime() throws IOException {
-    Fuzz fuzz = new Fuzz(samples());
-    assertThat(fuzz.faults(0, MUTANTS)).isEmpty();
-    assertThat(fuzz.read()).isGreaterThan((int) (MUTANTS / 5));
-    assertThat(fuzz.refused()).isGreaterThan((int) (MUTANTS / 5));
+  void aDamagedModelIsReadOrRefusedInTimeAndMemory() throws IOException, InterruptedException {
+    Path corpus = Path.of(System.getProperty("underlee.corpus"), "edge");
+    List<String> command =
+        new ArrayList<>(
+            List.of(
+                Path.of(System.getProperty("java.home"), "bin", "java").toString(),
+                "-Xmx512m",
+                "-Djava.util.concurrent.ForkJoinPool.common.parallelism=0",
+                "-cp",
+                System.getProperty("java.class.path"),
+                Fuzz.class.getName(),
+                "0",
+                String.valueOf(MUTANTS),
+                String.valueOf(Runtime.getRuntime().availableProcessors()),
+                Path.of(System.getProperty("underlee.root"), "samples").toString()));
+    if (Files.isDirectory(corpus)) {
+      command.add(corpus.toString());
+    }
+    Process fuzz = new ProcessBuilder(command).redirectErrorStream(true).start();
+    String said = new String(fuzz.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
+    assertThat(fuzz.waitFor()).as(said).isZero();
+    Matcher counts = Pattern.compile("(\\d+) mutants read, (\\d+) refused, 0 faults").matcher(said);
+    assertThat(counts.find()).as(said).isTrue();
+    long read = Long.parseLong(counts.group(1));
+    long refused = Long.parseLong(counts.group(2));
+    assertThat(read + refused).isEqualTo(MUTANTS);
+    assertThat(Math.min(read, refused)).as(said).isGreaterThan(MUTANTS / 5);
   }
 
   @Test
@@ -58,23 +87,57 @@ class FuzzTest {
   }
 
   @Test
-  void aModelCutOffAnywhereIsRefusedUntilOnlyTheTrailerIsMissing() throws IOException {
-    byte[] model = Files.readAllBytes(samples().get(0));
-    assertThat(model.length).isLessThan(64 << 10);
-    int complete = new String(model, StandardCharsets.ISO_8859_1).lastIndexOf("ENDSEC;") + 7;
-    int read = 0;
-    for (int end = 0; end < model.length; end++) {
-      try {
-        StepFile file = StepFile.of(Arrays.copyOf(model, end), "cut.ifc");
-        assertThat(end).isGreaterThanOrEqualTo(complete);
-        assertThat(IfcModel.of(file).elements()).isNotEmpty();
-        read++;
-      } catch (InputException e) {
-        assertThat(end).as(e.getMessage()).isLessThan(complete);
-        assertThat(e.advice()).isNotBlank();
+  void aSampleCutOffAnywhereIsRefusedUntilOnlyTheTrailerIsMissing() throws IOException {
+    assertThat(readWhenCut(samples().get(0), 1)).isPositive();
+  }
+
+  /**
+   * Every place to cut off every model up to 64 KB takes an hour: here each so-manieth place of a
+   * few; {@code -Dunderlee.cuts=1} asks for all.
+   */
+  @Test
+  void modelsCutOffAnywhereAreReadOrRefused() throws IOException {
+    Path corpus = Path.of(System.getProperty("underlee.corpus"));
+    int step = Integer.getInteger("underlee.cuts", 997);
+    int models = 0;
+    try (Stream<Path> ours = Files.walk(Path.of(System.getProperty("underlee.root"), "samples"));
+        Stream<Path> others = Files.isDirectory(corpus) ? Files.walk(corpus) : Stream.empty()) {
+      for (Path path :
+          Stream.concat(ours, others).filter(p -> p.toString().endsWith(".ifc")).toList()) {
+        if (Files.size(path) <= 64 << 10 && isRead(path)) {
+          readWhenCut(path, step);
+          models++;
+        }
       }
     }
-    assertThat(read).isPositive();
+    assertThat(models).isPositive();
+  }
+
+  private static boolean isRead(Path path) throws IOException {
+    try {
+      StepFile file = StepFile.of(Files.readAllBytes(path), "whole.ifc");
+      return file.findings().isEmpty() && file.count() > 0;
+    } catch (InputException e) {
+      return false;
+    }
+  }
+
+  /** How many of the lengths, each so many bytes apart, are read; the others are refused. */
+  private static int readWhenCut(Path path, int step) throws IOException {
+    byte[] model = Files.readAllBytes(path);
+    int complete = new String(model, StandardCharsets.ISO_8859_1).lastIndexOf("ENDSEC") + 7;
+    int read = 0;
+    for (int end = 0; end < model.length; end += step) {
+      try {
+        IfcModel.of(StepFile.of(Arrays.copyOf(model, end), "cut.ifc")).elements();
+        assertThat(end).as("%s", path).isGreaterThanOrEqualTo(complete);
+        read++;
+      } catch (InputException e) {
+        assertThat(e.advice()).as("%s cut at %d", path, end).isNotBlank();
+        assertThat(e.place().file()).as("%s cut at %d", path, end).isPresent();
+      }
+    }
+    return read;
   }
 
   @Test

@@ -1,6 +1,7 @@
 package org.underlee.ifc.shape;
 
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -9,6 +10,7 @@ import org.underlee.geom.Box;
 import org.underlee.geom.Transform;
 import org.underlee.geom.Vec3;
 import org.underlee.step.StepInstance;
+import org.underlee.step.StepValue;
 
 /**
  * How far a representation reaches, without its solid: a box, in file units, that surely holds it.
@@ -63,6 +65,7 @@ public final class Reach {
     return switch (item.keyword()) {
       case "IFCEXTRUDEDAREASOLID" -> swept(item);
       case "IFCMAPPEDITEM" -> mapped(item, depth);
+      case "IFCFACETEDBREP" -> faceted(item.follow(0));
       case "IFCBOOLEANCLIPPINGRESULT" -> item(item.follow(1), depth + 1);
       case "IFCTRIANGULATEDFACESET", "IFCPOLYGONALFACESET" -> points(item.follow(0));
       default -> Optional.empty();
@@ -71,20 +74,42 @@ public final class Reach {
 
   private static Optional<Box> swept(StepInstance solid) {
     StepInstance profile = solid.follow(0);
-    double radius;
+    double x;
+    double y;
     if (BOXED_PROFILES.contains(profile.keyword())) {
-      radius = Math.hypot(profile.number(3), profile.number(4)) / 2;
+      x = profile.number(3) / 2;
+      y = profile.number(4) / 2;
     } else if (ROUND_PROFILES.contains(profile.keyword())) {
-      radius = profile.number(3) * PAST_CIRCLE;
+      x = profile.number(3) * PAST_CIRCLE;
+      y = x;
     } else {
       return Optional.empty();
     }
-    Transform frame = Axes.optionalPlacement(solid, 1);
-    Vec3 middle = Axes.optionalPlacement(profile, 2).origin();
-    Vec3 way = Axes.direction(solid.follow(2));
-    Vec3 from = frame.apply(middle);
-    Vec3 to = frame.apply(middle.plus(way.times(solid.number(3))));
-    return Optional.of(Box.EMPTY.with(from).with(to).grown(radius));
+    Vec3 half = new Vec3(x, y, 0);
+    Box section = new Box(half.negated(), half).moved(Axes.optionalPlacement(profile, 2));
+    Vec3 way = Axes.direction(solid.follow(2)).times(solid.number(3));
+    Box swept = section.union(new Box(section.min().plus(way), section.max().plus(way)));
+    return Optional.of(swept.moved(Axes.optionalPlacement(solid, 1)));
+  }
+
+  /** Around the corners of all its faces; each is looked up once, though several faces share it. */
+  private static Optional<Box> faceted(StepInstance shell) {
+    Set<Long> seen = new HashSet<>();
+    Box box = Box.EMPTY;
+    for (StepInstance face : shell.followAll(0)) {
+      for (StepInstance bound : face.followAll(0)) {
+        StepInstance loop = bound.follow(0);
+        if (!loop.keyword().equals("IFCPOLYLOOP")) {
+          return Optional.empty();
+        }
+        for (StepValue corner : loop.list(0)) {
+          if (corner instanceof StepValue.Reference r && seen.add(r.id())) {
+            box = box.with(Axes.point(loop.resolve(r)));
+          }
+        }
+      }
+    }
+    return Optional.of(box);
   }
 
   private Optional<Box> mapped(StepInstance item, int depth) {
