@@ -86,7 +86,7 @@ public final class CrossingFinder {
     for (Indexed indexed : near) {
       Box inside = space.inside(indexed.element.shape(), field.frame());
       boolean below =
-          indexed.post && inside.max().z() <= bay.joistBottom(bay.stretch().middle()) + BESIDE_BEAM;
+          indexed.post && inside.max().z() <= bay.joistBottom(inside.centre().y()) + BESIDE_BEAM;
       if (!inside.isEmpty() && !below) {
         found.add(crossing(indexed.element, inside, field, bay));
       }

@@ -23,7 +23,8 @@ final class SeveralLevels implements FramingCase {
     List<Piece> pieces = new ArrayList<>();
     double u = 0;
     for (int level = 0; level < levels; level++) {
-      double step = stacked ? 2800 : 180 + random.nextInt(500);
+      // the posts of a balcony stand on the boards of the one below, not between its joists
+      double step = stacked ? Math.max(2800, yard.top + 50) : 180 + random.nextInt(500);
       Plot plot = yard.plot("level" + level, stacked ? 0 : u, 0, Xyz.Y);
       int n = 4 + random.nextInt(4);
       double run = 1500 + random.nextInt(1500);
@@ -41,7 +42,7 @@ final class SeveralLevels implements FramingCase {
       u += width + 300;
     }
     yard.pieces.addAll(pieces);
-    double high = yard.top + 2400 + (stacked ? levels * 2800 : 2400);
+    double high = yard.top + 2400 + (stacked ? levels * Math.max(2800, yard.top + 50) : 2400);
     yard.wall("house", -1500, -yard.w - 200, 12000, -yard.w, 0, high);
     return yard.model(decks.toArray(Truth.Deck[]::new));
   }
