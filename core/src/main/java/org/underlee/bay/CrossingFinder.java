@@ -85,9 +85,7 @@ public final class CrossingFinder {
     List<Crossing> found = new ArrayList<>();
     for (Indexed indexed : near) {
       Box inside = space.inside(indexed.element.shape(), field.frame());
-      boolean below =
-          indexed.post && inside.max().z() <= bay.joistBottom(inside.centre().y()) + BESIDE_BEAM;
-      if (!inside.isEmpty() && !below) {
+      if (!inside.isEmpty() && !(indexed.post && isBelow(inside, bay))) {
         found.add(crossing(indexed.element, inside, field, bay));
       }
     }
@@ -95,6 +93,10 @@ public final class CrossingFinder {
     joined.sort(
         Comparator.comparingDouble(Crossing::at).thenComparing(c -> c.element().globalId()));
     return joined;
+  }
+
+  private static boolean isBelow(Box inside, Bay bay) {
+    return inside.max().z() <= bay.joistBottom(inside.centre().y()) + BESIDE_BEAM;
   }
 
   private static Crossing crossing(BuildingElement element, Box inside, Field field, Bay bay) {

@@ -12,6 +12,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.underlee.framing.TimberDeck;
+import org.underlee.geom.Transform;
 import org.underlee.geom.Vec2;
 import org.underlee.geom.Vec3;
 
@@ -125,6 +126,19 @@ class BayFinderTest {
     assertThat(crossing.round()).isFalse();
     // what lies within 2 mm of the bay's ends is not looked at
     assertThat(crossing.at()).isCloseTo(L - 0.05, within(2e-3));
+  }
+
+  /** Its box meets the bay's, as the bay is not square to the world, but it is in none. */
+  @Test
+  void aPostBesideABayThatStandsTurnedIsNoCrossing() {
+    double s = Math.sqrt(0.5);
+    TimberDeck deck =
+        TimberDeck.plain(4)
+            .bar("IfcColumn", "post", 1.3, L + W, 0, 1.4, L + W + 0.1, Z)
+            .bar("IfcColumn", "guard", 0.55, L + W, Z - 0.1, 0.65, L + W + 0.1, Z + D + 1)
+            .moved(new Transform(Vec3.ZERO, new Vec3(s, s, 0), new Vec3(-s, s, 0), Vec3.Z));
+    assertThat(deck.role("guard")).isEqualTo("guard-post");
+    assertThat(deck.bays()).hasSize(3).allSatisfy(b -> assertThat(b.crossings()).isEmpty());
   }
 
   @ParameterizedTest
