@@ -3,6 +3,7 @@ package org.underlee.bay;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.underlee.geom.Interval;
 
 /**
  * Joins the covering around a pipe or a duct to what it is wrapped around: one crossing, not two.
@@ -33,34 +34,19 @@ final class Insulation {
     return crossing.element().ifcClass().equals("IfcCovering");
   }
 
+  /** Whether both are seen as one in the other when looked at along the way they run. */
   private static boolean isAround(Crossing covering, Crossing inner) {
-    boolean wider =
-        switch (inner.way()) {
-          case THROUGH ->
-              covering.stretch().contains(inner.stretch())
-                  && covering.acrossStretch().contains(inner.acrossStretch());
-          case ALONG ->
-              covering.acrossStretch().contains(inner.acrossStretch())
-                  && covering.heights().contains(inner.heights());
-          case ACROSS ->
-              covering.stretch().contains(inner.stretch())
-                  && covering.heights().contains(inner.heights());
-        };
-    boolean concentric =
-        switch (inner.way()) {
-          case THROUGH ->
-              isNear(covering.at(), inner.at()) && isNear(covering.across(), inner.across());
-          case ALONG ->
-              isNear(covering.across(), inner.across())
-                  && isNear(covering.heights().middle(), inner.heights().middle());
-          case ACROSS ->
-              isNear(covering.at(), inner.at())
-                  && isNear(covering.heights().middle(), inner.heights().middle());
-        };
-    return wider && concentric;
+    boolean stretch = wraps(covering.stretch(), inner.stretch());
+    boolean across = wraps(covering.acrossStretch(), inner.acrossStretch());
+    boolean heights = wraps(covering.heights(), inner.heights());
+    return switch (inner.way()) {
+      case THROUGH -> stretch && across;
+      case ALONG -> across && heights;
+      case ACROSS -> stretch && heights;
+    };
   }
 
-  private static boolean isNear(double a, double b) {
-    return Math.abs(a - b) <= CONCENTRIC;
+  private static boolean wraps(Interval covering, Interval inner) {
+    return covering.contains(inner) && Math.abs(covering.middle() - inner.middle()) <= CONCENTRIC;
   }
 }

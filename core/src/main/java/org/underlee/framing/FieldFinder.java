@@ -11,6 +11,7 @@ import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
@@ -200,14 +201,7 @@ final class FieldFinder {
   }
 
   private static Interval across(List<Member> joists, Transform frame) {
-    double from = Double.POSITIVE_INFINITY;
-    double to = Double.NEGATIVE_INFINITY;
-    for (Member joist : joists) {
-      Interval own = PlanShape.of(joist.element().shape(), frame).across();
-      from = Math.min(from, own.from());
-      to = Math.max(to, own.to());
-    }
-    return new Interval(from, to);
+    return spread(joists, frame, PlanShape::across);
   }
 
   /** A level frame at the first joist: y along the joists, x to the right, z up. */
@@ -284,14 +278,15 @@ final class FieldFinder {
   }
 
   private static Interval stretch(List<Member> joists, Transform frame) {
-    double from = Double.POSITIVE_INFINITY;
-    double to = Double.NEGATIVE_INFINITY;
-    for (Member joist : joists) {
-      Interval own = PlanShape.of(joist.element().shape(), frame).along();
-      from = Math.min(from, own.from());
-      to = Math.max(to, own.to());
-    }
-    return new Interval(from, to);
+    return spread(joists, frame, PlanShape::along);
+  }
+
+  private static Interval spread(
+      List<Member> joists, Transform frame, Function<PlanShape, Interval> way) {
+    return joists.stream()
+        .map(joist -> way.apply(PlanShape.of(joist.element().shape(), frame)))
+        .reduce(Interval::join)
+        .orElseThrow();
   }
 
   /** The frame moved to the left face of the first line, the high face and the joist bottom. */
