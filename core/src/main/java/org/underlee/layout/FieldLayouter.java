@@ -17,6 +17,8 @@ import org.underlee.framing.Member;
 import org.underlee.kit.Items;
 import org.underlee.kit.Kit;
 import org.underlee.units.Lengths;
+import org.underlee.units.Quantity;
+import org.underlee.units.Words;
 
 /** Lays out one field: plans it, then builds every part in building order. */
 final class FieldLayouter {
@@ -167,11 +169,10 @@ final class FieldLayouter {
           Finding.measured(
               LayoutRules.HEADROOM,
               place,
-              bays.field().id()
-                  + ": "
-                  + Lengths.millimetres(headroom)
-                  + " are left below the gutter; the ground is taken at the posts' feet.",
-              new Measure(headroom * 1000, kit.get(LEAST_HEADROOM) * 1000, "mm"),
+              Words.of(
+                  "%s: %s are left below the gutter; the ground is taken at the posts' feet.",
+                  bays.field().id(), Quantity.length(headroom)),
+              Measure.lengths(headroom, kit.get(LEAST_HEADROOM)),
               "Keep walking routes clear of the gutter, or use a shallower one."));
     }
     if (line.outlets().stream().anyMatch(o -> o.post().isEmpty())) {
@@ -196,13 +197,11 @@ final class FieldLayouter {
           Finding.measured(
               LayoutRules.BEYOND_BEAM,
               bays.field().lines().get(0).plies().get(0).element().place(),
-              bays.field().id()
-                  + ": the pans end at "
-                  + plan.lowEnd().words()
-                  + "; the last "
-                  + Lengths.millimetres(beyond)
-                  + " of the bays, out to the rim, stay open and drip.",
-              new Measure(beyond * 1000, WORTH_SAYING * 1000, "mm"),
+              Words.of(
+                  "%s: the pans end at %s; the last %s of the bays, out to the rim, stay open and"
+                      + " drip.",
+                  bays.field().id(), plan.lowEnd().words(), Quantity.length(beyond)),
+              Measure.lengths(beyond, WORTH_SAYING),
               "Keep what must stay dry on the house side of the beam."));
     }
   }

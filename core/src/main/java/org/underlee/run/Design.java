@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.underlee.finding.Finding;
+import org.underlee.finding.Findings;
 import org.underlee.layout.Layout;
 import org.underlee.layout.Part;
 import org.underlee.takeoff.Takeoff;
@@ -17,7 +18,7 @@ public record Design(Survey survey, Layout layout, Takeoff takeoff, WriteBack.Wr
   public List<Finding> findings() {
     List<Finding> all = new ArrayList<>(survey.findings());
     all.addAll(layout.findings());
-    return all;
+    return Findings.grouped(all);
   }
 
   /** The GlobalId that a part has in the model. */

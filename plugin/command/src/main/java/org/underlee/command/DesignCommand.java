@@ -51,7 +51,7 @@ final class DesignCommand implements Callable<Integer> {
     model.print(
         model.json ? DesignJson.write(design) : DesignText.write(design, model.unitsFor(survey)));
     model.say(outcome(design, target));
-    return model.report(design.findings());
+    return model.report(design.findings(), model.unitsFor(design.survey()));
   }
 
   private static String outcome(Design design, Path target) {
