@@ -16,8 +16,9 @@ import org.underlee.framing.Field;
 import org.underlee.framing.Member;
 import org.underlee.kit.Items;
 import org.underlee.kit.Kit;
-import org.underlee.units.Lengths;
+import org.underlee.layout.Derivation.Op;
 import org.underlee.units.Quantity;
+import org.underlee.units.Quantity.Kind;
 import org.underlee.units.Words;
 
 /** Lays out one field: plans it, then builds every part in building order. */
@@ -114,31 +115,40 @@ final class FieldLayouter {
   }
 
   private Part railScrews(BayRun run, List<Part> rails) {
-    int count =
-        rails.stream()
-            .mapToInt(
-                r ->
-                    GutterBuilder.stations(
-                            r.length(), kit.get(HANGER_END), kit.get(RAIL_FASTENER_SPACING))
-                        .size())
-            .sum();
+    Reckoning reckoning = new Reckoning(kit);
+    Words each =
+        Words.of(
+            "on one rail: %s from each end, then at most %s apart",
+            Quantity.length(kit.get(HANGER_END)), Quantity.length(kit.get(RAIL_FASTENER_SPACING)));
+    int count = 0;
+    for (Part rail : rails) {
+      int own =
+          GutterBuilder.stations(rail.length(), kit.get(HANGER_END), kit.get(RAIL_FASTENER_SPACING))
+              .size();
+      count += own;
+      reckoning.step(Op.PLUS, each, own, Kind.COUNT, reckoning.origin(RAIL_FASTENER_SPACING));
+    }
     return names.inBay(
         run.bay().id(),
         PartKind.FASTENER,
         1,
-        PartNames.Shape.counted(Items.SCREW, count),
-        "through the rail legs into the joists, at most "
-            + Lengths.millimetres(kit.get(RAIL_FASTENER_SPACING))
-            + " apart");
+        PartNames.Shape.counted(Items.SCREW, count)
+            .derived(List.of(reckoning.gives(Dimension.COUNT))),
+        "through the rail legs into the joists");
   }
 
   /** Two screws a hanger. */
   private Part hangerScrews(List<Part> parts) {
     int hangers = (int) parts.stream().filter(p -> p.kind() == PartKind.HANGER).count();
+    Derivation why =
+        new Reckoning(kit)
+            .step(Op.IS, Words.of("screws in one hanger"), 2, Kind.COUNT, Reckoning.OWN)
+            .step(Op.TIMES, Words.of("hangers of the field"), hangers, Kind.COUNT, Reckoning.OWN)
+            .gives(Dimension.COUNT);
     return names.inField(
         PartKind.FASTENER,
         1,
-        PartNames.Shape.counted(Items.SCREW, 2 * hangers),
+        PartNames.Shape.counted(Items.SCREW, 2 * hangers).derived(List.of(why)),
         "two through each hanger's leg");
   }
 

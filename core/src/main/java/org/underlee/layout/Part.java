@@ -23,7 +23,8 @@ import org.underlee.geom.Outline;
  *     fasteners, which are counted and not drawn
  * @param section its cross-section, for pieces cut from a formed length
  * @param count how many pieces this stands for: one, or the number of fasteners
- * @param why where its numbers come from, in plain words
+ * @param cuts notches, holes and slits, each dimensioned from the part's own ends and edges
+ * @param why what it is for, and where each of its numbers comes from
  */
 public record Part(
     String id,
@@ -39,9 +40,45 @@ public record Part(
     List<Extrusion> bodies,
     Optional<Outline> section,
     int count,
-    String why) {
+    List<Cut> cuts,
+    Why why) {
   public Part {
     bodies = List.copyOf(bodies);
+    cuts = List.copyOf(cuts);
+  }
+
+  /** A part without cuts, with a reason in plain text. */
+  public Part(
+      String id,
+      String label,
+      PartKind kind,
+      String field,
+      Optional<String> bay,
+      String item,
+      double length,
+      double width,
+      OptionalDouble sheetWidth,
+      OptionalDouble fall,
+      List<Extrusion> bodies,
+      Optional<Outline> section,
+      int count,
+      String reason) {
+    this(
+        id,
+        label,
+        kind,
+        field,
+        bay,
+        item,
+        length,
+        width,
+        sheetWidth,
+        fall,
+        bodies,
+        section,
+        count,
+        List.of(),
+        Why.because(reason));
   }
 
   /** Volume of its material, cubic metres. */

@@ -5,6 +5,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import org.underlee.geom.Extrusion;
 import org.underlee.geom.Outline;
+import org.underlee.units.Words;
 
 /**
  * Makes parts with stable ids and short labels for one field: the same framing gives the same names
@@ -39,7 +40,9 @@ record PartNames(String field, int number) {
       OptionalDouble fall,
       List<Extrusion> bodies,
       Optional<Outline> section,
-      int count) {
+      int count,
+      List<Cut> cuts,
+      List<Derivation> derivations) {
 
     static Shape of(String item, double length, double width, List<Extrusion> bodies) {
       return new Shape(
@@ -50,7 +53,9 @@ record PartNames(String field, int number) {
           OptionalDouble.empty(),
           bodies,
           Optional.empty(),
-          1);
+          1,
+          List.of(),
+          List.of());
     }
 
     /** Pieces that are counted and not drawn. */
@@ -63,21 +68,61 @@ record PartNames(String field, int number) {
           OptionalDouble.empty(),
           List.of(),
           Optional.empty(),
-          count);
+          count,
+          List.of(),
+          List.of());
     }
 
     Shape foldedFrom(double flatWidth) {
       return new Shape(
-          item, length, width, OptionalDouble.of(flatWidth), fall, bodies, section, count);
+          item,
+          length,
+          width,
+          OptionalDouble.of(flatWidth),
+          fall,
+          bodies,
+          section,
+          count,
+          cuts,
+          derivations);
     }
 
     Shape falling(double dropPerRun) {
       return new Shape(
-          item, length, width, sheetWidth, OptionalDouble.of(dropPerRun), bodies, section, count);
+          item,
+          length,
+          width,
+          sheetWidth,
+          OptionalDouble.of(dropPerRun),
+          bodies,
+          section,
+          count,
+          cuts,
+          derivations);
     }
 
     Shape cutFrom(Outline profile) {
-      return new Shape(item, length, width, sheetWidth, fall, bodies, Optional.of(profile), count);
+      return new Shape(
+          item,
+          length,
+          width,
+          sheetWidth,
+          fall,
+          bodies,
+          Optional.of(profile),
+          count,
+          cuts,
+          derivations);
+    }
+
+    Shape cut(List<Cut> own) {
+      return new Shape(
+          item, length, width, sheetWidth, fall, bodies, section, count, own, derivations);
+    }
+
+    /** Where its numbers come from. */
+    Shape derived(List<Derivation> own) {
+      return new Shape(item, length, width, sheetWidth, fall, bodies, section, count, cuts, own);
     }
   }
 
@@ -103,7 +148,8 @@ record PartNames(String field, int number) {
         s.bodies,
         s.section,
         s.count,
-        why);
+        s.cuts,
+        new Why(Words.plain(why), s.derivations));
   }
 
   private static String letter(PartKind kind) {

@@ -2,6 +2,7 @@ package org.underlee.report;
 
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import org.underlee.layout.Cut;
 import org.underlee.layout.FieldLayout;
 import org.underlee.layout.Part;
 import org.underlee.run.Design;
@@ -53,7 +54,31 @@ public final class DesignJson {
       node.put("widthMm", Json.mm(part.width()));
       part.sheetWidth().ifPresent(w -> node.put("sheetWidthMm", Json.mm(w)));
     }
+    if (!part.cuts().isEmpty()) {
+      ArrayNode cuts = node.putArray("cuts");
+      part.cuts().forEach(c -> cut(cuts.addObject(), c));
+    }
     part.fall().ifPresent(f -> node.put("fall", Json.rounded(f, FALL_DECIMALS)));
-    node.put("why", part.why());
+    node.put("why", part.why().reason().toString());
+  }
+
+  private static void cut(ObjectNode node, Cut cut) {
+    if (cut instanceof Cut.Notch notch) {
+      node.put("kind", "notch");
+      node.put("fromMm", Json.mm(notch.from()));
+      node.put("lengthMm", Json.mm(notch.length()));
+      node.put("depthMm", Json.mm(notch.depth()));
+    } else if (cut instanceof Cut.Hole hole) {
+      node.put("kind", hole.round() ? "round-hole" : "hole");
+      node.put("alongMm", Json.mm(hole.along()));
+      node.put("acrossMm", Json.mm(hole.across()));
+      node.put("lengthMm", Json.mm(hole.length()));
+      node.put("widthMm", Json.mm(hole.width()));
+    } else if (cut instanceof Cut.Slit slit) {
+      node.put("kind", "slit");
+      node.put("fromMm", Json.mm(slit.from()));
+      node.put("toMm", Json.mm(slit.to()));
+      node.put("acrossMm", Json.mm(slit.across()));
+    }
   }
 }

@@ -87,7 +87,7 @@ public final class TakeoffXlsx {
         Json.mm(part.length()),
         Json.mm(part.width()),
         part.id().substring(0, part.id().lastIndexOf('/')),
-        part.why());
+        part.why().toString());
   }
 
   private static void sheet(

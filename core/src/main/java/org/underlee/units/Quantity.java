@@ -129,7 +129,7 @@ public record Quantity(double si, Kind kind) {
           system == UnitSystem.METRIC
               ? number(si / Lengths.MM, 1) + " mm"
               : number(si / Lengths.INCH, 2) + " in";
-      case FACTOR -> number(si, 6);
+      case FACTOR -> si == Math.rint(si) ? number(si, 0) : number(si, 6);
       default -> in(system);
     };
   }

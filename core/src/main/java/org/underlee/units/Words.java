@@ -17,11 +17,19 @@ public record Words(String template, List<Object> parts) {
 
   public Words {
     parts = List.copyOf(parts);
-    int slots = (template.length() - template.replace(SLOT, "").length()) / SLOT.length();
+    int slots = slots(template);
     if (slots != parts.size()) {
       throw new IllegalArgumentException(
           "\"" + template + "\" has " + slots + " places for " + parts.size() + " parts: " + parts);
     }
+  }
+
+  private static int slots(String template) {
+    int slots = 0;
+    for (int at = template.indexOf(SLOT); at >= 0; at = template.indexOf(SLOT, at + 1)) {
+      slots++;
+    }
+    return slots;
   }
 
   /** Words from a template: {@code Words.of("%s is %s clear", bay, Quantity.length(width))}. */

@@ -104,7 +104,7 @@ final class PropertyWriter {
   private PropertySet own(Part part) {
     PropertySet set = set("Underlee_Part").with("Label", "IfcLabel", Value.label(part.label()));
     part.bay().ifPresent(bay -> set.with("Bay", "IfcLabel", Value.label(bay)));
-    set.with("Why", "IfcText", Value.text(part.why()));
+    set.with("Why", "IfcText", Value.text(part.why().toString()));
     if (part.length() > 0) {
       set.with("LengthCut", "IfcLengthMeasure", length(part.length()));
     }

@@ -84,6 +84,7 @@ final class SampleField {
         p.bodies(),
         p.section(),
         p.count(),
+        p.cuts(),
         p.why());
   }
 
