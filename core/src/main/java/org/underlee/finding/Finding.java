@@ -31,7 +31,7 @@ public record Finding(
    * What a finding is about.
    *
    * @param group {@code deck-1/field-1}
-   * @param name {@code B3}
+   * @param name {@code B3}; empty for the group as a whole
    * @param measured its own number, where it has one
    */
   public record Subject(String group, String name, Place place, Optional<Quantity> measured) {}

@@ -18,13 +18,12 @@ final class SubjectNames {
       groups.computeIfAbsent(s.group(), g -> new ArrayList<>()).add(name(s));
     }
     List<Words> all = new ArrayList<>();
-    groups.forEach((g, names) -> all.add(Words.of("%s %s", g, Words.join(", ", names))));
+    groups.forEach((g, names) -> all.add(Words.of("%s%s", g, Words.join(",", names))));
     return Words.join("; ", all);
   }
 
   private static Words name(Subject s) {
-    return s.measured()
-        .map(m -> Words.of("%s (%s)", s.name(), m))
-        .orElseGet(() -> Words.plain(s.name()));
+    String name = s.name().isEmpty() ? "" : " " + s.name();
+    return s.measured().map(m -> Words.of("%s (%s)", name, m)).orElseGet(() -> Words.plain(name));
   }
 }

@@ -52,6 +52,7 @@ record PanBuilder(FieldPlan plan, PartNames names) {
     List<Part> parts = new ArrayList<>();
     int pans = 0;
     int collars = 0;
+    int saddles = 0;
     for (int i = 0; i < pieces.size(); i++) {
       Piece piece = pieces.get(i);
       boolean last = i == pieces.size() - 1;
@@ -67,10 +68,15 @@ record PanBuilder(FieldPlan plan, PartNames names) {
               kit.get(PAN_HEM),
               last ? kit.get(PAN_DRIP) : 0,
               kit.get(RAIL_LEDGE),
+              i == 0,
               piece.pipes.stream().map(c -> hole(run, c)).toList());
       int ordinal = piece.kind == PartKind.PAN ? ++pans : ++collars;
       Reckoning length = last ? piece.length : piece.length.plus(PAN_LAP);
       parts.add(part(run, piece, length, ordinal, trough, slope));
+      SaddleBuilder saddle = new SaddleBuilder(plan, names, run, trough);
+      List<Part> own = saddle.parts(piece.pipes, slope, saddles + 1);
+      saddles += own.size();
+      parts.addAll(own);
     }
     return parts;
   }

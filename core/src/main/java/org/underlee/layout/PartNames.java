@@ -159,6 +159,7 @@ record PartNames(String field, int number) {
       case HEAD_RAIL -> "H";
       case PLY_STRIP -> "S";
       case COLLAR_PIECE -> "C";
+      case SADDLE -> "V";
       case GUTTER -> "G";
       case OUTLET -> "O";
       case END_CAP -> "E";

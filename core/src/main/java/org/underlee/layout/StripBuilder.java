@@ -83,6 +83,7 @@ record StripBuilder(FieldPlan plan, PartNames names) {
               kit.get(STRIP_HEM),
               last ? kit.get(PAN_DRIP) : 0,
               0,
+              i == 0,
               List.of());
       parts.add(strip(line, i + 1, trough, slope, derivations(line, run, pieces, i)));
     }

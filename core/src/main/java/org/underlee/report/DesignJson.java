@@ -2,6 +2,7 @@ package org.underlee.report;
 
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import org.underlee.check.SiteQuestion;
 import org.underlee.layout.Cut;
 import org.underlee.layout.FieldLayout;
 import org.underlee.layout.Part;
@@ -26,6 +27,14 @@ public final class DesignJson {
     }
     Json.notMeasured(root, design.survey().framing().notMeasured());
     Json.findings(root, design.findings());
+    ArrayNode checklist = root.putArray("checklist");
+    for (SiteQuestion question : design.checks().questions()) {
+      checklist
+          .addObject()
+          .put("question", question.text())
+          .put("why", question.why())
+          .put("source", question.source());
+    }
     return Json.text(root);
   }
 

@@ -87,6 +87,7 @@ public final class DesignText {
     }
     out.append("\nTo cut\n");
     takeoff.cuts().forEach(c -> out.append(cut(c, units)));
+    out.append(NotchText.write(design.layout().parts(), units));
     return out.toString();
   }
 

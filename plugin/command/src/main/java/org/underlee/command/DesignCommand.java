@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.underlee.layout.Part;
 import org.underlee.layout.PartSearch;
+import org.underlee.report.ChecklistText;
 import org.underlee.report.DesignJson;
 import org.underlee.report.DesignText;
 import org.underlee.report.ExplainJson;
@@ -51,6 +52,11 @@ final class DesignCommand implements Callable<Integer> {
       })
   Optional<String> explain = Optional.empty();
 
+  @Option(
+      names = "--checklist",
+      description = "Also print what must be looked at on site; --json has it always.")
+  boolean checklist;
+
   @Override
   public Integer call() {
     takeoff.ifPresent(f -> Output.requireTakeoffFormat(model, f));
@@ -66,10 +72,14 @@ final class DesignCommand implements Callable<Integer> {
     DeckRun.save(design, model.file, target);
     takeoff.ifPresent(f -> Output.takeoff(model, f, design));
     picture.draw(model, survey, Optional.of(design.layout()));
-    model.print(
-        model.json ? DesignJson.write(design) : DesignText.write(design, model.unitsFor(survey)));
+    model.print(model.json ? DesignJson.write(design) : text(design));
     model.say(outcome(design, target));
     return model.report(design.findings(), model.unitsFor(design.survey()));
+  }
+
+  private String text(Design design) {
+    String text = DesignText.write(design, model.unitsFor(design.survey()));
+    return checklist ? text + ChecklistText.write(design.checks().questions()) : text;
   }
 
   private void explain(Design design, String name) {

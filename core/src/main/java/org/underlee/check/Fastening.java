@@ -1,0 +1,84 @@
+package org.underlee.check;
+
+import static org.underlee.kit.PanValue.RAIL_FASTENER_MARGIN;
+import static org.underlee.kit.PanValue.RAIL_LEG;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+import org.underlee.bay.Bay;
+import org.underlee.finding.Finding;
+import org.underlee.finding.Finding.Measure;
+import org.underlee.finding.Level;
+import org.underlee.finding.Rule;
+import org.underlee.geom.Box;
+import org.underlee.layout.PartKind;
+import org.underlee.units.Lengths;
+import org.underlee.units.Quantity;
+import org.underlee.units.Words;
+
+/** Rails can be screwed far enough from the joist's edge over their whole length. */
+public final class Fastening implements Check {
+  static final Rule NEAR_EDGE =
+      new Rule(
+          "fastener-near-joist-edge",
+          Level.ERROR,
+          Rule.COMMON_PRACTICE + ": fasteners at least 3/4 in from a joist's edge",
+          "A rail lies so low that its screws would split the joist's lower edge.");
+
+  private static final double LEAST = 0.75 * Lengths.INCH;
+
+  /** Results of the layout are exact to this. */
+  private static final double SLACK = 1e-4;
+
+  @Override
+  public List<Rule> rules() {
+    return List.of(NEAR_EDGE);
+  }
+
+  @Override
+  public Answer of(CheckInput input) {
+    List<Finding> found = new ArrayList<>();
+    for (Assembled f : input.fields()) {
+      f.served().forEach(b -> judge(f, b).ifPresent(found::add));
+    }
+    return new Answer(
+        found,
+        List.of(
+            new SiteQuestion(
+                "Where are the ledger's bolts and the joist hangers?",
+                "No screw may meet them; set rails' screws beside them.",
+                Rule.COMMON_PRACTICE),
+            new SiteQuestion(
+                "Is the structure sound: ledger bolts, hangers, guard posts, no rot?",
+                "No pans under a deck that must be repaired first.",
+                Rule.COMMON_PRACTICE + ": inspect before covering")));
+  }
+
+  private static Optional<Finding> judge(Assembled f, Bay bay) {
+    double to =
+        f.all(PartKind.SIDE_RAIL)
+            .filter(p -> p.part().bay().filter(bay.id()::equals).isPresent())
+            .map(Placed::box)
+            .reduce(Box.EMPTY, Box::union)
+            .max()
+            .y();
+    double above = f.kit().get(RAIL_LEG) - f.kit().get(RAIL_FASTENER_MARGIN);
+    double least =
+        Arrays.stream(bay.turns(bay.stretch().from(), to))
+            .map(v -> f.seat(v) + above - bay.joistBottom(v))
+            .min()
+            .orElse(LEAST);
+    return least >= LEAST - SLACK
+        ? Optional.empty()
+        : Optional.of(
+            Finding.measured(
+                    NEAR_EDGE,
+                    f.place(),
+                    Words.of("the rails' screws come too near to the joists' lower edge."),
+                    Measure.lengths(least, LEAST),
+                    "Use a kit with a taller rail leg, or less fall.")
+                .about(f.subject(bay, Optional.of(Quantity.length(least)))));
+  }
+}
