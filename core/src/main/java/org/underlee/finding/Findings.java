@@ -8,14 +8,18 @@ import java.util.Map;
 import java.util.Optional;
 import org.underlee.finding.Finding.Measure;
 import org.underlee.finding.Finding.Subject;
-import org.underlee.units.Quantity;
-import org.underlee.units.Words;
+import org.underlee.units.Lengths.UnitSystem;
 
 /** Lists of findings as people want to read them. */
 public final class Findings {
-  private record Cause(Rule rule, Words words, Optional<Quantity> limit, Optional<Fix> fix) {
+  /** By what people read: numbers that look alike are alike. */
+  private record Cause(Rule rule, String words, Optional<String> limit, Optional<String> fix) {
     static Cause of(Finding f) {
-      return new Cause(f.rule(), f.words(), f.measure().map(Measure::limit), f.fix());
+      return new Cause(
+          f.rule(),
+          f.words().toString(),
+          f.measure().map(m -> m.limit().in(UnitSystem.METRIC)),
+          f.fix().map(x -> x.words() + x.action().map(Fix.Action::typed).orElse("")));
     }
   }
 

@@ -70,7 +70,7 @@ public record Derivation(Dimension dimension, int ordinal, List<Step> steps) {
   public record KitValue(String key, String source) implements Origin {}
 
   /** A rule of the trade or of this program. */
-  public record Ruled(String source) implements Origin {}
+  public record Ruled(Words source) implements Origin {}
 
   /** The number, worked out again from the steps. */
   public double value() {

@@ -44,9 +44,4 @@ record Obstacle(Interval stretch, Interval heights, Words words, BuildingElement
         Words.of(template, Quantity.length(block.at())),
         block.member().element());
   }
-
-  /** In metric units. */
-  String what() {
-    return words.toString();
-  }
 }

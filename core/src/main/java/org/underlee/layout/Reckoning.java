@@ -16,7 +16,7 @@ import org.underlee.units.Words;
 
 /** Writes down a derivation while its number is made. */
 final class Reckoning {
-  static final Origin OWN = new Ruled(Rule.OWN);
+  static final Origin OWN = new Ruled(Words.plain(Rule.OWN));
 
   private final Kit kit;
   private final List<Step> steps = new ArrayList<>();

@@ -89,7 +89,7 @@ record RunReckoning(FieldPlan plan, BayRun run) {
             Words.of("seat of the field at its high end, the height that serves most bays"),
             plan.seatHigh(),
             Kind.LENGTH,
-            new Ruled("set by " + plan.binding()));
+            new Ruled(Words.of("set by %s", plan.binding())));
   }
 
   Derivation fall() {

@@ -45,7 +45,7 @@ public final class DesignJson {
     node.put("fall", Json.rounded(field.fall(), FALL_DECIMALS));
     node.put("runMm", Json.mm(field.run()));
     node.put("lowEnd", field.lowEnd());
-    node.put("binding", field.binding());
+    node.put("binding", field.binding().toString());
   }
 
   private static void part(ObjectNode node, Part part, Design design) {

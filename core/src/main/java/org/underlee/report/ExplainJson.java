@@ -52,7 +52,7 @@ public final class ExplainJson {
     } else if (step.origin() instanceof KitValue kit) {
       node.put("kitValue", kit.key()).put("source", kit.source());
     } else if (step.origin() instanceof Ruled ruled) {
-      node.put("source", ruled.source());
+      node.put("source", ruled.source().toString());
     }
   }
 

@@ -52,7 +52,7 @@ public final class ExplainText {
     out.append(d.ordinal() > 1 ? " " + d.ordinal() : "").append('\n');
     for (Step step : d.steps()) {
       line(out, step.op().sign(), step.value().exactlyIn(units), step.what().in(units));
-      String from = from(step.origin());
+      String from = from(step.origin(), units);
       out.append(from.isEmpty() ? "" : " ".repeat(33) + from + "\n");
     }
     String exact = d.result().exactlyIn(units);
@@ -65,14 +65,14 @@ public final class ExplainText {
         String.format(Locale.ROOT, "    %10s %14s  %s", sign, value, what).stripTrailing() + "\n");
   }
 
-  private static String from(Origin origin) {
+  private static String from(Origin origin, UnitSystem units) {
     if (origin instanceof Measured measured) {
       return "measured on " + elements(measured.elements());
     }
     if (origin instanceof KitValue kit) {
       return "kit " + kit.key() + ": " + kit.source();
     }
-    return origin instanceof Ruled ruled && !ruled.source().isBlank() ? ruled.source() : "";
+    return origin instanceof Ruled ruled ? ruled.source().in(units) : "";
   }
 
   private static String elements(List<BuildingElement> all) {

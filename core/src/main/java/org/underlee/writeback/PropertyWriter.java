@@ -41,7 +41,7 @@ final class PropertyWriter {
             .with("Fall", "IfcRatioMeasure", Value.real(field.fall()))
             .with("Run", "IfcLengthMeasure", length(field.run()))
             .with("LowEnd", "IfcText", Value.text(field.lowEnd()))
-            .with("Binding", "IfcText", Value.text(field.binding()))
+            .with("Binding", "IfcText", Value.text(field.binding().toString()))
             .with("ProgramVersion", "IfcLabel", Value.label(from.programVersion()))
             .with("FramingHash", "IfcLabel", Value.label(from.framingHash()));
     PropertySet set =
