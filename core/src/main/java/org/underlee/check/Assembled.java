@@ -1,7 +1,10 @@
 package org.underlee.check;
 
+import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.underlee.bay.Bay;
 import org.underlee.bay.FieldBays;
@@ -22,8 +25,32 @@ import org.underlee.layout.PartKind;
 import org.underlee.units.Quantity;
 import org.underlee.units.Words;
 
-/** The assembly of one field beside the framing that it is fixed to. */
-public record Assembled(FieldLayout layout, FieldBays bays, Kit kit, List<Placed> parts) {
+/**
+ * The assembly of one field beside the framing that it is fixed to.
+ *
+ * @param parts those that are drawn
+ * @param pans what catches the water of each bay, high end first
+ */
+public record Assembled(
+    FieldLayout layout,
+    FieldBays bays,
+    Kit kit,
+    List<Placed> parts,
+    Map<String, List<Placed>> pans) {
+  private static final Comparator<Placed> DOWN_THE_FALL =
+      Comparator.comparingDouble(p -> p.box().min().y());
+
+  static Assembled of(FieldLayout layout, FieldBays bays, Kit kit) {
+    List<Placed> parts = Placed.all(layout.parts(), bays.field().frame());
+    Map<String, List<Placed>> pans =
+        parts.stream()
+            .filter(
+                p -> p.part().kind() == PartKind.PAN || p.part().kind() == PartKind.COLLAR_PIECE)
+            .sorted(DOWN_THE_FALL)
+            .collect(Collectors.groupingBy(p -> p.part().bay().orElse("")));
+    return new Assembled(layout, bays, kit, parts, pans);
+  }
+
   public Field field() {
     return bays.field();
   }
@@ -43,11 +70,7 @@ public record Assembled(FieldLayout layout, FieldBays bays, Kit kit, List<Placed
 
   /** Pans and collar pieces, which catch the water of a bay, high end first. */
   public List<Placed> pansOf(Bay bay) {
-    return parts.stream()
-        .filter(p -> p.part().kind() == PartKind.PAN || p.part().kind() == PartKind.COLLAR_PIECE)
-        .filter(p -> p.part().bay().filter(bay.id()::equals).isPresent())
-        .sorted(java.util.Comparator.comparingDouble(p -> p.box().min().y()))
-        .toList();
+    return pans.getOrDefault(bay.id(), List.of());
   }
 
   /** The bays that have pans. */

@@ -22,14 +22,9 @@ public record CheckInput(List<Assembled> fields, List<BuildingElement> elements,
   public static CheckInput of(List<FieldBays> bays, List<BuildingElement> elements, Layout layout) {
     List<Assembled> fields =
         layout.fields().stream()
-            .flatMap(f -> bays(bays, f).map(b -> assembled(f, b, layout)).stream())
+            .flatMap(f -> bays(bays, f).map(b -> Assembled.of(f, b, layout.kit())).stream())
             .toList();
     return new CheckInput(fields, elements, layout);
-  }
-
-  private static Assembled assembled(FieldLayout field, FieldBays bays, Layout layout) {
-    return new Assembled(
-        field, bays, layout.kit(), Placed.all(field.parts(), bays.field().frame()));
   }
 
   private static Optional<FieldBays> bays(List<FieldBays> all, FieldLayout field) {

@@ -53,10 +53,9 @@ public final class Coverage implements Check {
   }
 
   private static boolean isOpen(Assembled f, JoistLine line) {
-    boolean beside =
-        f.served().stream().anyMatch(b -> b.left().equals(line) || b.right().equals(line));
-    return beside
-        && line.pliesAbreast() > 1
+    return line.pliesAbreast() > 1
+        && f.served().stream()
+            .anyMatch(b -> b.left().id().equals(line.id()) || b.right().id().equals(line.id()))
         && f.all(PartKind.PLY_STRIP).noneMatch(p -> p.part().id().contains("/" + line.id() + "/"));
   }
 

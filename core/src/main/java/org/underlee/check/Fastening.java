@@ -1,5 +1,6 @@
 package org.underlee.check;
 
+import static org.underlee.kit.PanValue.PAN_DRIP_SETBACK;
 import static org.underlee.kit.PanValue.RAIL_FASTENER_MARGIN;
 import static org.underlee.kit.PanValue.RAIL_LEG;
 
@@ -12,8 +13,6 @@ import org.underlee.finding.Finding;
 import org.underlee.finding.Finding.Measure;
 import org.underlee.finding.Level;
 import org.underlee.finding.Rule;
-import org.underlee.geom.Box;
-import org.underlee.layout.PartKind;
 import org.underlee.units.Lengths;
 import org.underlee.units.Quantity;
 import org.underlee.units.Words;
@@ -57,13 +56,8 @@ public final class Fastening implements Check {
   }
 
   private static Optional<Finding> judge(Assembled f, Bay bay) {
-    double to =
-        f.all(PartKind.SIDE_RAIL)
-            .filter(p -> p.part().bay().filter(bay.id()::equals).isPresent())
-            .map(Placed::box)
-            .reduce(Box.EMPTY, Box::union)
-            .max()
-            .y();
+    List<Placed> pans = f.pansOf(bay);
+    double to = pans.get(pans.size() - 1).box().max().y() + f.kit().get(PAN_DRIP_SETBACK);
     double above = f.kit().get(RAIL_LEG) - f.kit().get(RAIL_FASTENER_MARGIN);
     double least =
         Arrays.stream(bay.turns(bay.stretch().from(), to))
