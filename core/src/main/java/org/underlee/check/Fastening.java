@@ -6,13 +6,17 @@ import static org.underlee.kit.PanValue.RAIL_LEG;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import org.underlee.bay.Bay;
 import org.underlee.finding.Finding;
 import org.underlee.finding.Finding.Measure;
+import org.underlee.finding.Fix;
 import org.underlee.finding.Level;
 import org.underlee.finding.Rule;
+import org.underlee.layout.Derivation;
+import org.underlee.layout.Dimension;
 import org.underlee.units.Lengths;
 import org.underlee.units.Quantity;
 import org.underlee.units.Words;
@@ -26,6 +30,15 @@ public final class Fastening implements Check {
           Rule.COMMON_PRACTICE + ": fasteners at least 3/4 in from a joist's edge",
           "A rail lies so low that its screws would split the joist's lower edge.");
 
+  static final Rule SHORT =
+      new Rule(
+          "screw-too-short",
+          Level.ERROR,
+          Rule.COMMON_PRACTICE + ": fasteners at least 1 in into the joist",
+          "The kit's screws reach less than 1 in into the joist.");
+
+  private static final double DEEP = Lengths.INCH;
+
   private static final double LEAST = 0.75 * Lengths.INCH;
 
   /** Results of the layout are exact to this. */
@@ -33,7 +46,7 @@ public final class Fastening implements Check {
 
   @Override
   public List<Rule> rules() {
-    return List.of(NEAR_EDGE);
+    return List.of(NEAR_EDGE, SHORT);
   }
 
   @Override
@@ -41,6 +54,7 @@ public final class Fastening implements Check {
     List<Finding> found = new ArrayList<>();
     for (Assembled f : input.fields()) {
       f.served().forEach(b -> judge(f, b).ifPresent(found::add));
+      embedment(f).filter(d -> d < DEEP).ifPresent(d -> found.add(shallow(f, d)));
     }
     return new Answer(
         found,
@@ -53,6 +67,22 @@ public final class Fastening implements Check {
                 "Is the structure sound: ledger bolts, hangers, guard posts, no rot?",
                 "No pans under a deck that must be repaired first.",
                 Rule.COMMON_PRACTICE + ": inspect before covering")));
+  }
+
+  /** As the layout derived it for the rails' screws. */
+  private static Optional<Double> embedment(Assembled f) {
+    return f.layout().parts().stream()
+        .flatMap(p -> p.why().of(Dimension.EMBEDMENT).stream())
+        .map(Derivation::value)
+        .min(Comparator.naturalOrder());
+  }
+
+  private static Finding shallow(Assembled f, double depth) {
+    return f.found(
+        SHORT,
+        Words.of("its screws reach %s into the wood.", Quantity.length(depth)),
+        Measure.lengths(depth, DEEP),
+        Fix.of("Use a kit whose screwLengthMm is longer."));
   }
 
   private static Optional<Finding> judge(Assembled f, Bay bay) {

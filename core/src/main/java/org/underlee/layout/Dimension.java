@@ -20,7 +20,8 @@ public enum Dimension {
   HOLE_ACROSS("middle of the hole, from the piece's edge on the first joist's side", Kind.LENGTH),
   HOLE_SIZE("size of the hole across", Kind.LENGTH),
   RIM("rim at its high end, from the joist bottom at the field's high end", Kind.LENGTH),
-  SPACING("spacing along the gutter", Kind.LENGTH),
+  SPACING("spacing", Kind.LENGTH),
+  EMBEDMENT("depth that a screw reaches into the wood", Kind.LENGTH),
   COUNT("count", Kind.COUNT);
 
   private final String words;

@@ -7,6 +7,7 @@ import static org.underlee.kit.PanValue.GUTTER_DEPTH;
 import java.util.ArrayList;
 import java.util.List;
 import org.underlee.geom.Extrusion;
+import org.underlee.geom.Interval;
 import org.underlee.geom.Outline;
 import org.underlee.geom.Transform;
 import org.underlee.geom.Vec3;
@@ -39,6 +40,7 @@ final class DownspoutBuilder {
   private final List<Part> parts = new ArrayList<>();
   private final List<Link> links = new ArrayList<>();
   private int downspouts;
+  private int straps;
 
   /**
    * @param ground height of the ground in the field's frame
@@ -119,6 +121,12 @@ final class DownspoutBuilder {
     }
     Part shoe = shoe(outlet, foot, ordinal);
     parts.add(shoe);
+    StrapBuilder builder = new StrapBuilder(plan, names, line);
+    outlet
+        .post()
+        .map(p -> builder.parts(outlet, p, new Interval(foot, top), straps + 1))
+        .ifPresent(parts::addAll);
+    straps = (int) parts.stream().filter(p -> p.kind() == PartKind.STRAP).count();
     links.add(
         new Link(above, shoe.id(), plan.frame().apply(new Vec3(outlet.u(), line.middle(), foot))));
   }

@@ -4,6 +4,7 @@ import static org.underlee.kit.PanValue.GUTTER_DEPTH;
 import static org.underlee.kit.PanValue.HANGER_END;
 import static org.underlee.kit.PanValue.LEAST_HEADROOM;
 import static org.underlee.kit.PanValue.RAIL_FASTENER_SPACING;
+import static org.underlee.kit.PanValue.SCREW_LENGTH;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -16,6 +17,7 @@ import org.underlee.framing.Field;
 import org.underlee.framing.Member;
 import org.underlee.kit.Items;
 import org.underlee.kit.Kit;
+import org.underlee.layout.Derivation.KitValue;
 import org.underlee.layout.Derivation.Op;
 import org.underlee.units.Quantity;
 import org.underlee.units.Quantity.Kind;
@@ -31,6 +33,9 @@ final class FieldLayouter {
 
   /** A strip of open deck narrower than this is the gutter's own width. */
   private static final double WORTH_SAYING = 0.05;
+
+  /** In each hanger and strap. */
+  private static final int SCREWS_EACH = 2;
 
   private final FieldBays bays;
   private final Kit kit;
@@ -80,7 +85,8 @@ final class FieldLayouter {
     parts.addAll(strips.parts());
     parts.addAll(gutters);
     parts.addAll(spouts.parts());
-    parts.add(hangerScrews(parts));
+    screwsThrough(parts, PartKind.HANGER, Items.HANGER, 1).ifPresent(parts::add);
+    screwsThrough(parts, PartKind.STRAP, Items.STRAP, 2).ifPresent(parts::add);
     note(line, ground);
     Field field = bays.field();
     double run = plan.served().stream().mapToDouble(BayRun::run).max().orElseThrow();
@@ -133,23 +139,39 @@ final class FieldLayouter {
         PartKind.FASTENER,
         1,
         PartNames.Shape.counted(Items.SCREW, count)
-            .derived(List.of(reckoning.gives(Dimension.COUNT))),
+            .derived(List.of(reckoning.gives(Dimension.COUNT), embedment(Items.SIDE_RAIL))),
         "through the rail legs into the joists");
   }
 
-  /** Two screws a hanger. */
-  private Part hangerScrews(List<Part> parts) {
-    int hangers = (int) parts.stream().filter(p -> p.kind() == PartKind.HANGER).count();
-    Derivation why =
+  /** Two screws through each of the field's hangers or straps. */
+  private Optional<Part> screwsThrough(List<Part> parts, PartKind kind, String item, int ordinal) {
+    int held = (int) parts.stream().filter(p -> p.kind() == kind).count();
+    String one = kind.word();
+    Derivation count =
         new Reckoning(kit)
-            .step(Op.IS, Words.of("screws in one hanger"), 2, Kind.COUNT, Reckoning.OWN)
-            .step(Op.TIMES, Words.of("hangers of the field"), hangers, Kind.COUNT, Reckoning.OWN)
+            .step(Op.IS, Words.of("screws in one %s", one), SCREWS_EACH, Kind.COUNT, Reckoning.OWN)
+            .step(Op.TIMES, Words.of("%ss of the field", one), held, Kind.COUNT, Reckoning.OWN)
             .gives(Dimension.COUNT);
-    return names.inField(
-        PartKind.FASTENER,
-        1,
-        PartNames.Shape.counted(Items.SCREW, 2 * hangers).derived(List.of(why)),
-        "two through each hanger's leg");
+    return held == 0
+        ? Optional.empty()
+        : Optional.of(
+            names.inField(
+                PartKind.FASTENER,
+                ordinal,
+                PartNames.Shape.counted(Items.SCREW, SCREWS_EACH * held)
+                    .derived(List.of(count, embedment(item))),
+                "through each " + one + " into the wood behind it"));
+  }
+
+  /** How deep a screw reaches into the wood behind a piece of stock. */
+  private Derivation embedment(String item) {
+    return new Reckoning(kit)
+        .from(SCREW_LENGTH)
+        .minus(
+            "the sheet that it goes through",
+            kit.item(item).thickness(),
+            new KitValue(item, kit.item(item).source()))
+        .gives(Dimension.EMBEDMENT);
   }
 
   /** Height of the ground in the field's frame: the posts' feet, else the storey's floor. */

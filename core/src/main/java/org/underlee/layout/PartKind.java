@@ -17,6 +17,7 @@ public enum PartKind {
   HANGER,
   DOWNSPOUT,
   ELBOW,
+  STRAP,
   TAPE,
   FASTENER;
 

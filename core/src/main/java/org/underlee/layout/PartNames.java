@@ -166,6 +166,7 @@ record PartNames(String field, int number) {
       case HANGER -> "K";
       case DOWNSPOUT -> "D";
       case ELBOW -> "L";
+      case STRAP -> "U";
       case TAPE -> "T";
       case FASTENER -> "X";
     };

@@ -118,7 +118,7 @@ public final class DeckScene {
       case PLY_STRIP -> Palette.PAN;
       case TAPE -> Palette.TAPE;
       case GUTTER, END_CAP, OUTLET, DOWNSPOUT, ELBOW -> Palette.GUTTER;
-      case HANGER, FASTENER -> Palette.HANGER;
+      case HANGER, STRAP, FASTENER -> Palette.HANGER;
     };
   }
 }

@@ -18,7 +18,7 @@ record IfcClass(IfcFamily family, String predefined) {
       case OUTLET -> new IfcClass(IfcFamily.FITTING, "EXIT");
       case ELBOW -> new IfcClass(IfcFamily.FITTING, "BEND");
       case END_CAP -> new IfcClass(IfcFamily.FITTING, "OBSTRUCTION");
-      case HANGER -> new IfcClass(IfcFamily.ACCESSORY, "BRACKET");
+      case HANGER, STRAP -> new IfcClass(IfcFamily.ACCESSORY, "BRACKET");
       case FASTENER -> new IfcClass(IfcFamily.FASTENER, "SCREW");
     };
   }

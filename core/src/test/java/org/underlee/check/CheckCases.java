@@ -61,6 +61,14 @@ final class CheckCases {
             plain(),
             input(TimberDeck.plain(36), kit(PanValue.GUTTER_LONGEST, 20))),
         new CheckCase("many-elbows", plain(), changed(plain(), CheckCases::withFiveElbows, f -> f)),
+        new CheckCase(
+            "gutter-too-small",
+            plain(),
+            input(TimberDeck.plain(20), kit(PanValue.GUTTER_DEPTH, 0.02))),
+        new CheckCase(
+            "downspout-too-small",
+            plain(),
+            input(TimberDeck.plain(20), kit(PanValue.DOWNSPOUT_DIAMETER, 0.02))),
         new CheckCase("overflow-near-house", plain(), input(atWall, kit())),
         new CheckCase("discharge-at-foundation", plain(), input(atWall, kit())));
   }
@@ -95,6 +103,7 @@ final class CheckCases {
             "fastener-near-joist-edge",
             plain(),
             changed(plain(), p -> p, CheckCases::withSeatLower)),
+        new CheckCase("screw-too-short", plain(), input(deck(), kit(PanValue.SCREW_LENGTH, 0.025))),
         new CheckCase("joist-notched", input(notched(0.02), kit()), input(notched(0.04), kit())),
         new CheckCase("metal-on-treated-wood", plain(), treated()));
   }
