@@ -7,6 +7,7 @@ public enum Dimension {
   LENGTH("length", Kind.LENGTH),
   WIDTH("width", Kind.LENGTH),
   FLAT_WIDTH("width of the flat sheet", Kind.LENGTH),
+  FLAT_LENGTH("length of the flat sheet", Kind.LENGTH),
   LEG("height of its upper leg", Kind.LENGTH),
   FALL("fall", Kind.FALL),
   SEAT_HIGH(

@@ -92,6 +92,7 @@ record PanBuilder(FieldPlan plan, PartNames names) {
     PartNames.Shape shape =
         PartNames.Shape.of(Items.PAN_SHEET, length, trough.width(), trough.bodies(slope))
             .foldedFrom(trough.blankWidth())
+            .cutTo(trough.blankLength())
             .falling(plan.fall())
             .cut(new CollarCuts(plan, run, trough).of(piece.pipes))
             .derived(derivations(run, piece, lengthWhy, trough));
@@ -110,12 +111,24 @@ record PanBuilder(FieldPlan plan, PartNames names) {
         new ArrayList<>(
             List.of(
                 length.gives(Dimension.LENGTH),
+                blankLength(length, trough),
                 width.gives(Dimension.WIDTH),
                 new Reckoning(width).plus(PAN_HEM).plus(PAN_HEM).gives(Dimension.FLAT_WIDTH),
                 reckoning.fall()));
     all.addAll(reckoning.seats(from, to));
     all.addAll(new CollarCuts(plan, run, trough).derivations(piece.pipes));
     return all;
+  }
+
+  private static Derivation blankLength(Reckoning length, TroughPiece trough) {
+    Reckoning blank = new Reckoning(length);
+    if (trough.dam()) {
+      blank.plus(PAN_HEM);
+    }
+    if (trough.drip() > 0) {
+      blank.plus(PAN_DRIP);
+    }
+    return blank.gives(Dimension.FLAT_LENGTH);
   }
 
   private static String why(PartKind kind) {

@@ -15,9 +15,11 @@ import org.underlee.geom.Outline;
  * @param field the joist field it serves: {@code deck-1/field-1}
  * @param bay the bay it serves, where it serves one: {@code B3}
  * @param item the kit's stock item that it is cut from
- * @param length along its own axis, metres: the length to cut
+ * @param length along its own axis, as fitted, metres
  * @param width across, metres, at its wider end
  * @param sheetWidth of the flat sheet it is folded from, where it is folded
+ * @param sheetLength of that flat sheet, with what is folded up or down at the ends, where it is
+ *     more than the length
  * @param fall drop over run along its axis, for parts that carry water
  * @param bodies its exact shape in world metres: pieces that touch and never overlap; empty for
  *     fasteners, which are counted and not drawn
@@ -36,6 +38,7 @@ public record Part(
     double length,
     double width,
     OptionalDouble sheetWidth,
+    OptionalDouble sheetLength,
     OptionalDouble fall,
     List<Extrusion> bodies,
     Optional<Outline> section,
@@ -73,12 +76,18 @@ public record Part(
         length,
         width,
         sheetWidth,
+        OptionalDouble.empty(),
         fall,
         bodies,
         section,
         count,
         List.of(),
         Why.because(reason));
+  }
+
+  /** The length to cut. */
+  public double cutLength() {
+    return sheetLength.orElse(length);
   }
 
   /** Volume of its material, cubic metres. */

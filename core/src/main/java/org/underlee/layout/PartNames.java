@@ -37,6 +37,7 @@ record PartNames(String field, int number) {
       double length,
       double width,
       OptionalDouble sheetWidth,
+      OptionalDouble sheetLength,
       OptionalDouble fall,
       List<Extrusion> bodies,
       Optional<Outline> section,
@@ -49,6 +50,7 @@ record PartNames(String field, int number) {
           item,
           length,
           width,
+          OptionalDouble.empty(),
           OptionalDouble.empty(),
           OptionalDouble.empty(),
           bodies,
@@ -66,6 +68,7 @@ record PartNames(String field, int number) {
           0,
           OptionalDouble.empty(),
           OptionalDouble.empty(),
+          OptionalDouble.empty(),
           List.of(),
           Optional.empty(),
           count,
@@ -79,6 +82,23 @@ record PartNames(String field, int number) {
           length,
           width,
           OptionalDouble.of(flatWidth),
+          sheetLength,
+          fall,
+          bodies,
+          section,
+          count,
+          cuts,
+          derivations);
+    }
+
+    /** Cut this long, for what is folded at the ends. */
+    Shape cutTo(double flatLength) {
+      return new Shape(
+          item,
+          length,
+          width,
+          sheetWidth,
+          OptionalDouble.of(flatLength),
           fall,
           bodies,
           section,
@@ -93,6 +113,7 @@ record PartNames(String field, int number) {
           length,
           width,
           sheetWidth,
+          sheetLength,
           OptionalDouble.of(dropPerRun),
           bodies,
           section,
@@ -107,6 +128,7 @@ record PartNames(String field, int number) {
           length,
           width,
           sheetWidth,
+          sheetLength,
           fall,
           bodies,
           Optional.of(profile),
@@ -117,12 +139,23 @@ record PartNames(String field, int number) {
 
     Shape cut(List<Cut> own) {
       return new Shape(
-          item, length, width, sheetWidth, fall, bodies, section, count, own, derivations);
+          item,
+          length,
+          width,
+          sheetWidth,
+          sheetLength,
+          fall,
+          bodies,
+          section,
+          count,
+          own,
+          derivations);
     }
 
     /** Where its numbers come from. */
     Shape derived(List<Derivation> own) {
-      return new Shape(item, length, width, sheetWidth, fall, bodies, section, count, cuts, own);
+      return new Shape(
+          item, length, width, sheetWidth, sheetLength, fall, bodies, section, count, cuts, own);
     }
   }
 
@@ -144,6 +177,7 @@ record PartNames(String field, int number) {
         s.length,
         s.width,
         s.sheetWidth,
+        s.sheetLength,
         s.fall,
         s.bodies,
         s.section,

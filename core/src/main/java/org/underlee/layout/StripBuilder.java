@@ -107,6 +107,7 @@ record StripBuilder(FieldPlan plan, PartNames names) {
                 trough.width(),
                 trough.bodies(slope))
             .foldedFrom(trough.blankWidth())
+            .cutTo(trough.blankLength())
             .falling(plan.fall())
             .derived(derivations),
         line.pliesAbreast()
@@ -135,8 +136,16 @@ record StripBuilder(FieldPlan plan, PartNames names) {
                 plies(line))
             .minus("off the first rail's leg", SIDE, Reckoning.OWN)
             .minus("off the other rail's leg", SIDE, Reckoning.OWN);
+    Reckoning blank = new Reckoning(length);
+    if (index == 0) {
+      blank.plus(STRIP_HEM);
+    }
+    if (index == pieces.size() - 1) {
+      blank.plus(PAN_DRIP);
+    }
     return List.of(
         length.gives(Dimension.LENGTH),
+        blank.gives(Dimension.FLAT_LENGTH),
         width.gives(Dimension.WIDTH),
         new Reckoning(width).plus(STRIP_HEM).plus(STRIP_HEM).gives(Dimension.FLAT_WIDTH),
         reckoning.fall());

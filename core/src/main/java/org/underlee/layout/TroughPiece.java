@@ -62,6 +62,11 @@ record TroughPiece(
     return bodies;
   }
 
+  /** The length of flat sheet, with the end dam and the drip. */
+  double blankLength() {
+    return to - from + (dam ? hem : 0) + drip;
+  }
+
   double width() {
     return Math.max(right.at(from) - left.at(from), right.at(to) - left.at(to));
   }

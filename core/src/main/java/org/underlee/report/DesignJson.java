@@ -61,6 +61,7 @@ public final class DesignJson {
     } else {
       node.put("lengthMm", Json.mm(part.length()));
       node.put("widthMm", Json.mm(part.width()));
+      part.sheetLength().ifPresent(l -> node.put("sheetLengthMm", Json.mm(l)));
       part.sheetWidth().ifPresent(w -> node.put("sheetWidthMm", Json.mm(w)));
     }
     if (!part.cuts().isEmpty()) {

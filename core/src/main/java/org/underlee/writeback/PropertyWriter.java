@@ -106,7 +106,7 @@ final class PropertyWriter {
     part.bay().ifPresent(bay -> set.with("Bay", "IfcLabel", Value.label(bay)));
     set.with("Why", "IfcText", Value.text(part.why().toString()));
     if (part.length() > 0) {
-      set.with("LengthCut", "IfcLengthMeasure", length(part.length()));
+      set.with("LengthCut", "IfcLengthMeasure", length(part.cutLength()));
     }
     if (part.width() > 0) {
       set.with("WidthCut", "IfcLengthMeasure", length(part.width()));

@@ -307,6 +307,7 @@ final class CheckCases {
         p.length(),
         p.width(),
         p.sheetWidth(),
+        p.sheetLength(),
         p.fall(),
         p.bodies().stream().map(b -> b.transformed(down)).toList(),
         p.section(),

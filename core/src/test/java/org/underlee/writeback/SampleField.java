@@ -82,6 +82,7 @@ final class SampleField {
         p.length(),
         p.width(),
         p.sheetWidth(),
+        p.sheetLength(),
         p.fall(),
         p.bodies(),
         p.section(),

@@ -49,6 +49,7 @@ class DerivationsTest {
       is(all, part, Dimension.LENGTH, counted ? Double.NaN : part.length());
       is(all, part, Dimension.WIDTH, counted ? Double.NaN : part.width());
       is(all, part, Dimension.FLAT_WIDTH, orNone(part.sheetWidth()));
+      is(all, part, Dimension.FLAT_LENGTH, orNone(part.sheetLength()));
       is(all, part, Dimension.FALL, orNone(part.fall()));
       cuts(all, part);
       all.assertThat(part.why().reason().quantities()).as(part.id()).isEmpty();
