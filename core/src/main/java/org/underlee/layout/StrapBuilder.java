@@ -5,7 +5,10 @@ import static org.underlee.kit.PanValue.STRAP_SPACING;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Stream;
+import org.underlee.framing.Field;
 import org.underlee.framing.Member;
+import org.underlee.framing.Support;
 import org.underlee.geom.Extrusion;
 import org.underlee.geom.Interval;
 import org.underlee.geom.Outline;
@@ -34,6 +37,9 @@ record StrapBuilder(FieldPlan plan, PartNames names, GutterLine line) {
 
   private static final double PLAY = 0.0005;
 
+  /** A post that stands further from the gutter's back than this is not reached. */
+  private static final double REACH = 0.06;
+
   /**
    * Straps near both ends of a downspout and between them.
    *
@@ -42,11 +48,14 @@ record StrapBuilder(FieldPlan plan, PartNames names, GutterLine line) {
    */
   List<Part> parts(GutterLine.Outlet outlet, Member post, Interval spout, int first) {
     Kit kit = plan.kit();
-    double below = plan.lowEnd().members().isEmpty() ? spout.to() : plan.lowEnd().heights().from();
+    double below = beamsAbove(outlet, post);
     double top = Math.min(spout.to(), below) - FROM_END;
     double bottom = spout.from() + FROM_END;
     List<Part> parts = new ArrayList<>();
-    if (top > bottom) {
+    PlanShape shape = plan.bays().field().shapeOf(post);
+    double behind = shape.along().from() - line.back();
+    boolean near = behind > -REACH && behind < REACH;
+    if (top > bottom && near) {
       double inner = top - bottom;
       int gaps = GutterBuilder.gaps(inner, kit.get(STRAP_SPACING));
       Derivation spacing = spacing(post, inner, gaps);
@@ -55,6 +64,21 @@ record StrapBuilder(FieldPlan plan, PartNames names, GutterLine line) {
       }
     }
     return parts;
+  }
+
+  /** The lowest underside of the beams that a tongue could meet beside its post. */
+  private double beamsAbove(GutterLine.Outlet outlet, Member post) {
+    PlanShape shape = plan.bays().field().shapeOf(post);
+    Interval along = new Interval(line.middle(), shape.along().from() + TONGUE);
+    Interval across = shape.across().join(new Interval(outlet.u(), outlet.u()));
+    Field field = plan.bays().field();
+    return Stream.of(field.dropBeams(), field.carriers(), field.low())
+        .flatMap(List::stream)
+        .map(Support::shape)
+        .filter(b -> !b.along().meet(along).isEmpty() && !b.across().meet(across).isEmpty())
+        .mapToDouble(b -> b.heights().from())
+        .min()
+        .orElse(Double.POSITIVE_INFINITY);
   }
 
   private Part strap(
