@@ -19,6 +19,9 @@ public record DrainProof(
     List<StandingWater> ponds,
     List<StandingWater> blocked,
     List<String> flat) {
+  /** A downpour to express leaks by, mm/h; no design storm. */
+  public static final double TEST_RAIN = 100;
+
   public DrainProof {
     leaks = List.copyOf(leaks);
     outlets = List.copyOf(outlets);

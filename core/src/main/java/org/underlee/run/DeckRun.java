@@ -10,6 +10,9 @@ import java.util.concurrent.CompletableFuture;
 import org.underlee.bay.BayFinder;
 import org.underlee.bay.CrossingFinder;
 import org.underlee.bay.FieldBays;
+import org.underlee.drainage.DrainCases;
+import org.underlee.drainage.DrainProof;
+import org.underlee.drainage.WaterProver;
 import org.underlee.finding.Finding;
 import org.underlee.finding.InputException;
 import org.underlee.finding.NotMeasured;
@@ -126,7 +129,8 @@ public final class DeckRun {
             survey.request().assume().map(AssumedJoists::text));
     WriteBack.Written written =
         WriteBack.drained(survey.model(), layout, BillLine.of(takeoff), provenance);
-    return new Design(survey, layout, takeoff, written);
+    DrainProof proof = WaterProver.prove(DrainCases.of(survey.bays(), layout));
+    return new Design(survey, layout, takeoff, proof, written);
   }
 
   /** Saves the drained model: verified, then moved into place in one step; never over the input. */
@@ -156,6 +160,35 @@ public final class DeckRun {
                             + " stripping."));
     new SafeSave().plain(input, output, false, stripped.bytes());
     return stripped.exact();
+  }
+
+  /**
+   * Proves an assembly as it stands in a model, whoever changed it since it was written.
+   *
+   * @param deck the one to look at; all when empty
+   * @throws InputException when there is none of ours in the file
+   */
+  public static Checked check(Path file, SurveyRequest request, Optional<String> deck) {
+    return check(opened(file), request, deck);
+  }
+
+  /** As {@link #check(Path, SurveyRequest, Optional)}, from bytes. */
+  public static Checked check(
+      byte[] given, String name, SurveyRequest request, Optional<String> deck) {
+    return check(StepFile.of(given, name), request, deck);
+  }
+
+  private static Checked check(StepFile given, SurveyRequest request, Optional<String> deck) {
+    List<WrittenPart> parts = WrittenPart.in(IfcModel.of(given));
+    if (parts.isEmpty()) {
+      throw new InputException(
+          Place.NOWHERE.inFile(given.name()),
+          "there is no assembly of ours in the model",
+          "Give a model that design has written.");
+    }
+    Survey all = survey(given, request);
+    Survey survey = deck.map(all::only).orElse(all);
+    return new Checked(survey, parts, WaterProver.prove(AsBuilt.cases(survey.bays(), parts)));
   }
 
   /** Most of a building is nowhere near a deck and need not be measured. */
