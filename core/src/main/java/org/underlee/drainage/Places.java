@@ -143,9 +143,14 @@ final class Places {
     return Math.abs(below) < WaterRules.OUTLET_REACH;
   }
 
-  /** Whether the piece spans a place and some of it lies beyond. */
-  boolean goesOn(int piece, double u, double v) {
-    return extents.get(piece).holds(u, v);
+  /** Whether a piece reaches beyond a place on all sides, so that what is open there is a hole. */
+  boolean isWithin(int piece, double u, double v) {
+    Extent e = extents.get(piece);
+    double edge = WaterRules.DRIP_MARGIN;
+    return u - e.min.x() > edge
+        && e.max.x() - u > edge
+        && v - e.min.y() > edge
+        && e.max.y() - v > edge;
   }
 
   /** The catchment at a place, or else the nearest one. */

@@ -13,9 +13,6 @@ import org.underlee.geom.Vec3;
  * back under the one it comes from.
  */
 final class WaterGraph {
-  /** How far a hole may reach, so that the same part goes on beyond it. */
-  private static final double WIDEST_HOLE = 0.3;
-
   /** A side that takes less than this share of a face's fall takes none. */
   private static final double ALONG = 1e-3;
 
@@ -229,9 +226,7 @@ final class WaterGraph {
     if (isCovered(layer, column)) {
       return LeakCause.REVERSED_LAP;
     }
-    double u = side.u() + side.du() * WIDEST_HOLE;
-    double v = side.v() + side.dv() * WIDEST_HOLE;
-    if (places.goesOn(layer.piece(), u, v)) {
+    if (places.isWithin(layer.piece(), side.u(), side.v())) {
       return LeakCause.OPEN_HOLE;
     }
     boolean back = side.du() < 0 && kind(layer) == Kind.SHEET && !layer.top().thin();

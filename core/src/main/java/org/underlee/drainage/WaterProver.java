@@ -162,25 +162,14 @@ public final class WaterProver {
     }
     double v = column.middleV();
     Vec3 at = new Vec3(column.middleU(), v, 0);
-    boolean hole = holeAt(at);
-    LeakCause cause = hole ? LeakCause.OPEN_HOLE : places.open(at, LeakCause.GAP);
+    LeakCause cause = isHole(at) ? LeakCause.OPEN_HOLE : places.open(at, LeakCause.GAP);
     return Fate.of(sinks.leak(cause, -1, column.catchment(), at));
   }
 
-  /** A piece's own sheet lies uphill and downhill of the place. */
-  private boolean holeAt(Vec3 at) {
-    for (int i = 0; i < given.pieces().size(); i++) {
-      Places.Extent e = places.extent(i);
-      if (given.pieces().get(i).kind() == Kind.SHEET
-          && e.holds(at.x(), at.y())
-          && at.y() - e.min().y() > WaterRules.LEAST_LAP
-          && e.max().y() - at.y() > WaterRules.LEAST_LAP
-          && at.x() - e.min().x() > WaterRules.LEAST_LAP
-          && e.max().x() - at.x() > WaterRules.LEAST_LAP) {
-        return true;
-      }
-    }
-    return false;
+  private boolean isHole(Vec3 at) {
+    return IntStream.range(0, given.pieces().size())
+        .filter(i -> given.pieces().get(i).kind() == Kind.SHEET)
+        .anyMatch(i -> places.isWithin(i, at.x(), at.y()));
   }
 
   private List<StandingWater> ponds(Fates fates) {
