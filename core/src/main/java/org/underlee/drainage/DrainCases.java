@@ -2,6 +2,7 @@ package org.underlee.drainage;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.Stream;
@@ -20,6 +21,13 @@ import org.underlee.layout.PartKind;
 
 /** Makes the cases to be proved, from what was recognised and the parts that are there. */
 public final class DrainCases {
+  private static final Map<PartKind, Kind> FITTINGS =
+      Map.of(
+          PartKind.GUTTER, Kind.GUTTER,
+          PartKind.OUTLET, Kind.OUTLET,
+          PartKind.DOWNSPOUT, Kind.PIPE,
+          PartKind.ELBOW, Kind.PIPE);
+
   private DrainCases() {}
 
   /** A part of an assembly, wherever it was read. */
@@ -66,16 +74,12 @@ public final class DrainCases {
     return new Piece(part.id(), kind, part.shape(), part.kind() == PartKind.COLLAR_PIECE);
   }
 
-  /** Tape is a second line, and fasteners hold no water. */
+  /** Tape is a second line, and fasteners hold no water; every other part is sheet or pipe. */
   private static Optional<Kind> kind(PartKind kind) {
-    return switch (kind) {
-      case PAN, SIDE_RAIL, HEAD_RAIL, PLY_STRIP, COLLAR_PIECE, END_CAP, HANGER ->
-          Optional.of(Kind.SHEET);
-      case GUTTER -> Optional.of(Kind.GUTTER);
-      case OUTLET -> Optional.of(Kind.OUTLET);
-      case DOWNSPOUT, ELBOW -> Optional.of(Kind.PIPE);
-      case TAPE, FASTENER -> Optional.empty();
-    };
+    if (kind == PartKind.TAPE || kind == PartKind.FASTENER) {
+      return Optional.empty();
+    }
+    return Optional.of(FITTINGS.getOrDefault(kind, Kind.SHEET));
   }
 
   /** Joists, what bounds them, and what stands between them; drop beams are below all parts. */

@@ -81,6 +81,12 @@ final class Places {
   private final double[] area;
   private final double[] furthest;
 
+  /** Across the fall, each catchment from here … */
+  private final double[] from;
+
+  /** … to here. */
+  private final double[] to;
+
   Places(DrainCase given) {
     this.given = given;
     for (int i = 0; i < given.pieces().size(); i++) {
@@ -96,6 +102,13 @@ final class Places {
     covered = new double[bays];
     area = new double[bays];
     furthest = new double[bays];
+    from = new double[bays];
+    to = new double[bays];
+    for (int i = 0; i < bays; i++) {
+      List<Vec2> outline = given.catchments().get(i).outline();
+      from[i] = outline.stream().mapToDouble(Vec2::y).min().orElse(0);
+      to[i] = outline.stream().mapToDouble(Vec2::y).max().orElse(0);
+    }
     java.util.Arrays.fill(furthest, Double.NEGATIVE_INFINITY);
   }
 
@@ -157,14 +170,8 @@ final class Places {
   int bay(Vec3 at) {
     int nearest = -1;
     double least = Double.MAX_VALUE;
-    for (int i = 0; i < given.catchments().size(); i++) {
-      double from = Double.MAX_VALUE;
-      double to = -Double.MAX_VALUE;
-      for (Vec2 p : given.catchments().get(i).outline()) {
-        from = Math.min(from, p.y());
-        to = Math.max(to, p.y());
-      }
-      double away = Math.max(0, Math.max(from - at.y(), at.y() - to));
+    for (int i = 0; i < from.length && least > 0; i++) {
+      double away = Math.max(0, Math.max(from[i] - at.y(), at.y() - to[i]));
       if (away < least) {
         least = away;
         nearest = i;

@@ -19,7 +19,32 @@ final class PlanSweep {
   private static final int DEEPEST = 24;
 
   /** An outline's edge, which it enters or leaves the outline at. */
-  private record Edge(int shape, double u0, double v0, double u1, double v1) {
+  private static final class Edge {
+    final Integer shape;
+    final double u0;
+    final double v0;
+    final double u1;
+    final double v1;
+
+    /** Its v where the sweep is. */
+    double now;
+
+    Edge(int shape, double u0, double v0, double u1, double v1) {
+      this.shape = shape;
+      this.u0 = u0;
+      this.v0 = v0;
+      this.u1 = u1;
+      this.v1 = v1;
+    }
+
+    double u0() {
+      return u0;
+    }
+
+    double now() {
+      return now;
+    }
+
     double at(double u) {
       return u1 - u0 < WaterRules.SAME_PLAN ? (v0 + v1) / 2 : v0 + (v1 - v0) * (u - u0) / (u1 - u0);
     }
@@ -33,7 +58,6 @@ final class PlanSweep {
   private final List<Column> columns = new ArrayList<>();
   private final List<Layer> layers = new ArrayList<>();
   private final List<int[]> slabs = new ArrayList<>();
-  private double[] sortKeys = new double[64];
 
   /**
    * @param areas outlines of catchments, then of outlets' openings
@@ -117,40 +141,23 @@ final class PlanSweep {
   }
 
   private void slab(List<Edge> active, double left, double right, int depth) {
-    Edge[] order = active.toArray(Edge[]::new);
-    sort(order, (left + right) / 2);
-    double crossing = depth < DEEPEST ? crossing(order, left, right) : Double.NaN;
+    double middle = (left + right) / 2;
+    active.forEach(e -> e.now = e.at(middle));
+    // The order stays from slab to slab, but for edges that are new.
+    active.sort(Comparator.comparingDouble(Edge::now));
+    double crossing = depth < DEEPEST ? crossing(active, left, right) : Double.NaN;
     if (crossing > left + WaterRules.SAME_PLAN && crossing < right - WaterRules.SAME_PLAN) {
       slab(active, left, crossing, depth + 1);
       slab(active, crossing, right, depth + 1);
     } else {
-      fill(order, left, right);
+      fill(active, left, right);
     }
   }
 
-  /** Insertion: the edges come nearly sorted, and there are few. */
-  private void sort(Edge[] order, double u) {
-    if (sortKeys.length < order.length) {
-      sortKeys = new double[2 * order.length];
-    }
-    for (int i = 0; i < order.length; i++) {
-      Edge edge = order[i];
-      double key = edge.at(u);
-      int j = i;
-      while (j > 0 && sortKeys[j - 1] > key) {
-        sortKeys[j] = sortKeys[j - 1];
-        order[j] = order[j - 1];
-        j--;
-      }
-      sortKeys[j] = key;
-      order[j] = edge;
-    }
-  }
-
-  private static double crossing(Edge[] order, double left, double right) {
-    for (int i = 0; i + 1 < order.length; i++) {
-      double atLeft = order[i + 1].at(left) - order[i].at(left);
-      double atRight = order[i + 1].at(right) - order[i].at(right);
+  private static double crossing(List<Edge> order, double left, double right) {
+    for (int i = 0; i + 1 < order.size(); i++) {
+      double atLeft = order.get(i + 1).at(left) - order.get(i).at(left);
+      double atRight = order.get(i + 1).at(right) - order.get(i).at(right);
       if (Math.min(atLeft, atRight) < -WaterRules.SAME_PLAN) {
         return left + (right - left) * atLeft / (atLeft - atRight);
       }
@@ -159,17 +166,17 @@ final class PlanSweep {
   }
 
   /** Strips too narrow to keep are taken in by the next one. */
-  private void fill(Edge[] order, double left, double right) {
+  private void fill(List<Edge> order, double left, double right) {
     int first = columns.size();
     List<Integer> open = new ArrayList<>();
     int base = 0;
-    for (int i = 0; i + 1 < order.length; i++) {
-      Integer shape = order[i].shape;
+    for (int i = 0; i + 1 < order.size(); i++) {
+      Integer shape = order.get(i).shape;
       if (!open.remove(shape)) {
         open.add(shape);
       }
-      Edge lower = order[base];
-      Edge upper = order[i + 1];
+      Edge lower = order.get(base);
+      Edge upper = order.get(i + 1);
       double twice = upper.at(left) + upper.at(right) - lower.at(left) - lower.at(right);
       if (twice > 2 * WaterRules.SAME_PLAN) {
         if (!open.isEmpty()) {

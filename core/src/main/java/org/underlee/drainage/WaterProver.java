@@ -162,7 +162,8 @@ public final class WaterProver {
     }
     double v = column.middleV();
     Vec3 at = new Vec3(column.middleU(), v, 0);
-    LeakCause cause = isHole(at) ? LeakCause.OPEN_HOLE : places.open(at, LeakCause.GAP);
+    LeakCause open = places.open(at, LeakCause.GAP);
+    LeakCause cause = open == LeakCause.GAP && isHole(at) ? LeakCause.OPEN_HOLE : open;
     return Fate.of(sinks.leak(cause, -1, column.catchment(), at));
   }
 
