@@ -87,7 +87,7 @@ final class Architecture {
 
   /** What a report may know of the run: what went in and what came out. */
   private static final List<String> RUN_RECORDS =
-      List.of("Survey", "Design", "Source", "SurveyRequest", "Overrides");
+      List.of("Survey", "Design", "Source", "SurveyRequest", "Overrides", "Checked", "WrittenPart");
 
   private final String root;
 
