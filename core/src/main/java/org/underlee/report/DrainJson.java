@@ -43,10 +43,16 @@ final class DrainJson {
   private static void outlet(ObjectNode node, OutletShare share) {
     node.put("outlet", share.outlet());
     node.put("areaM2", Json.rounded(share.area(), DECIMALS));
-    ObjectNode bays = node.putObject("baysM2");
-    share.bays().forEach((b, a) -> bays.put(b, Json.rounded(a, DECIMALS)));
-    ObjectNode gutters = node.putObject("guttersM2");
-    share.gutters().forEach((g, a) -> gutters.put(g, Json.rounded(a, DECIMALS)));
+    ArrayNode bays = node.putArray("bays");
+    share
+        .bays()
+        .forEach((b, a) -> bays.addObject().put("bay", b).put("areaM2", Json.rounded(a, DECIMALS)));
+    ArrayNode gutters = node.putArray("gutters");
+    share
+        .gutters()
+        .forEach(
+            (g, a) ->
+                gutters.addObject().put("gutter", g).put("areaM2", Json.rounded(a, DECIMALS)));
   }
 
   private static void standing(ArrayNode array, List<StandingWater> all) {
