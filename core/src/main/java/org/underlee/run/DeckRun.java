@@ -6,7 +6,9 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.concurrent.CompletableFuture;
+import java.util.stream.Collectors;
 import org.underlee.bay.BayFinder;
 import org.underlee.bay.CrossingFinder;
 import org.underlee.bay.FieldBays;
@@ -74,12 +76,23 @@ public final class DeckRun {
   }
 
   private static Survey survey(StepFile given, SurveyRequest request) {
+    return survey(given, request, Set.of());
+  }
+
+  /**
+   * Surveys a model.
+   *
+   * @param ours instances of an assembly whose marks are gone, to be left aside one by one
+   */
+  private static Survey survey(StepFile given, SurveyRequest request, Set<Long> ours) {
     CompletableFuture<String> sha256 = CompletableFuture.supplyAsync(given::sha256);
-    Optional<Strip.Stripped> stripped = Strip.mayHold(given) ? stripped(given) : Optional.empty();
+    Optional<Strip.Stripped> stripped =
+        ours.isEmpty() && Strip.mayHold(given) ? stripped(given) : Optional.empty();
     StepFile designers = stripped.map(s -> StepFile.of(s.bytes(), given.name())).orElse(given);
     IfcModel model = IfcModel.of(designers);
     Optional<AssumedFraming> assumed = request.assume().map(a -> AssumedFraming.in(model, a));
-    ModelPart part = assumed.isPresent() ? model.whole() : nearFraming(model, request.told());
+    ModelPart all = assumed.isPresent() ? model.whole() : nearFraming(model, request.told());
+    ModelPart part = all.without(ours);
     ElementSource elements = assumed.<ElementSource>map(a -> a).orElse(part);
     Framing framing = Framer.frame(elements, request.told());
     Services services = Services.near(request.services(), framing, elements.elements());
@@ -163,7 +176,8 @@ public final class DeckRun {
   }
 
   /**
-   * Proves an assembly as it stands in a model, whoever changed it since it was written.
+   * Proves an assembly as it stands in a model, whoever changed it since it was written, and even
+   * where another program saved the model without the marks around it.
    *
    * @param deck the one to look at; all when empty
    * @throws InputException when there is none of ours in the file
@@ -186,7 +200,11 @@ public final class DeckRun {
           "there is no assembly of ours in the model",
           "Give a model that design has written.");
     }
-    Survey all = survey(given, request);
+    Set<Long> unmarked =
+        Strip.holdsUnmarked(given.bytes())
+            ? parts.stream().map(p -> p.element().instance()).collect(Collectors.toSet())
+            : Set.of();
+    Survey all = survey(given, request, unmarked);
     Survey survey = deck.map(all::only).orElse(all);
     return new Checked(survey, parts, WaterProver.prove(AsBuilt.cases(survey.bays(), parts)));
   }

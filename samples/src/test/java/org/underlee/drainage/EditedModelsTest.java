@@ -169,6 +169,16 @@ class EditedModelsTest {
   }
 
   @Test
+  void aModelThatAnotherProgramSavedWithoutTheMarksIsCheckedAllTheSame() {
+    String text = drained(PINE);
+    String saved = text.replaceAll("/\\* Underlee [^*]*\\*/", "");
+    assertThat(saved).isNotEqualTo(text);
+    DrainProof proof = check(saved).proof();
+    assertThat(proof.dryFraction()).isCloseTo(check(text).proof().dryFraction(), within(1e-9));
+    assertThat(proof.leaks()).hasSameSizeAs(check(text).proof().leaks());
+  }
+
+  @Test
   void aModelWithoutAnAssemblyIsRefused() {
     String plain = new String(IfcEmitter.emit(HARBOUR, Mix.PLAIN), StandardCharsets.ISO_8859_1);
     assertThatThrownBy(() -> check(plain))
