@@ -44,7 +44,7 @@ final class Architecture {
     MAY_USE.put("bay", List.of("framing", "geom", "units", "finding"));
     MAY_USE.put("kit", List.of("units", "finding"));
     MAY_USE.put("layout", List.of("bay", "kit", "framing", "geom", "units", "finding"));
-    MAY_USE.put("drainage", List.of("layout", "units", "finding"));
+    MAY_USE.put("drainage", List.of("layout", "bay", "kit", "framing", "geom", "units", "finding"));
     MAY_USE.put(
         "check",
         List.of("framing", "bay", "kit", "layout", "drainage", "geom", "units", "finding"));
@@ -87,7 +87,7 @@ final class Architecture {
 
   /** What a report may know of the run: what went in and what came out. */
   private static final List<String> RUN_RECORDS =
-      List.of("Survey", "Design", "Source", "SurveyRequest", "Overrides");
+      List.of("Survey", "Design", "Source", "SurveyRequest", "Overrides", "Checked", "WrittenPart");
 
   private final String root;
 

@@ -2,6 +2,7 @@ package org.underlee.ifc;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.LongFunction;
 import org.underlee.finding.Finding;
 import org.underlee.finding.NotMeasured;
@@ -29,6 +30,13 @@ public record ModelPart(
     spaces = List.copyOf(spaces);
     notMeasured = List.copyOf(notMeasured);
     findings = List.copyOf(findings);
+  }
+
+  /** The same without the elements of some instances. */
+  public ModelPart without(Set<Long> instances) {
+    List<BuildingElement> kept =
+        elements.stream().filter(e -> !instances.contains(e.instance())).toList();
+    return new ModelPart(external, kept, spaces, notMeasured, findings);
   }
 
   @Override

@@ -25,6 +25,7 @@ public final class DesignJson {
     for (Part part : design.layout().parts()) {
       part(parts.addObject(), part, design);
     }
+    DrainJson.write(root, design.proof());
     Json.notMeasured(root, design.survey().framing().notMeasured());
     Json.findings(root, design.findings());
     ArrayNode checklist = root.putArray("checklist");

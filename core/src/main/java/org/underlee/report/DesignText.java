@@ -6,6 +6,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
+import org.underlee.drainage.DrainProof;
 import org.underlee.kit.StockItem;
 import org.underlee.layout.FieldLayout;
 import org.underlee.layout.Part;
@@ -34,10 +35,21 @@ public final class DesignText {
     out.append("Kit: ").append(design.layout().kit().name()).append('\n');
     design.layout().fields().forEach(f -> field(out, f, units));
     if (!design.layout().fields().isEmpty()) {
+      out.append('\n').append(dry(design.proof()));
       out.append(takeoff(design, units));
       out.append('\n').append(CAUTIONS);
     }
     return out.toString();
+  }
+
+  /** How much of the deck is dry below. */
+  static String dry(DrainProof proof) {
+    return String.format(
+            Locale.ROOT,
+            "Rain that reaches an outlet: %.1f %% of %.2f m² of deck between the outer joists%n",
+            100 * proof.dryFraction(),
+            proof.area())
+        .replace("\r\n", "\n");
   }
 
   private static void field(StringBuilder out, FieldLayout f, UnitSystem units) {

@@ -6,7 +6,9 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.concurrent.CompletableFuture;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.underlee.bay.BayFinder;
 import org.underlee.bay.CrossingFinder;
@@ -14,6 +16,9 @@ import org.underlee.bay.FieldBays;
 import org.underlee.check.Answer;
 import org.underlee.check.CheckInput;
 import org.underlee.check.Checks;
+import org.underlee.drainage.DrainCases;
+import org.underlee.drainage.DrainProof;
+import org.underlee.drainage.WaterProver;
 import org.underlee.finding.Finding;
 import org.underlee.finding.InputException;
 import org.underlee.finding.NotMeasured;
@@ -75,12 +80,23 @@ public final class DeckRun {
   }
 
   private static Survey survey(StepFile given, SurveyRequest request) {
+    return survey(given, request, Set.of());
+  }
+
+  /**
+   * Surveys a model.
+   *
+   * @param ours instances of an assembly whose marks are gone, to be left aside one by one
+   */
+  private static Survey survey(StepFile given, SurveyRequest request, Set<Long> ours) {
     CompletableFuture<String> sha256 = CompletableFuture.supplyAsync(given::sha256);
-    Optional<Strip.Stripped> stripped = Strip.mayHold(given) ? stripped(given) : Optional.empty();
+    Optional<Strip.Stripped> stripped =
+        ours.isEmpty() && Strip.mayHold(given) ? stripped(given) : Optional.empty();
     StepFile designers = stripped.map(s -> StepFile.of(s.bytes(), given.name())).orElse(given);
     IfcModel model = IfcModel.of(designers);
     Optional<AssumedFraming> assumed = request.assume().map(a -> AssumedFraming.in(model, a));
-    ModelPart part = assumed.isPresent() ? model.whole() : nearFraming(model, request.told());
+    ModelPart all = assumed.isPresent() ? model.whole() : nearFraming(model, request.told());
+    ModelPart part = all.without(ours);
     ElementSource elements = assumed.<ElementSource>map(a -> a).orElse(part);
     Framing framing = Framer.frame(elements, request.told());
     Services services = Services.near(request.services(), framing, elements.elements());
@@ -131,8 +147,9 @@ public final class DeckRun {
             survey.request().assume().map(AssumedJoists::text));
     WriteBack.Written written =
         WriteBack.drained(survey.model(), layout, BillLine.of(takeoff), provenance);
+    DrainProof proof = WaterProver.prove(DrainCases.of(survey.bays(), layout));
     Answer checks = Checks.of(CheckInput.of(survey.bays(), survey.elements(), layout));
-    return new Design(survey, layout, checks, takeoff, written);
+    return new Design(survey, layout, checks, takeoff, proof, written);
   }
 
   /** Saves the drained model: verified, then moved into place in one step; never over the input. */
@@ -162,6 +179,40 @@ public final class DeckRun {
                             + " stripping."));
     new SafeSave().plain(input, output, false, stripped.bytes());
     return stripped.exact();
+  }
+
+  /**
+   * Proves an assembly as it stands in a model, whoever changed it since it was written, and even
+   * where another program saved the model without the marks around it.
+   *
+   * @param deck the one to look at; all when empty
+   * @throws InputException when there is none of ours in the file
+   */
+  public static Checked check(Path file, SurveyRequest request, Optional<String> deck) {
+    return check(opened(file), request, deck);
+  }
+
+  /** As {@link #check(Path, SurveyRequest, Optional)}, from bytes. */
+  public static Checked check(
+      byte[] given, String name, SurveyRequest request, Optional<String> deck) {
+    return check(StepFile.of(given, name), request, deck);
+  }
+
+  private static Checked check(StepFile given, SurveyRequest request, Optional<String> deck) {
+    List<WrittenPart> parts = WrittenPart.in(IfcModel.of(given));
+    if (parts.isEmpty()) {
+      throw new InputException(
+          Place.NOWHERE.inFile(given.name()),
+          "there is no assembly of ours in the model",
+          "Give a model that design has written.");
+    }
+    Set<Long> unmarked =
+        Strip.holdsUnmarked(given.bytes())
+            ? parts.stream().map(p -> p.element().instance()).collect(Collectors.toSet())
+            : Set.of();
+    Survey all = survey(given, request, unmarked);
+    Survey survey = deck.map(all::only).orElse(all);
+    return new Checked(survey, parts, WaterProver.prove(AsBuilt.cases(survey.bays(), parts)));
   }
 
   /** Most of a building is nowhere near a deck and need not be measured. */

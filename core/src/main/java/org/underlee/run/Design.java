@@ -4,23 +4,32 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.underlee.check.Answer;
+import org.underlee.drainage.DrainProof;
+import org.underlee.drainage.DrainageFindings;
 import org.underlee.finding.Finding;
 import org.underlee.finding.Findings;
+import org.underlee.finding.Place;
 import org.underlee.layout.Layout;
 import org.underlee.layout.Part;
 import org.underlee.takeoff.Takeoff;
 import org.underlee.writeback.WriteBack;
 
 /**
- * A deck with its assembly: what was recognised, every part, what the checks found and ask, what to
- * buy and cut, and the model with it all written in.
+ * /** A deck with its assembly: what was recognised, every part, what the checks found and ask,
+ * what to buy and cut, where the rain goes, and the model with it all written in.
  */
 public record Design(
-    Survey survey, Layout layout, Answer checks, Takeoff takeoff, WriteBack.Written written) {
+    Survey survey,
+    Layout layout,
+    Answer checks,
+    Takeoff takeoff,
+    DrainProof proof,
+    WriteBack.Written written) {
   public List<Finding> findings() {
     List<Finding> all = new ArrayList<>(survey.findings());
     all.addAll(layout.findings());
     all.addAll(checks.findings());
+    all.addAll(DrainageFindings.of(proof, part -> Place.NOWHERE));
     return Findings.grouped(all);
   }
 

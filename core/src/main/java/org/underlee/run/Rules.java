@@ -3,6 +3,7 @@ package org.underlee.run;
 import java.util.List;
 import java.util.stream.Stream;
 import org.underlee.check.Checks;
+import org.underlee.drainage.DrainageRules;
 import org.underlee.finding.Level;
 import org.underlee.finding.Rule;
 import org.underlee.framing.FramingRules;
@@ -43,7 +44,8 @@ public final class Rules {
             List.of(EDITED, NOT_MEASURED, SERVICES_ELSEWHERE),
             FramingRules.all(),
             LayoutRules.all(),
-            Checks.rules())
+            Checks.rules(),
+            DrainageRules.all())
         .flatMap(List::stream)
         .toList();
   }

@@ -114,7 +114,7 @@ final class ModelOptions {
     return survey;
   }
 
-  private SurveyRequest request() {
+  SurveyRequest request() {
     return new SurveyRequest(
         assume, overrides.map(Overrides::read).or(() -> Overrides.beside(file)), services);
   }

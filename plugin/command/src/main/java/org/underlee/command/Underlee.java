@@ -19,6 +19,7 @@ import picocli.CommandLine.ParseResult;
     subcommands = {
       SurveyCommand.class,
       DesignCommand.class,
+      CheckCommand.class,
       TakeoffCommand.class,
       StripCommand.class
     })

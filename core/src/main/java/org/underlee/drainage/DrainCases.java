@@ -1,0 +1,120 @@
+package org.underlee.drainage;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.stream.Stream;
+import org.underlee.bay.Bay;
+import org.underlee.bay.Block;
+import org.underlee.bay.FieldBays;
+import org.underlee.drainage.Piece.Kind;
+import org.underlee.framing.Field;
+import org.underlee.framing.Member;
+import org.underlee.framing.Support;
+import org.underlee.geom.Transform;
+import org.underlee.geom.Vec2;
+import org.underlee.layout.Layout;
+import org.underlee.layout.Part;
+import org.underlee.layout.PartKind;
+
+/** Makes the cases to be proved, from what was recognised and the parts that are there. */
+public final class DrainCases {
+  private static final Map<PartKind, Kind> FITTINGS =
+      Map.of(
+          PartKind.GUTTER, Kind.GUTTER,
+          PartKind.OUTLET, Kind.OUTLET,
+          PartKind.DOWNSPOUT, Kind.PIPE,
+          PartKind.ELBOW, Kind.PIPE);
+
+  private DrainCases() {}
+
+  /** A part of an assembly, wherever it was read. */
+  public record Placed(String id, PartKind kind, org.underlee.geom.Mesh shape) {}
+
+  /** One case for each field of the layout. */
+  public static List<DrainCase> of(List<FieldBays> bays, Layout layout) {
+    List<DrainCase> cases = new ArrayList<>();
+    for (var field : layout.fields()) {
+      List<Placed> parts =
+          field.parts().stream()
+              .filter(p -> !p.bodies().isEmpty())
+              .map(DrainCases::placed)
+              .toList();
+      bays.stream()
+          .filter(b -> b.field().id().equals(field.field()))
+          .forEach(b -> cases.add(of(b, parts)));
+    }
+    return cases;
+  }
+
+  private static Placed placed(Part part) {
+    return new Placed(part.id(), part.kind(), part.mesh());
+  }
+
+  /** The case for one field, with the parts that are hung there. */
+  public static DrainCase of(FieldBays bays, List<Placed> parts) {
+    Field field = bays.field();
+    List<Piece> pieces = new ArrayList<>();
+    parts.forEach(p -> kind(p.kind()).ifPresent(k -> pieces.add(piece(p, k))));
+    framing(bays)
+        .distinct()
+        .forEach(m -> pieces.add(new Piece(m.id(), Kind.JOIST, m.element().shape(), false)));
+    return new DrainCase(
+        field.id(),
+        downTheFall(field.frame()),
+        bays.bays().stream().map(DrainCases::catchment).toList(),
+        pieces,
+        ground(field));
+  }
+
+  /** The kit's collars are sealed around their pipes once they are fitted. */
+  private static Piece piece(Placed part, Kind kind) {
+    return new Piece(part.id(), kind, part.shape(), part.kind() == PartKind.COLLAR_PIECE);
+  }
+
+  /** Tape is a second line, and fasteners hold no water; every other part is sheet or pipe. */
+  private static Optional<Kind> kind(PartKind kind) {
+    if (kind == PartKind.TAPE || kind == PartKind.FASTENER) {
+      return Optional.empty();
+    }
+    return Optional.of(FITTINGS.getOrDefault(kind, Kind.SHEET));
+  }
+
+  /** Joists, what bounds them, and what stands between them; drop beams are below all parts. */
+  private static Stream<Member> framing(FieldBays bays) {
+    Field field = bays.field();
+    Stream<Member> joists = field.lines().stream().flatMap(l -> l.plies().stream());
+    Stream<Member> ends =
+        Stream.concat(field.high().stream(), field.low().stream()).map(Support::member);
+    Stream<Member> blocks =
+        bays.bays().stream().flatMap(b -> b.blocking().stream()).map(Block::member);
+    return Stream.of(joists, ends, blocks).flatMap(s -> s);
+  }
+
+  private static Catchment catchment(Bay bay) {
+    double from = bay.stretch().from();
+    double to = bay.stretch().to();
+    return new Catchment(
+        bay.id(),
+        List.of(
+            new Vec2(from, -bay.left().centre(from)),
+            new Vec2(from, -bay.right().centre(from)),
+            new Vec2(to, -bay.right().centre(to)),
+            new Vec2(to, -bay.left().centre(to))));
+  }
+
+  private static Transform downTheFall(Transform f) {
+    return new Transform(f.origin(), f.y(), f.x().negated(), f.z());
+  }
+
+  /** The posts' feet: the middle one. */
+  private static OptionalDouble ground(Field field) {
+    double[] feet =
+        field.posts().stream().map(Member::box).mapToDouble(b -> b.bottom()).sorted().toArray();
+    return feet.length == 0
+        ? OptionalDouble.empty()
+        : OptionalDouble.of(feet[feet.length / 2] - field.frame().origin().z());
+  }
+}

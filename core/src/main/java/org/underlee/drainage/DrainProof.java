@@ -1,0 +1,39 @@
+package org.underlee.drainage;
+
+import java.util.List;
+
+/**
+ * Where the rain on the decks in scope goes.
+ *
+ * @param area in scope, m²
+ * @param drained part of it whose rain reaches the ground through an outlet, m²
+ * @param ponds water that stands with every outlet open
+ * @param blocked what happens when each outlet is blocked in turn
+ * @param flat parts without fall
+ */
+public record DrainProof(
+    double area,
+    double drained,
+    List<Leak> leaks,
+    List<OutletShare> outlets,
+    List<StandingWater> ponds,
+    List<StandingWater> blocked,
+    List<String> flat) {
+  /** A downpour to express leaks by, mm/h; no design storm. */
+  public static final double TEST_RAIN = 100;
+
+  public DrainProof {
+    leaks = List.copyOf(leaks);
+    outlets = List.copyOf(outlets);
+    ponds = List.copyOf(ponds);
+    blocked = List.copyOf(blocked);
+    flat = List.copyOf(flat);
+  }
+
+  /**
+   * Part of the area in scope whose rain provably reaches an outlet; 0 when nothing is in scope.
+   */
+  public double dryFraction() {
+    return area > 0 ? drained / area : 0;
+  }
+}

@@ -1,0 +1,134 @@
+package org.underlee.drainage;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.function.Function;
+import org.underlee.finding.Finding;
+import org.underlee.finding.Finding.Measure;
+import org.underlee.finding.Place;
+import org.underlee.finding.Rule;
+import org.underlee.units.Lengths;
+
+/** Says in words what a proof shows: leaks of one cause in one field are told together. */
+public final class DrainageFindings {
+  /** Leaks of a cause that take less than this share of the rain in scope are drips. */
+  private static final double DRIPS = 0.005;
+
+  /** Standing water of less than this, m³ (a tenth of a litre), is told of nowhere. */
+  private static final double WORTH_SAYING = 0.0001;
+
+  private static final double PERCENT = 100;
+  private static final double MM = 1000;
+
+  private record Cause(String field, LeakCause cause) {}
+
+  private final DrainProof proof;
+  private final Function<String, Place> places;
+  private final List<Finding> findings = new ArrayList<>();
+
+  private DrainageFindings(DrainProof proof, Function<String, Place> places) {
+    this.proof = proof;
+    this.places = places;
+  }
+
+  /**
+   * The findings of a proof.
+   *
+   * @param places where a part is in a file, {@link Place#NOWHERE} where it is in none
+   */
+  public static List<Finding> of(DrainProof proof, Function<String, Place> places) {
+    return new DrainageFindings(proof, places).all();
+  }
+
+  private List<Finding> all() {
+    Map<Cause, List<Leak>> causes = new LinkedHashMap<>();
+    for (Leak leak : proof.leaks()) {
+      causes
+          .computeIfAbsent(new Cause(leak.field(), leak.cause()), c -> new ArrayList<>())
+          .add(leak);
+    }
+    causes.forEach(this::leaks);
+    proof.flat().forEach(this::flat);
+    proof.ponds().stream().filter(p -> p.volume() > WORTH_SAYING).forEach(this::pond);
+    proof.blocked().forEach(this::blocked);
+    return findings;
+  }
+
+  private void leaks(Cause cause, List<Leak> leaks) {
+    double area = leaks.stream().mapToDouble(Leak::area).sum();
+    Leak worst = leaks.get(0);
+    String part = worst.parts().isEmpty() ? "" : worst.parts().get(0);
+    String message =
+        String.format(
+            Locale.ROOT,
+            "%s: %s%s; %.4f m² of deck, %.1f litres an hour at %.0f mm of rain an hour%s.",
+            cause.field,
+            cause.cause.why(),
+            part.isEmpty() ? "" : " (" + part + ")",
+            area,
+            area * DrainProof.TEST_RAIN,
+            DrainProof.TEST_RAIN,
+            leaks.size() == 1 ? "" : ", in " + leaks.size() + " places");
+    findings.add(
+        Finding.measured(
+            rule(cause.cause, area),
+            part.isEmpty() ? Place.NOWHERE : places.apply(part),
+            message,
+            new Measure(area / proof.area() * PERCENT, 0, "%"),
+            cause.cause.fix()));
+  }
+
+  private Rule rule(LeakCause cause, double area) {
+    if (cause.isOpenDeck()) {
+      return DrainageRules.OPEN_DECK;
+    }
+    if (cause == LeakCause.NO_DOWNSPOUT || cause == LeakCause.SHORT_DOWNSPOUT) {
+      return DrainageRules.NO_WAY_DOWN;
+    }
+    return area < DRIPS * proof.area() ? DrainageRules.DRIP : DrainageRules.LEAK;
+  }
+
+  private void flat(String part) {
+    findings.add(
+        Finding.measured(
+            DrainageRules.FLAT,
+            places.apply(part),
+            part + " has no fall.",
+            new Measure(0, WaterRules.LEVEL * MM, "mm/m"),
+            "Set the part to the kit's fall."));
+  }
+
+  private void pond(StandingWater pond) {
+    findings.add(
+        Finding.measured(
+            DrainageRules.STANDS,
+            places.apply(pond.part()),
+            String.format(
+                Locale.ROOT,
+                "%s: water stands %s deep, %.1f litres, before it runs on.",
+                pond.part(),
+                Lengths.millimetres(pond.depth()),
+                pond.mass()),
+            new Measure(pond.depth() * MM, WaterRules.FILM * MM, "mm"),
+            "Give the part a fall to its outlet without a low spot."));
+  }
+
+  private void blocked(StandingWater water) {
+    String outlet = water.blocked().orElse("");
+    findings.add(
+        Finding.of(
+            DrainageRules.BLOCKED,
+            places.apply(outlet),
+            String.format(
+                Locale.ROOT,
+                "%s blocked: water stands %s deep and weighs %.0f kg; then %s.",
+                outlet,
+                Lengths.millimetres(water.depth()),
+                water.mass(),
+                water.spillsTo()),
+            "Keep a strainer in the outlet clean, or add a second outlet or an overflow."));
+  }
+}

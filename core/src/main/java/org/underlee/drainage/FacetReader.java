@@ -1,0 +1,151 @@
+package org.underlee.drainage;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import org.underlee.geom.Mesh;
+import org.underlee.geom.Transform;
+import org.underlee.geom.Vec3;
+
+/**
+ * Takes the faces of a piece that water can lie on or drip from: triangles of one plane become one
+ * facet, of which only the outline counts. Walls have no place in plan and are left out.
+ */
+final class FacetReader {
+  /** Directions and places are one when they agree to this part of one and of a metre. */
+  private static final double SAME = 1e-5;
+
+  private final int piece;
+  private final boolean fillHoles;
+  private final Vec3[] points;
+  private final Mesh mesh;
+
+  private record PlaneKey(boolean up, long x, long y, long distance) {}
+
+  private record Point(long x, long y, long z) {}
+
+  private record Edge(Point from, Point to) {}
+
+  private static final class Group {
+    final Set<Edge> edges = new LinkedHashSet<>();
+    Vec3 normal = Vec3.ZERO;
+    Vec3 on = Vec3.ZERO;
+    double area;
+  }
+
+  private FacetReader(int number, Piece piece, Transform frame) {
+    this.piece = number;
+    this.fillHoles = piece.sealed();
+    this.mesh = piece.shape();
+    this.points = new Vec3[mesh.vertexCount()];
+    for (int i = 0; i < points.length; i++) {
+      points[i] = frame.toLocal(mesh.vertex(i));
+    }
+  }
+
+  static List<Facet> read(List<Piece> pieces, Transform frame) {
+    List<Facet> facets = new ArrayList<>();
+    for (int i = 0; i < pieces.size(); i++) {
+      facets.addAll(new FacetReader(i, pieces.get(i), frame).facets());
+    }
+    return facets;
+  }
+
+  private List<Facet> facets() {
+    Map<PlaneKey, Group> groups = new LinkedHashMap<>();
+    for (int t = 0; t < mesh.triangleCount(); t++) {
+      Vec3 p = points[mesh.corner(t, 0)];
+      Vec3 q = points[mesh.corner(t, 1)];
+      Vec3 r = points[mesh.corner(t, 2)];
+      Vec3 normal = q.minus(p).cross(r.minus(p));
+      double length = normal.length();
+      if (Math.abs(normal.z()) > WaterRules.WALL * length) {
+        add(groups, normal.times(1 / length), length, p, q, r);
+      }
+    }
+    return groups.values().stream().filter(g -> !g.edges.isEmpty()).map(this::facet).toList();
+  }
+
+  private static void add(
+      Map<PlaneKey, Group> groups, Vec3 unit, double area, Vec3 p, Vec3 q, Vec3 r) {
+    PlaneKey key =
+        new PlaneKey(
+            unit.z() > 0,
+            Math.round(unit.x() / SAME / 10),
+            Math.round(unit.y() / SAME / 10),
+            Math.round(unit.dot(p) / SAME));
+    Group group = groups.computeIfAbsent(key, k -> new Group());
+    if (area > group.area) {
+      group.area = area;
+      group.normal = unit;
+      group.on = p;
+    }
+    toggle(group.edges, p, q);
+    toggle(group.edges, q, r);
+    toggle(group.edges, r, p);
+  }
+
+  /** An edge between two triangles of the plane is no edge of the outline. */
+  private static void toggle(Set<Edge> edges, Vec3 p, Vec3 q) {
+    Point from = point(p);
+    Point to = point(q);
+    if (!edges.remove(new Edge(to, from))) {
+      edges.add(new Edge(from, to));
+    }
+  }
+
+  private static Point point(Vec3 p) {
+    return new Point(Math.round(p.x() / SAME), Math.round(p.y() / SAME), Math.round(p.z() / SAME));
+  }
+
+  private Facet facet(Group group) {
+    Vec3 n = group.normal;
+    double b = -n.x() / n.z();
+    double c = -n.y() / n.z();
+    double a = group.on.z() - b * group.on.x() - c * group.on.y();
+    List<Edge> outline = fillHoles ? withoutHoles(group) : List.copyOf(group.edges);
+    double[] edges = new double[4 * outline.size()];
+    double twiceArea = 0;
+    double around = 0;
+    for (int i = 0; i < outline.size(); i++) {
+      Point p = outline.get(i).from;
+      Point q = outline.get(i).to;
+      twiceArea += SAME * SAME * ((double) p.x * q.y - (double) q.x * p.y);
+      around += SAME * Math.hypot((double) (q.x - p.x), (double) (q.y - p.y));
+      boolean turned = q.x < p.x;
+      put(edges, 4 * i, turned ? q : p);
+      put(edges, 4 * i + 2, turned ? p : q);
+    }
+    boolean thin = Math.abs(twiceArea) / around < WaterRules.DROP;
+    return new Facet(piece, n.z() > 0, a, b, c, edges, thin);
+  }
+
+  private static void put(double[] edges, int at, Point p) {
+    edges[at] = SAME * (double) p.x;
+    edges[at + 1] = SAME * (double) p.y;
+  }
+
+  private static List<Edge> withoutHoles(Group group) {
+    Map<Point, Edge> next = new LinkedHashMap<>();
+    group.edges.forEach(e -> next.put(e.from, e));
+    List<Edge> kept = new ArrayList<>();
+    Set<Edge> left = new LinkedHashSet<>(group.edges);
+    while (!left.isEmpty()) {
+      List<Edge> ring = new ArrayList<>();
+      double twiceArea = 0;
+      Edge edge = left.iterator().next();
+      while (edge != null && left.remove(edge)) {
+        ring.add(edge);
+        twiceArea += (double) edge.from.x * edge.to.y - (double) edge.to.x * edge.from.y;
+        edge = next.get(edge.to);
+      }
+      if (twiceArea > 0 == group.normal.z() > 0) {
+        kept.addAll(ring);
+      }
+    }
+    return kept;
+  }
+}

@@ -1,0 +1,151 @@
+package org.underlee.drainage;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.PriorityQueue;
+import java.util.Set;
+import org.jspecify.annotations.Nullable;
+import org.underlee.drainage.WaterGraph.Sill;
+import org.underlee.drainage.WaterGraph.Way;
+import org.underlee.geom.Vec3;
+
+/**
+ * Standing water: it fills from its deepest layer, over the lowest sill each time, until it finds a
+ * way out. Sills of one level are taken from the nearest to the furthest.
+ */
+final class Pool {
+  private record Rim(Sill sill, double away, int order) {}
+
+  private final WaterGraph graph;
+  private final List<Column> columns;
+  private final Layer start;
+  private final List<Layer> layers = new ArrayList<>();
+  private final Set<Integer> members = new LinkedHashSet<>();
+  private final PriorityQueue<Rim> rims =
+      new PriorityQueue<>(
+          Comparator.comparingDouble((Rim r) -> r.sill.level())
+              .thenComparingDouble(Rim::away)
+              .thenComparingInt(Rim::order));
+  private double level = Double.NEGATIVE_INFINITY;
+  private int order;
+  private @Nullable Way pending;
+  private Vec3 spillsAt = Vec3.ZERO;
+  private @Nullable Fate end;
+
+  Pool(WaterGraph graph, Layer start, List<Column> columns) {
+    this.graph = graph;
+    this.columns = columns;
+    this.start = start;
+    take(start);
+  }
+
+  final void take(Layer layer) {
+    if (members.add(layer.number())) {
+      layers.add(layer);
+      Column from = columns.get(start.column());
+      for (Sill sill : graph.sills(layer)) {
+        double away = Math.hypot(sill.at().x() - from.middleU(), sill.at().y() - from.middleV());
+        rims.add(new Rim(sill, away, order++));
+      }
+    }
+  }
+
+  boolean holds(int layer) {
+    return members.contains(layer);
+  }
+
+  Set<Integer> members() {
+    return members;
+  }
+
+  /** The lowest way over the rim; the pool is as high as that. Null when there is none. */
+  @Nullable Way lowest() {
+    if (pending != null && !isInside(pending)) {
+      return pending;
+    }
+    pending = null;
+    while (!rims.isEmpty() && pending == null) {
+      Sill sill = rims.remove().sill;
+      if (!isInside(sill.way())) {
+        level = Math.max(level, sill.level());
+        spillsAt = sill.at();
+        pending = sill.way();
+      }
+    }
+    return pending;
+  }
+
+  private boolean isInside(Way way) {
+    return way.layer().isPresent() && holds(way.layer().getAsInt());
+  }
+
+  void spillTo(Fate fate) {
+    this.end = fate;
+  }
+
+  @Nullable Fate end() {
+    return end;
+  }
+
+  Vec3 spillsAt() {
+    return spillsAt;
+  }
+
+  /** Water at one corner or the middle of a layer's column. */
+  private double depth(Layer layer, double u, double v) {
+    return Math.max(0, level - layer.top().at(u, v));
+  }
+
+  /** Mean depth over a layer's column, by its corners and its middle. */
+  private double meanDepth(Layer layer) {
+    Column c = columns.get(layer.column());
+    double corners =
+        depth(layer, c.left(), c.lowLeft())
+            + depth(layer, c.left(), c.highLeft())
+            + depth(layer, c.right(), c.lowRight())
+            + depth(layer, c.right(), c.highRight());
+    return (corners + 2 * depth(layer, c.middleU(), c.middleV())) / 6;
+  }
+
+  double volume() {
+    return layers.stream().mapToDouble(l -> meanDepth(l) * columns.get(l.column()).area()).sum();
+  }
+
+  double area() {
+    return layers.stream()
+        .filter(l -> meanDepth(l) > 0)
+        .mapToDouble(l -> columns.get(l.column()).area())
+        .sum();
+  }
+
+  /** Where it is deepest; its height is the floor's. */
+  Vec3 deepest() {
+    Vec3 deepest = Vec3.ZERO;
+    double most = -1;
+    for (Layer l : layers) {
+      Column c = columns.get(l.column());
+      double[][] corners = {
+        {c.left(), c.lowLeft()}, {c.left(), c.highLeft()},
+        {c.right(), c.lowRight()}, {c.right(), c.highRight()}
+      };
+      for (double[] p : corners) {
+        double d = depth(l, p[0], p[1]);
+        if (d > most) {
+          most = d;
+          deepest = new Vec3(p[0], p[1], l.top().at(p[0], p[1]));
+        }
+      }
+    }
+    return deepest;
+  }
+
+  double depth() {
+    return Math.max(0, level - deepest().z());
+  }
+
+  int piece() {
+    return start.piece();
+  }
+}
