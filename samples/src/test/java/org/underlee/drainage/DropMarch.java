@@ -31,11 +31,16 @@ final class DropMarch {
   private final Map<Long, List<Triangle>> grid = new HashMap<>();
   private final List<double[]> spans = new ArrayList<>();
 
+  /** Every face of each piece that is no wall. */
+  private final List<List<Triangle>> faces = new ArrayList<>();
+
   DropMarch(DrainCase given) {
     this.given = given;
     for (int i = 0; i < given.pieces().size(); i++) {
       Mesh mesh = given.pieces().get(i).shape();
       double[] span = {9e9, -9e9, 9e9, -9e9, 9e9, -9e9};
+      List<Triangle> own = new ArrayList<>();
+      faces.add(own);
       for (int t = 0; t < mesh.triangleCount(); t++) {
         Vec3 a = given.frame().toLocal(mesh.point(t, 0));
         Vec3 b = given.frame().toLocal(mesh.point(t, 1));
@@ -50,6 +55,10 @@ final class DropMarch {
         }
         Kind kind = given.pieces().get(i).kind();
         Vec3 n = b.minus(a).cross(c.minus(a));
+        if (Math.abs(n.z()) > 1e-6 * n.length()) {
+          boolean down = n.z() < 0;
+          own.add(new Triangle(i, a, down ? c : b, down ? b : c, n));
+        }
         if (n.length() > 0
             && n.z() / n.length() > 0.05
             && kind != Kind.OUTLET
@@ -272,23 +281,12 @@ final class DropMarch {
 
   /** Whether the piece's underside at the place is below the drop: tried by its other faces. */
   private boolean standsHere(Triangle top, double x, double y, double z) {
-    Mesh mesh = given.pieces().get(top.piece).shape();
     int crossings = 0;
-    for (int t = 0; t < mesh.triangleCount(); t++) {
-      Vec3 a = given.frame().toLocal(mesh.point(t, 0));
-      Vec3 b = given.frame().toLocal(mesh.point(t, 1));
-      Vec3 c = given.frame().toLocal(mesh.point(t, 2));
-      Vec3 n = b.minus(a).cross(c.minus(a));
-      if (Math.abs(n.z()) < 1e-6 * n.length()) {
-        continue;
-      }
-      boolean turned = n.z() < 0;
-      Triangle face =
-          new Triangle(top.piece, a, turned ? c : b, turned ? b : c, turned ? n.negated() : n);
+    for (Triangle face : faces.get(top.piece)) {
       double w = height(face, x, y);
       // Just above the drop: inside of the solid when an odd way in is left above.
       if (w < 1e5 && w > z + 0.00015) {
-        crossings += turned ? -1 : 1;
+        crossings += face.normal.z() < 0 ? -1 : 1;
       }
     }
     return crossings > 0;
