@@ -1,29 +1,98 @@
 package org.underlee.finding;
 
+import java.util.List;
 import java.util.Optional;
+import org.underlee.units.Lengths.UnitSystem;
+import org.underlee.units.Quantity;
+import org.underlee.units.Words;
 
 /**
  * One thing the program noticed.
  *
- * @param measure the measured value against its limit, where there are numbers
+ * @param subjects the bays or parts it is about, where it is about some: each is named once, and
+ *     findings that differ in these only are told as one ({@link Findings#grouped})
+ * @param words what is the case; about each subject alike, with their names left out
+ * @param measure the measured value against its limit, where there are numbers; the worst one where
+ *     there are several
  * @param fix what a person can do about it
  */
 public record Finding(
-    Rule rule, String message, Place place, Optional<Measure> measure, Optional<String> fix) {
+    Rule rule,
+    List<Subject> subjects,
+    Words words,
+    Place place,
+    Optional<Measure> measure,
+    Optional<Fix> fix) {
+  public Finding {
+    subjects = List.copyOf(subjects);
+  }
 
-  /** A measured value beside its limit, both in the named unit. */
-  public record Measure(double measured, double limit, String unit) {}
+  /**
+   * What a finding is about.
+   *
+   * @param group {@code deck-1/field-1}
+   * @param name {@code B3}; empty for the group as a whole
+   * @param measured its own number, where it has one
+   */
+  public record Subject(String group, String name, Place place, Optional<Quantity> measured) {}
 
-  public static Finding of(Rule rule, Place place, String message, String fix) {
-    return new Finding(rule, message, place, Optional.empty(), Optional.of(fix));
+  /** A measured value beside its limit. */
+  public record Measure(Quantity measured, Quantity limit) {
+    /** Two numbers in a unit of {@link Quantity.Kind#fileUnit()}. */
+    public Measure(double measured, double limit, String unit) {
+      this(Quantity.inFile(measured, unit), Quantity.inFile(limit, unit));
+    }
+
+    public static Measure lengths(double measured, double limit) {
+      return new Measure(Quantity.length(measured), Quantity.length(limit));
+    }
+  }
+
+  public static Finding of(Rule rule, Place place, Words words, Fix fix) {
+    return new Finding(rule, List.of(), words, place, Optional.empty(), Optional.of(fix));
+  }
+
+  public static Finding of(Rule rule, Place place, Words words, String fix) {
+    return of(rule, place, words, Fix.of(fix));
+  }
+
+  public static Finding of(Rule rule, Place place, String words, String fix) {
+    return of(rule, place, Words.plain(words), fix);
+  }
+
+  public static Finding measured(Rule rule, Place place, Words words, Measure measure, Fix fix) {
+    return new Finding(rule, List.of(), words, place, Optional.of(measure), Optional.of(fix));
   }
 
   public static Finding measured(
-      Rule rule, Place place, String message, Measure measure, String fix) {
-    return new Finding(rule, message, place, Optional.of(measure), Optional.of(fix));
+      Rule rule, Place place, String words, Measure measure, String fix) {
+    return measured(rule, place, Words.plain(words), measure, fix);
+  }
+
+  public static Finding measured(Rule rule, Place place, Words words, Measure measure, String fix) {
+    return measured(rule, place, words, measure, Fix.of(fix));
+  }
+
+  /** The same about one bay or part; its place is the subject's. */
+  public Finding about(Subject subject) {
+    return new Finding(rule, List.of(subject), words, subject.place(), measure, fix);
   }
 
   public Level level() {
     return rule.level();
+  }
+
+  /** What is the case, with what it is about: {@code deck-1/field-1 B3, B4: …}. */
+  public Words sentence() {
+    return subjects.isEmpty() ? words : Words.of("%s: %s", SubjectNames.of(subjects), words);
+  }
+
+  /** The sentence in metric units, as in files. */
+  public String message() {
+    return message(UnitSystem.METRIC);
+  }
+
+  public String message(UnitSystem units) {
+    return sentence().in(units);
   }
 }

@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import org.underlee.finding.Finding;
 import org.underlee.finding.Place;
+import org.underlee.units.Quantity;
+import org.underlee.units.Words;
 
 /** What recognising the framing of decks has to say. */
 final class FramingFindings {
@@ -16,9 +18,10 @@ final class FramingFindings {
           Finding.of(
               FramingRules.NO_JOISTS,
               Place.NOWHERE,
-              "No joists were found: no three level bars of one depth lie side by side less than "
-                  + Math.round(Field.WIDEST_BAY * 1000)
-                  + " mm apart.",
+              Words.of(
+                  "No joists were found: no three level bars of one depth lie side by side less"
+                      + " than %s apart.",
+                  Quantity.length(Field.WIDEST_BAY)),
               "Check that the model holds the framing as beams or members with bodies. Where it has"
                   + " the deck as a slab only, say which joists to assume with --assume."));
     }

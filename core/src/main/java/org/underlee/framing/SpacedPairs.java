@@ -5,7 +5,8 @@ import java.util.List;
 import org.underlee.finding.Finding;
 import org.underlee.finding.Finding.Measure;
 import org.underlee.geom.Interval;
-import org.underlee.units.Lengths;
+import org.underlee.units.Quantity;
+import org.underlee.units.Words;
 
 /** Says where two joist lines are a pair with a narrow gap, as under a divider board. */
 final class SpacedPairs {
@@ -29,15 +30,11 @@ final class SpacedPairs {
     return Finding.measured(
         FramingRules.SPACED_PAIR,
         right.plies().get(0).element().place(),
-        field.id()
-            + ": "
-            + left.id()
-            + " and "
-            + right.id()
-            + " are a pair of joists "
-            + Lengths.millimetres(gap)
-            + " apart, as under a divider board; the gap is a bay of its own.",
-        new Measure(gap * 1000, Blocking.PAIR * 1000, "mm"),
+        Words.of(
+            "%s: %s and %s are a pair of joists %s apart, as under a divider board; the gap is a bay"
+                + " of its own.",
+            field.id(), left.id(), right.id(), Quantity.length(gap)),
+        Measure.lengths(gap, Blocking.PAIR),
         "Close the gap with tape over the joist tops where it is too narrow for a pan.");
   }
 }

@@ -11,7 +11,8 @@ import java.util.stream.Stream;
 import org.underlee.finding.Finding;
 import org.underlee.finding.Finding.Measure;
 import org.underlee.geom.Interval;
-import org.underlee.units.Lengths;
+import org.underlee.units.Quantity;
+import org.underlee.units.Words;
 
 /**
  * Gaps between joists that are too wide for a bay. Joists so far apart fall into two fields; when
@@ -71,14 +72,10 @@ final class WideGaps {
     return Finding.measured(
         FramingRules.WIDE_GAP,
         b.lines().get(0).plies().get(0).element().place(),
-        "Between "
-            + a.id()
-            + " and "
-            + b.id()
-            + " the joists stand "
-            + Lengths.millimetres(gap)
-            + " apart: no bay is taken to be there.",
-        new Measure(gap * 1000, Field.WIDEST_BAY * 1000, "mm"),
+        Words.of(
+            "Between %s and %s the joists stand %s apart: no bay is taken to be there.",
+            a.id(), b.id(), Quantity.length(gap)),
+        Measure.lengths(gap, Field.WIDEST_BAY),
         "If it is no opening, have the missing joist drawn; if it is one, nothing is to be done.");
   }
 }

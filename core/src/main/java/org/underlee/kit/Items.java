@@ -15,6 +15,7 @@ public final class Items {
   public static final String HANGER = "gutter-hanger";
   public static final String DOWNSPOUT = "downspout";
   public static final String SHOE = "downspout-shoe";
+  public static final String STRAP = "downspout-strap";
   public static final String SCREW = "screw";
 
   static final List<String> ALL =
@@ -30,6 +31,7 @@ public final class Items {
           HANGER,
           DOWNSPOUT,
           SHOE,
+          STRAP,
           SCREW);
 
   private Items() {}

@@ -1,5 +1,6 @@
 package org.underlee.kit;
 
+import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.NoSuchElementException;
@@ -31,6 +32,13 @@ public record Kit(
   /** A value in SI: metres, or a plain ratio. */
   public double get(PanValue value) {
     return Objects.requireNonNull(values.get(value), value::key).value();
+  }
+
+  /** The same kit with one number set by the user. */
+  public Kit with(PanValue value, double si, String source) {
+    Map<PanValue, Sourced> all = new EnumMap<>(values);
+    all.put(value, new Sourced(si, source));
+    return new Kit(id, version, name, all, materials, stock);
   }
 
   /** Drop over run of pans, rails and strips. */

@@ -59,6 +59,8 @@ public enum PanValue {
   HANGER_SPACING("hangerSpacingMm", Unit.MM, "Greatest spacing of gutter hangers"),
   DOWNSPOUT_DIAMETER("downspoutDiameterMm", Unit.MM, "Outside diameter of the downspout"),
   DOWNSPOUT_OFF_POST("downspoutOffPostMm", Unit.MM, "Gap between the downspout and a post's face"),
+  STRAP_SPACING("strapSpacingMm", Unit.MM, "Greatest spacing of the straps of a downspout"),
+  SCREW_LENGTH("screwLengthMm", Unit.MM, "Length of the screws, under their head"),
   DISCHARGE_HEIGHT("dischargeHeightMm", Unit.MM, "Height of the downspout's foot above the ground"),
   LEAST_HEADROOM("leastHeadroomMm", Unit.MM, "Headroom below which a warning is given");
 

@@ -7,6 +7,7 @@ import static org.underlee.kit.PanValue.GUTTER_DEPTH;
 import java.util.ArrayList;
 import java.util.List;
 import org.underlee.geom.Extrusion;
+import org.underlee.geom.Interval;
 import org.underlee.geom.Outline;
 import org.underlee.geom.Transform;
 import org.underlee.geom.Vec3;
@@ -19,25 +20,27 @@ final class DownspoutBuilder {
   private static final int SIDES = 24;
 
   /** The outlet's tube: how far it reaches down, and how far the downspout slips over it. */
-  private static final double OUTLET_TUBE = 0.08;
+  static final double OUTLET_TUBE = 0.08;
 
-  private static final double SLIP = 0.05;
+  static final double SLIP = 0.05;
 
   /** Play between a tube and the one it slips into. */
-  private static final double PLAY = 0.0005;
+  static final double PLAY = 0.0005;
 
   /** The shoe: its socket around the downspout's foot, and its leg at 45°. */
-  private static final double SOCKET = 0.06;
+  static final double SOCKET = 0.06;
 
-  private static final double SHOE_LEG = 0.1;
+  static final double SHOE_LEG = 0.1;
 
   private final FieldPlan plan;
   private final PartNames names;
   private final GutterLine line;
   private final double ground;
+  private final SpoutReckoning reckoning;
   private final List<Part> parts = new ArrayList<>();
   private final List<Link> links = new ArrayList<>();
   private int downspouts;
+  private int straps;
 
   /**
    * @param ground height of the ground in the field's frame
@@ -47,6 +50,7 @@ final class DownspoutBuilder {
     this.names = names;
     this.line = line;
     this.ground = ground;
+    this.reckoning = new SpoutReckoning(plan);
   }
 
   List<Part> parts() {
@@ -81,10 +85,12 @@ final class DownspoutBuilder {
         PartKind.OUTLET,
         ordinal,
         PartNames.Shape.of(
-            Items.OUTLET,
-            OUTLET_TUBE,
-            2 * radius,
-            List.of(tube(outlet.u(), line.middle(), floor - OUTLET_TUBE, OUTLET_TUBE, radius, t))),
+                Items.OUTLET,
+                OUTLET_TUBE,
+                2 * radius,
+                List.of(
+                    tube(outlet.u(), line.middle(), floor - OUTLET_TUBE, OUTLET_TUBE, radius, t)))
+            .derived(reckoning.outlet()),
         outlet.post().isPresent()
             ? "beside a post, to fix the downspout to"
             : "near the gutter's end; no post was found to fix the downspout to");
@@ -100,7 +106,13 @@ final class DownspoutBuilder {
     double at = top;
     for (int i = 0; i < count; i++) {
       double length = (top - foot) / count;
-      Part piece = downspout(outlet, at - length, length, stock);
+      Part piece =
+          downspout(
+              outlet,
+              at - length,
+              length,
+              stock,
+              reckoning.downspout(outlet, floor - ground, count, longest));
       parts.add(piece);
       links.add(
           new Link(above, piece.id(), plan.frame().apply(new Vec3(outlet.u(), line.middle(), at))));
@@ -109,6 +121,12 @@ final class DownspoutBuilder {
     }
     Part shoe = shoe(outlet, foot, ordinal);
     parts.add(shoe);
+    StrapBuilder builder = new StrapBuilder(plan, names, line);
+    outlet
+        .post()
+        .map(p -> builder.parts(outlet, p, new Interval(foot, top), straps + 1))
+        .ifPresent(parts::addAll);
+    straps = (int) parts.stream().filter(p -> p.kind() == PartKind.STRAP).count();
     links.add(
         new Link(above, shoe.id(), plan.frame().apply(new Vec3(outlet.u(), line.middle(), foot))));
   }
@@ -117,11 +135,15 @@ final class DownspoutBuilder {
    * Where the downspout ends: the shoe's leg below it ends at the kit's height above the ground.
    */
   private double foot() {
-    double shoe = (SHOE_LEG + 2 * radius()) * Math.sqrt(0.5);
-    return ground + plan.kit().get(DISCHARGE_HEIGHT) + shoe;
+    return ground + plan.kit().get(DISCHARGE_HEIGHT) + reckoning.shoeHeight();
   }
 
-  private Part downspout(GutterLine.Outlet outlet, double bottom, double length, StockItem stock) {
+  private Part downspout(
+      GutterLine.Outlet outlet,
+      double bottom,
+      double length,
+      StockItem stock,
+      List<Derivation> derivations) {
     PartNames.Shape shape =
         PartNames.Shape.of(
                 stock.id(),
@@ -129,7 +151,8 @@ final class DownspoutBuilder {
                 2 * radius(),
                 List.of(
                     tube(outlet.u(), line.middle(), bottom, length, radius(), stock.thickness())))
-            .cutFrom(ring(radius(), stock.thickness()));
+            .cutFrom(ring(radius(), stock.thickness()))
+            .derived(derivations);
     return names.inField(
         PartKind.DOWNSPOUT,
         ++downspouts,
@@ -151,7 +174,8 @@ final class DownspoutBuilder {
     return names.inField(
         PartKind.ELBOW,
         ordinal,
-        PartNames.Shape.of(Items.SHOE, SOCKET + SHOE_LEG, 2 * (inner + t), bodies),
+        PartNames.Shape.of(Items.SHOE, SOCKET + SHOE_LEG, 2 * (inner + t), bodies)
+            .derived(reckoning.shoe()),
         "turns the water away from the house; lead it on to where your local code allows");
   }
 

@@ -3,6 +3,7 @@ package org.underlee.layout;
 import java.util.List;
 import java.util.Optional;
 import org.underlee.framing.Storey;
+import org.underlee.units.Words;
 
 /**
  * The assembly laid out for one joist field.
@@ -26,7 +27,7 @@ public record FieldLayout(
     double fall,
     double run,
     String lowEnd,
-    String binding,
+    Words binding,
     List<Part> parts,
     List<Link> links) {
   public FieldLayout {

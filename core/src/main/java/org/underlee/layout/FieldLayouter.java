@@ -4,6 +4,7 @@ import static org.underlee.kit.PanValue.GUTTER_DEPTH;
 import static org.underlee.kit.PanValue.HANGER_END;
 import static org.underlee.kit.PanValue.LEAST_HEADROOM;
 import static org.underlee.kit.PanValue.RAIL_FASTENER_SPACING;
+import static org.underlee.kit.PanValue.SCREW_LENGTH;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -16,7 +17,11 @@ import org.underlee.framing.Field;
 import org.underlee.framing.Member;
 import org.underlee.kit.Items;
 import org.underlee.kit.Kit;
-import org.underlee.units.Lengths;
+import org.underlee.layout.Derivation.KitValue;
+import org.underlee.layout.Derivation.Op;
+import org.underlee.units.Quantity;
+import org.underlee.units.Quantity.Kind;
+import org.underlee.units.Words;
 
 /** Lays out one field: plans it, then builds every part in building order. */
 final class FieldLayouter {
@@ -28,6 +33,9 @@ final class FieldLayouter {
 
   /** A strip of open deck narrower than this is the gutter's own width. */
   private static final double WORTH_SAYING = 0.05;
+
+  /** In each hanger and strap. */
+  private static final int SCREWS_EACH = 2;
 
   private final FieldBays bays;
   private final Kit kit;
@@ -77,7 +85,8 @@ final class FieldLayouter {
     parts.addAll(strips.parts());
     parts.addAll(gutters);
     parts.addAll(spouts.parts());
-    parts.add(hangerScrews(parts));
+    screwsThrough(parts, PartKind.HANGER, Items.HANGER, 1).ifPresent(parts::add);
+    screwsThrough(parts, PartKind.STRAP, Items.STRAP, 2).ifPresent(parts::add);
     note(line, ground);
     Field field = bays.field();
     double run = plan.served().stream().mapToDouble(BayRun::run).max().orElseThrow();
@@ -112,32 +121,57 @@ final class FieldLayouter {
   }
 
   private Part railScrews(BayRun run, List<Part> rails) {
-    int count =
-        rails.stream()
-            .mapToInt(
-                r ->
-                    GutterBuilder.stations(
-                            r.length(), kit.get(HANGER_END), kit.get(RAIL_FASTENER_SPACING))
-                        .size())
-            .sum();
+    Reckoning reckoning = new Reckoning(kit);
+    Words each =
+        Words.of(
+            "on one rail: %s from each end, then at most %s apart",
+            Quantity.length(kit.get(HANGER_END)), Quantity.length(kit.get(RAIL_FASTENER_SPACING)));
+    int count = 0;
+    for (Part rail : rails) {
+      int own =
+          GutterBuilder.stations(rail.length(), kit.get(HANGER_END), kit.get(RAIL_FASTENER_SPACING))
+              .size();
+      count += own;
+      reckoning.step(Op.PLUS, each, own, Kind.COUNT, reckoning.origin(RAIL_FASTENER_SPACING));
+    }
     return names.inBay(
         run.bay().id(),
         PartKind.FASTENER,
         1,
-        PartNames.Shape.counted(Items.SCREW, count),
-        "through the rail legs into the joists, at most "
-            + Lengths.millimetres(kit.get(RAIL_FASTENER_SPACING))
-            + " apart");
+        PartNames.Shape.counted(Items.SCREW, count)
+            .derived(List.of(reckoning.gives(Dimension.COUNT), embedment(Items.SIDE_RAIL))),
+        "through the rail legs into the joists");
   }
 
-  /** Two screws a hanger. */
-  private Part hangerScrews(List<Part> parts) {
-    int hangers = (int) parts.stream().filter(p -> p.kind() == PartKind.HANGER).count();
-    return names.inField(
-        PartKind.FASTENER,
-        1,
-        PartNames.Shape.counted(Items.SCREW, 2 * hangers),
-        "two through each hanger's leg");
+  /** Two screws through each of the field's hangers or straps. */
+  private Optional<Part> screwsThrough(List<Part> parts, PartKind kind, String item, int ordinal) {
+    int held = (int) parts.stream().filter(p -> p.kind() == kind).count();
+    String one = kind.word();
+    Derivation count =
+        new Reckoning(kit)
+            .step(Op.IS, Words.of("screws in one %s", one), SCREWS_EACH, Kind.COUNT, Reckoning.OWN)
+            .step(Op.TIMES, Words.of("%ss of the field", one), held, Kind.COUNT, Reckoning.OWN)
+            .gives(Dimension.COUNT);
+    return held == 0
+        ? Optional.empty()
+        : Optional.of(
+            names.inField(
+                PartKind.FASTENER,
+                ordinal,
+                PartNames.Shape.counted(Items.SCREW, SCREWS_EACH * held)
+                    .derived(List.of(count, embedment(item))),
+                "through each " + one + " into the wood behind it"));
+  }
+
+  /** How deep a screw reaches into the wood behind a piece of stock. */
+  private Derivation embedment(String item) {
+    return new Reckoning(kit)
+        .from(SCREW_LENGTH)
+        .minus(
+            "the sheet that it goes through",
+            kit.item(item).thickness(),
+            new KitValue(item, kit.item(item).source()))
+        .gives(Dimension.EMBEDMENT);
   }
 
   /** Height of the ground in the field's frame: the posts' feet, else the storey's floor. */
@@ -167,11 +201,10 @@ final class FieldLayouter {
           Finding.measured(
               LayoutRules.HEADROOM,
               place,
-              bays.field().id()
-                  + ": "
-                  + Lengths.millimetres(headroom)
-                  + " are left below the gutter; the ground is taken at the posts' feet.",
-              new Measure(headroom * 1000, kit.get(LEAST_HEADROOM) * 1000, "mm"),
+              Words.of(
+                  "%s: %s are left below the gutter; the ground is taken at the posts' feet.",
+                  bays.field().id(), Quantity.length(headroom)),
+              Measure.lengths(headroom, kit.get(LEAST_HEADROOM)),
               "Keep walking routes clear of the gutter, or use a shallower one."));
     }
     if (line.outlets().stream().anyMatch(o -> o.post().isEmpty())) {
@@ -196,13 +229,11 @@ final class FieldLayouter {
           Finding.measured(
               LayoutRules.BEYOND_BEAM,
               bays.field().lines().get(0).plies().get(0).element().place(),
-              bays.field().id()
-                  + ": the pans end at "
-                  + plan.lowEnd().words()
-                  + "; the last "
-                  + Lengths.millimetres(beyond)
-                  + " of the bays, out to the rim, stay open and drip.",
-              new Measure(beyond * 1000, WORTH_SAYING * 1000, "mm"),
+              Words.of(
+                  "%s: the pans end at %s; the last %s of the bays, out to the rim, stay open and"
+                      + " drip.",
+                  bays.field().id(), plan.lowEnd().words(), Quantity.length(beyond)),
+              Measure.lengths(beyond, WORTH_SAYING),
               "Keep what must stay dry on the house side of the beam."));
     }
   }

@@ -6,6 +6,7 @@ import org.underlee.finding.Finding;
 import org.underlee.geom.Transform;
 import org.underlee.geom.Vec3;
 import org.underlee.kit.Kit;
+import org.underlee.units.Words;
 
 /**
  * The decisions for one field: where the low end is, how high the seat, which bays are served.
@@ -23,7 +24,7 @@ record FieldPlan(
     double seatHigh,
     List<BayRun> served,
     int cuts,
-    String binding,
+    Words binding,
     List<Finding> findings) {
 
   FieldPlan with(List<BayRun> runs, List<Finding> all) {

@@ -26,6 +26,7 @@ import org.underlee.finding.Finding;
 import org.underlee.geom.Interval;
 import org.underlee.geom.PlanShape;
 import org.underlee.kit.Kit;
+import org.underlee.units.Words;
 
 /**
  * Chooses the low-end line and the seat height of a field. Exact: all limits on the seat are
@@ -89,7 +90,7 @@ final class FieldPlanner {
         candidates(ranges)
             .map(seat -> at(seat, end, ranges))
             .min(BEST)
-            .orElse(new FieldPlan(bays, kit, end, 0, List.of(), 0, "", List.of()));
+            .orElse(new FieldPlan(bays, kit, end, 0, List.of(), 0, Words.of(""), List.of()));
     fit.stream()
         .filter(r -> !best.served().contains(r))
         .forEach(r -> findings.add(open.noSeat(r, end, best)));
@@ -167,7 +168,7 @@ final class FieldPlanner {
             .map(Map.Entry::getKey)
             .toList();
     return new FieldPlan(
-        bays, kit, end, height, served, cuts(served, height), seat.topWhy(), List.of());
+        bays, kit, end, height, served, cuts(served, height), seat.binding(), List.of());
   }
 
   /** Both rails of a bay are notched at each place. */

@@ -18,12 +18,11 @@ import org.underlee.geom.Vec2;
 import org.underlee.geom.Vec3;
 import org.underlee.kit.Items;
 import org.underlee.kit.Kit;
-import org.underlee.units.Lengths;
 
 /** The gutter pieces with their end caps and hangers. */
 final class GutterBuilder {
   /** Width of a hanger's strap, and how far its leg reaches along the face it is fixed to. */
-  private static final double STRAP = 0.025;
+  static final double STRAP = 0.025;
 
   private static final double STRAP_LEG = 0.06;
 
@@ -85,16 +84,13 @@ final class GutterBuilder {
                 kit.get(GUTTER_WIDTH),
                 List.of(new Extrusion(frame(piece), section(), sweep)))
             .falling(slope)
-            .cutFrom(section());
+            .cutFrom(section())
+            .derived(new GutterReckoning(plan, line).gutter(piece));
     return names.inField(
         PartKind.GUTTER,
         ordinal,
         shape,
-        "along "
-            + plan.lowEnd().words()
-            + ", falling "
-            + Lengths.fall(slope)
-            + " to its outlet; rim below the lowest drip");
+        "along " + plan.lowEnd().words() + ", falling to its outlet; rim below the lowest drip");
   }
 
   /**
@@ -133,10 +129,11 @@ final class GutterBuilder {
         PartKind.END_CAP,
         ++caps,
         PartNames.Shape.of(
-            Items.END_CAP,
-            t,
-            kit.get(GUTTER_WIDTH),
-            List.of(Sheet.plate(frame(piece), outline, -t, t))),
+                Items.END_CAP,
+                t,
+                kit.get(GUTTER_WIDTH),
+                List.of(Sheet.plate(frame(piece), outline, -t, t)))
+            .derived(new GutterReckoning(plan, line).cap()),
         "closes the gutter's high end");
   }
 
@@ -191,12 +188,16 @@ final class GutterBuilder {
     if (inner <= 0) {
       return List.of(length / 2);
     }
-    int gaps = (int) Math.ceil(inner / spacing - 1e-9);
+    int gaps = gaps(inner, spacing);
     List<Double> stations = new ArrayList<>();
     for (int i = 0; i <= gaps; i++) {
       stations.add(end + inner * i / gaps);
     }
     return stations;
+  }
+
+  static int gaps(double inner, double spacing) {
+    return (int) Math.ceil(inner / spacing - 1e-9);
   }
 
   /** A strap across the rim, turned along the face behind the gutter to be screwed there. */
@@ -219,14 +220,9 @@ final class GutterBuilder {
         PartKind.HANGER,
         ++hangers,
         PartNames.Shape.of(
-            Items.HANGER, kit.get(GUTTER_WIDTH) + kit.get(GUTTER_BACK_GAP), STRAP, bodies),
-        "screwed to "
-            + plan.lowEnd().words()
-            + "; "
-            + Lengths.millimetres(kit.get(HANGER_END))
-            + " from the ends, then at most "
-            + Lengths.millimetres(kit.get(HANGER_SPACING))
-            + " apart");
+                Items.HANGER, kit.get(GUTTER_WIDTH) + kit.get(GUTTER_BACK_GAP), STRAP, bodies)
+            .derived(new GutterReckoning(plan, line).hanger(piece)),
+        "holds the gutter, screwed to " + plan.lowEnd().words());
   }
 
   /** Down the face where it reaches below the rim, else up to it. */

@@ -14,6 +14,9 @@ import org.underlee.geom.Transform;
 import org.underlee.geom.Vec2;
 import org.underlee.geom.Vec3;
 import org.underlee.kit.Items;
+import org.underlee.layout.Derivation.Op;
+import org.underlee.units.Quantity.Kind;
+import org.underlee.units.Words;
 
 /** The head rail of a bay: a leg on the ledger's face, and a lip over the pan's head. */
 record HeadRailBuilder(FieldPlan plan, PartNames names) {
@@ -35,13 +38,32 @@ record HeadRailBuilder(FieldPlan plan, PartNames names) {
                 across.length(),
                 plan.kit().get(HEAD_RAIL_LIP),
                 bodies(v, t, across, new Interval(lip, top)))
-            .cutFrom(section(t, top - lip));
+            .cutFrom(section(t, top - lip))
+            .derived(derivations(run, v, lip));
     return names.inBay(
         run.bay().id(),
         PartKind.HEAD_RAIL,
         1,
         shape,
         "between the side rails, its lip over the pan's head, its leg behind the ledger's flashing");
+  }
+
+  private List<Derivation> derivations(BayRun run, double v, double lip) {
+    RunReckoning reckoning = new RunReckoning(plan, run);
+    Reckoning length = reckoning.straightWidth(v).minus(PAN_SIDE_GAP).minus(PAN_SIDE_GAP);
+    Reckoning leg =
+        new Reckoning(plan.kit())
+            .from(HEAD_RAIL_LEG)
+            .step(
+                Op.AT_MOST,
+                Words.of("room from the pan's edge up to the boards"),
+                run.bay().joistTop(v) - UNDER_BOARDS - lip,
+                Kind.LENGTH,
+                reckoning.joists());
+    return List.of(
+        length.gives(Dimension.LENGTH),
+        new Reckoning(plan.kit()).from(HEAD_RAIL_LIP).gives(Dimension.WIDTH),
+        leg.gives(Dimension.LEG));
   }
 
   private List<Extrusion> bodies(double v, double t, Interval across, Interval leg) {

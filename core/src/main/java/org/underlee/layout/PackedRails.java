@@ -2,11 +2,14 @@ package org.underlee.layout;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
+import java.util.Optional;
 import org.underlee.finding.Finding;
 import org.underlee.finding.Finding.Measure;
+import org.underlee.finding.Finding.Subject;
+import org.underlee.finding.Place;
 import org.underlee.framing.JoistLine;
-import org.underlee.units.Lengths;
+import org.underlee.units.Quantity;
+import org.underlee.units.Words;
 
 /**
  * Says where a rail stands off its joist: a pan has one straight edge, so beside a sister that
@@ -30,19 +33,18 @@ final class PackedRails {
     if (standOff <= TAKEN_UP) {
       return;
     }
+    Place place = line.plies().get(0).element().place();
+    Quantity off = Quantity.length(standOff);
     findings.add(
         Finding.measured(
-            LayoutRules.RAIL_PACKED,
-            line.plies().get(0).element().place(),
-            String.format(
-                Locale.ROOT,
-                "%s %s: the rail along %s stands %s off the joist where the line is thinner.",
-                field,
-                run.bay().id(),
-                line.id(),
-                Lengths.millimetres(standOff)),
-            new Measure(standOff * 1000, TAKEN_UP * 1000, "mm"),
-            "Pack the rail out to the line's thicker part at each fastener, or carry the sister"
-                + " on over the whole run."));
+                LayoutRules.RAIL_PACKED,
+                place,
+                Words.of("a rail stands off its joist where the line is thinner."),
+                Measure.lengths(standOff, TAKEN_UP),
+                "Pack the rail out to the line's thicker part at each fastener, or carry the sister"
+                    + " on over the whole run.")
+            .about(
+                new Subject(
+                    field, run.bay().id() + " along " + line.id(), place, Optional.of(off))));
   }
 }

@@ -15,15 +15,18 @@ import org.underlee.geom.Outline;
  * @param field the joist field it serves: {@code deck-1/field-1}
  * @param bay the bay it serves, where it serves one: {@code B3}
  * @param item the kit's stock item that it is cut from
- * @param length along its own axis, metres: the length to cut
+ * @param length along its own axis, as fitted, metres
  * @param width across, metres, at its wider end
  * @param sheetWidth of the flat sheet it is folded from, where it is folded
+ * @param sheetLength of that flat sheet, with what is folded up or down at the ends, where it is
+ *     more than the length
  * @param fall drop over run along its axis, for parts that carry water
  * @param bodies its exact shape in world metres: pieces that touch and never overlap; empty for
  *     fasteners, which are counted and not drawn
  * @param section its cross-section, for pieces cut from a formed length
  * @param count how many pieces this stands for: one, or the number of fasteners
- * @param why where its numbers come from, in plain words
+ * @param cuts notches, holes and slits, each dimensioned from the part's own ends and edges
+ * @param why what it is for, and where each of its numbers comes from
  */
 public record Part(
     String id,
@@ -35,13 +38,56 @@ public record Part(
     double length,
     double width,
     OptionalDouble sheetWidth,
+    OptionalDouble sheetLength,
     OptionalDouble fall,
     List<Extrusion> bodies,
     Optional<Outline> section,
     int count,
-    String why) {
+    List<Cut> cuts,
+    Why why) {
   public Part {
     bodies = List.copyOf(bodies);
+    cuts = List.copyOf(cuts);
+  }
+
+  /** A part without cuts, with a reason in plain text. */
+  public Part(
+      String id,
+      String label,
+      PartKind kind,
+      String field,
+      Optional<String> bay,
+      String item,
+      double length,
+      double width,
+      OptionalDouble sheetWidth,
+      OptionalDouble fall,
+      List<Extrusion> bodies,
+      Optional<Outline> section,
+      int count,
+      String reason) {
+    this(
+        id,
+        label,
+        kind,
+        field,
+        bay,
+        item,
+        length,
+        width,
+        sheetWidth,
+        OptionalDouble.empty(),
+        fall,
+        bodies,
+        section,
+        count,
+        List.of(),
+        Why.because(reason));
+  }
+
+  /** The length to cut. */
+  public double cutLength() {
+    return sheetLength.orElse(length);
   }
 
   /** Volume of its material, cubic metres. */

@@ -9,12 +9,15 @@ public enum PartKind {
   HEAD_RAIL,
   PLY_STRIP,
   COLLAR_PIECE,
+  /** Parts the water uphill of a pipe. */
+  SADDLE,
   GUTTER,
   OUTLET,
   END_CAP,
   HANGER,
   DOWNSPOUT,
   ELBOW,
+  STRAP,
   TAPE,
   FASTENER;
 

@@ -5,6 +5,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import org.underlee.geom.Extrusion;
 import org.underlee.geom.Outline;
+import org.underlee.units.Words;
 
 /**
  * Makes parts with stable ids and short labels for one field: the same framing gives the same names
@@ -36,10 +37,13 @@ record PartNames(String field, int number) {
       double length,
       double width,
       OptionalDouble sheetWidth,
+      OptionalDouble sheetLength,
       OptionalDouble fall,
       List<Extrusion> bodies,
       Optional<Outline> section,
-      int count) {
+      int count,
+      List<Cut> cuts,
+      List<Derivation> derivations) {
 
     static Shape of(String item, double length, double width, List<Extrusion> bodies) {
       return new Shape(
@@ -48,9 +52,12 @@ record PartNames(String field, int number) {
           width,
           OptionalDouble.empty(),
           OptionalDouble.empty(),
+          OptionalDouble.empty(),
           bodies,
           Optional.empty(),
-          1);
+          1,
+          List.of(),
+          List.of());
     }
 
     /** Pieces that are counted and not drawn. */
@@ -61,23 +68,94 @@ record PartNames(String field, int number) {
           0,
           OptionalDouble.empty(),
           OptionalDouble.empty(),
+          OptionalDouble.empty(),
           List.of(),
           Optional.empty(),
-          count);
+          count,
+          List.of(),
+          List.of());
     }
 
     Shape foldedFrom(double flatWidth) {
       return new Shape(
-          item, length, width, OptionalDouble.of(flatWidth), fall, bodies, section, count);
+          item,
+          length,
+          width,
+          OptionalDouble.of(flatWidth),
+          sheetLength,
+          fall,
+          bodies,
+          section,
+          count,
+          cuts,
+          derivations);
+    }
+
+    /** Cut this long, for what is folded at the ends. */
+    Shape cutTo(double flatLength) {
+      return new Shape(
+          item,
+          length,
+          width,
+          sheetWidth,
+          OptionalDouble.of(flatLength),
+          fall,
+          bodies,
+          section,
+          count,
+          cuts,
+          derivations);
     }
 
     Shape falling(double dropPerRun) {
       return new Shape(
-          item, length, width, sheetWidth, OptionalDouble.of(dropPerRun), bodies, section, count);
+          item,
+          length,
+          width,
+          sheetWidth,
+          sheetLength,
+          OptionalDouble.of(dropPerRun),
+          bodies,
+          section,
+          count,
+          cuts,
+          derivations);
     }
 
     Shape cutFrom(Outline profile) {
-      return new Shape(item, length, width, sheetWidth, fall, bodies, Optional.of(profile), count);
+      return new Shape(
+          item,
+          length,
+          width,
+          sheetWidth,
+          sheetLength,
+          fall,
+          bodies,
+          Optional.of(profile),
+          count,
+          cuts,
+          derivations);
+    }
+
+    Shape cut(List<Cut> own) {
+      return new Shape(
+          item,
+          length,
+          width,
+          sheetWidth,
+          sheetLength,
+          fall,
+          bodies,
+          section,
+          count,
+          own,
+          derivations);
+    }
+
+    /** Where its numbers come from. */
+    Shape derived(List<Derivation> own) {
+      return new Shape(
+          item, length, width, sheetWidth, sheetLength, fall, bodies, section, count, cuts, own);
     }
   }
 
@@ -99,11 +177,13 @@ record PartNames(String field, int number) {
         s.length,
         s.width,
         s.sheetWidth,
+        s.sheetLength,
         s.fall,
         s.bodies,
         s.section,
         s.count,
-        why);
+        s.cuts,
+        new Why(Words.plain(why), s.derivations));
   }
 
   private static String letter(PartKind kind) {
@@ -113,12 +193,14 @@ record PartNames(String field, int number) {
       case HEAD_RAIL -> "H";
       case PLY_STRIP -> "S";
       case COLLAR_PIECE -> "C";
+      case SADDLE -> "V";
       case GUTTER -> "G";
       case OUTLET -> "O";
       case END_CAP -> "E";
       case HANGER -> "K";
       case DOWNSPOUT -> "D";
       case ELBOW -> "L";
+      case STRAP -> "U";
       case TAPE -> "T";
       case FASTENER -> "X";
     };

@@ -15,6 +15,7 @@ import org.underlee.framing.Support;
 import org.underlee.geom.Interval;
 import org.underlee.kit.Items;
 import org.underlee.kit.Kit;
+import org.underlee.units.Words;
 
 /**
  * The seat heights that serve a bay, exactly. The seat at a station is {@code h0 − s·v}; each limit
@@ -38,7 +39,7 @@ record SeatRanges(Kit kit) {
     for (Obstacle obstacle : Obstacle.in(run)) {
       List<SeatRange> left = new ArrayList<>();
       for (SeatRange range : ranges) {
-        left.addAll(without(range, obstacle, run.bay().id()));
+        left.addAll(without(range, obstacle));
       }
       ranges = left;
     }
@@ -47,7 +48,6 @@ record SeatRanges(Kit kit) {
 
   /** What the framing alone allows; its ends are the wrong way round when it allows nothing. */
   SeatRange withoutObstacles(BayRun run, List<Support> beamsPassed) {
-    String bay = run.bay().id() + ": ";
     double from = run.bay().stretch().from();
     double headRail =
         run.bay().joistTop(from)
@@ -63,25 +63,29 @@ record SeatRanges(Kit kit) {
     double ceiling = Math.min(headRail, leg);
     String ceilingWhy =
         leg < headRail
-            ? bay + "the rail leg ends at the joist top"
-            : bay + "the head rail needs room below the boards";
+            ? "the rail leg ends at the joist top"
+            : "the head rail needs room below the boards";
     double floor =
         Arrays.stream(stations).map(v -> run.bay().joistBottom(v) + fall() * v).max().orElseThrow()
             + kit.get(JOIST_EDGE_DISTANCE)
             + kit.get(RAIL_FASTENER_MARGIN)
             - kit.get(RAIL_LEG);
-    String floorWhy = bay + "the rail leg must reach the joist above its edge distance";
+    String floorWhy = "the rail leg must reach the joist above its edge distance";
     for (Support beam : beamsPassed) {
       double over = over(beam.shape().heights().to(), beam.shape().along().to());
       if (over > floor) {
         floor = over;
-        floorWhy = bay + "the pan passes over a drop beam";
+        floorWhy = "the pan passes over a drop beam";
       }
     }
-    return new SeatRange(new Interval(floor, ceiling), floorWhy, ceilingWhy);
+    return new SeatRange(
+        new Interval(floor, ceiling),
+        run.bay().id(),
+        Words.plain(floorWhy),
+        Words.plain(ceilingWhy));
   }
 
-  private List<SeatRange> without(SeatRange range, Obstacle o, String bay) {
+  private List<SeatRange> without(SeatRange range, Obstacle o) {
     double under = under(o);
     double over = over(o.heights().to(), o.stretch().to());
     Interval h = range.heights();
@@ -91,8 +95,9 @@ record SeatRanges(Kit kit) {
           under < h.to()
               ? new SeatRange(
                   new Interval(h.from(), under),
+                  range.bay(),
                   range.bottomWhy(),
-                  bay + ": the pan passes under " + o.what())
+                  Words.of("the pan passes under %s", o.words()))
               : range);
     }
     if (over <= h.to() + SeatRange.SAME && under < h.to()) {
@@ -100,7 +105,8 @@ record SeatRanges(Kit kit) {
           over > h.from()
               ? new SeatRange(
                   new Interval(over, h.to()),
-                  bay + ": the pan passes over " + o.what(),
+                  range.bay(),
+                  Words.of("the pan passes over %s", o.words()),
                   range.topWhy())
               : range);
     }
@@ -132,9 +138,8 @@ record SeatRanges(Kit kit) {
                       - kit.get(RAIL_LEG)
                       - kit.get(NOTCH_CLEARANCE)
                       + fall() * o.stretch().from();
-              String why =
-                  run.bay().id() + ": the rail passes under " + o.what() + " without a notch";
-              return new SeatRange(new Interval(top, top), why, why);
+              Words why = Words.of("the rail passes under %s without a notch", o.words());
+              return new SeatRange(new Interval(top, top), run.bay().id(), why, why);
             })
         .toList();
   }

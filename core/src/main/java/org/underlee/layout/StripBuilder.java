@@ -11,6 +11,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.underlee.framing.JoistLine;
+import org.underlee.framing.Member;
 import org.underlee.geom.Extrusion;
 import org.underlee.geom.Interval;
 import org.underlee.geom.Linear;
@@ -19,12 +20,18 @@ import org.underlee.geom.Transform;
 import org.underlee.geom.Vec3;
 import org.underlee.kit.Items;
 import org.underlee.kit.Kit;
-import org.underlee.units.Lengths;
+import org.underlee.layout.Derivation.Measured;
+import org.underlee.layout.Derivation.Op;
+import org.underlee.units.Quantity;
+import org.underlee.units.Quantity.Kind;
+import org.underlee.units.Words;
 
 /** Closes the underside of doubled and tripled lines: a shallow trough, and tape on each seam. */
 record StripBuilder(FieldPlan plan, PartNames names) {
   /** Kept free between the strip and the rails' legs at each side. */
   private static final double SIDE = 0.001;
+
+  private static final double SAME = 1e-9;
 
   /** A seam shorter than this is left to the strip alone. */
   private static final double SHORTEST_TAPE = 0.05;
@@ -76,14 +83,20 @@ record StripBuilder(FieldPlan plan, PartNames names) {
               kit.get(STRIP_HEM),
               last ? kit.get(PAN_DRIP) : 0,
               0,
+              i == 0,
               List.of());
-      parts.add(strip(line, i + 1, trough, slope));
+      parts.add(strip(line, i + 1, trough, slope, derivations(line, run, pieces, i)));
     }
     parts.addAll(tapes(line, run));
     return parts;
   }
 
-  private Part strip(JoistLine line, int ordinal, TroughPiece trough, Transform slope) {
+  private Part strip(
+      JoistLine line,
+      int ordinal,
+      TroughPiece trough,
+      Transform slope,
+      List<Derivation> derivations) {
     return names.atLine(
         line.id(),
         PartKind.PLY_STRIP,
@@ -94,11 +107,60 @@ record StripBuilder(FieldPlan plan, PartNames names) {
                 trough.width(),
                 trough.bodies(slope))
             .foldedFrom(trough.blankWidth())
-            .falling(plan.fall()),
+            .cutTo(trough.blankLength())
+            .falling(plan.fall())
+            .derived(derivations),
         line.pliesAbreast()
-            + " plies let water through their seams; the strip is as wide as the line, "
-            + Lengths.millimetres(line.width())
-            + ", less 1 mm each side");
+            + " plies let water through their seams; the strip closes the line from rail to rail");
+  }
+
+  private List<Derivation> derivations(
+      JoistLine line, BayRun run, List<Interval> pieces, int index) {
+    RunReckoning reckoning = new RunReckoning(plan, run);
+    Reckoning length = reckoning.panLength();
+    double longest = plan.kit().get(PAN_LONGEST);
+    if (pieces.size() > 1) {
+      length.over(
+          Words.of("equal pieces, none longer with its lap than %s", Quantity.length(longest)),
+          pieces.size(),
+          length.origin(PAN_LONGEST));
+    }
+    if (index < pieces.size() - 1) {
+      length.plus(PAN_LAP);
+    }
+    Reckoning width =
+        new Reckoning(plan.kit())
+            .from(
+                Words.of("width of the line where the strip is widest"),
+                widest(line, run, pieces.get(index)),
+                plies(line))
+            .minus("off the first rail's leg", SIDE, Reckoning.OWN)
+            .minus("off the other rail's leg", SIDE, Reckoning.OWN);
+    Reckoning blank = new Reckoning(length);
+    if (index == 0) {
+      blank.plus(STRIP_HEM);
+    }
+    if (index == pieces.size() - 1) {
+      blank.plus(PAN_DRIP);
+    }
+    return List.of(
+        length.gives(Dimension.LENGTH),
+        blank.gives(Dimension.FLAT_LENGTH),
+        width.gives(Dimension.WIDTH),
+        new Reckoning(width).plus(STRIP_HEM).plus(STRIP_HEM).gives(Dimension.FLAT_WIDTH),
+        reckoning.fall());
+  }
+
+  private double widest(JoistLine line, BayRun run, Interval piece) {
+    boolean goesOn = piece.to() < run.panLength() - SAME;
+    double from = run.stationAt(piece.from());
+    double to = run.stationAt(piece.to() + (goesOn ? plan.kit().get(PAN_LAP) : 0));
+    return Math.max(
+        line.right().at(from) - line.left().at(from), line.right().at(to) - line.left().at(to));
+  }
+
+  private static Measured plies(JoistLine line) {
+    return new Measured(line.plies().stream().map(Member::element).toList());
   }
 
   private List<Part> tapes(JoistLine line, BayRun run) {
@@ -126,11 +188,35 @@ record StripBuilder(FieldPlan plan, PartNames names) {
                 line.id(),
                 PartKind.TAPE,
                 parts.size() + 1,
-                PartNames.Shape.of(Items.SEAM_TAPE, length, width, bodies),
+                PartNames.Shape.of(Items.SEAM_TAPE, length, width, bodies)
+                    .derived(tapeWhy(line, stretch, along.length(), width)),
                 "closes the seam between two plies from below, above the strip"));
       }
     }
     return parts;
+  }
+
+  private List<Derivation> tapeWhy(
+      JoistLine line, Interval stretch, double perStation, double width) {
+    Reckoning length =
+        new Reckoning(plan.kit())
+            .from(
+                Words.of("seam between two plies, from the pan's head to its low end"),
+                stretch.length(),
+                plies(line));
+    if (perStation - 1 > SAME) {
+      length.times("along a line that is askew or out of level", perStation, plies(line));
+    }
+    Reckoning wide =
+        new Reckoning(plan.kit())
+            .from(TAPE_WIDTH)
+            .step(
+                Op.AT_MOST,
+                Words.of("room up to the next seam's tape and the rails"),
+                width,
+                Kind.LENGTH,
+                plies(line));
+    return List.of(length.gives(Dimension.LENGTH), wide.gives(Dimension.WIDTH));
   }
 
   /** As wide as the kit has it, but clear of the tape on the next seam and of the rails. */

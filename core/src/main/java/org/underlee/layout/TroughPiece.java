@@ -9,8 +9,8 @@ import org.underlee.geom.Transform;
 import org.underlee.geom.Vec2;
 
 /**
- * A piece of formed trough on a slope: a floor with upturned edges, and at its low end a drip bent
- * down. Pans, collar pieces and ply strips are such pieces.
+ * A piece of formed trough on a slope: a floor with upturned edges, at its head an end dam, and at
+ * its low end a drip bent down. Pans, collar pieces and ply strips are such pieces.
  *
  * <p>In the slope's frame x runs across, y down the fall, z up from the bearing line. Where pieces
  * lap, the uphill piece nests in the downhill one: for each piece further down it is a sheet
@@ -22,6 +22,7 @@ import org.underlee.geom.Vec2;
  * @param hem height of the upturned edges above the bearing line
  * @param drip depth of the drip below the bearing line, zero for none
  * @param dripInset how much narrower the drip is at each side, to pass between rail ledges
+ * @param dam whether the head is turned up between the edges: the end dam
  * @param holes in the floor
  */
 record TroughPiece(
@@ -34,6 +35,7 @@ record TroughPiece(
     double hem,
     double drip,
     double dripInset,
+    boolean dam,
     List<List<Vec2>> holes) {
 
   List<Extrusion> bodies(Transform slope) {
@@ -49,11 +51,20 @@ record TroughPiece(
         Sheet.plate(slope, Sheet.between(inLeft, inLeft.plus(t), from, to), floor + t, edge));
     bodies.add(
         Sheet.plate(slope, Sheet.between(inRight.plus(-t), inRight, from, to), floor + t, edge));
+    if (dam) {
+      Outline head = Sheet.between(inLeft.plus(t), inRight.plus(-t), from, from + t);
+      bodies.add(Sheet.plate(slope, head, floor + t, edge));
+    }
     if (drip > 0) {
       Outline lip = Sheet.between(inLeft.plus(dripInset), inRight.plus(-dripInset), to - t, to);
       bodies.add(Sheet.plate(slope, lip, floor - drip, drip));
     }
     return bodies;
+  }
+
+  /** The length of flat sheet, with the end dam and the drip. */
+  double blankLength() {
+    return to - from + (dam ? hem : 0) + drip;
   }
 
   double width() {

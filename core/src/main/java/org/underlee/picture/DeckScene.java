@@ -113,12 +113,12 @@ public final class DeckScene {
   private static Paint paint(PartKind kind) {
     return switch (kind) {
       case PAN -> Palette.PAN;
-      case COLLAR_PIECE -> Palette.COLLAR;
+      case COLLAR_PIECE, SADDLE -> Palette.COLLAR;
       case SIDE_RAIL, HEAD_RAIL -> Palette.RAIL;
       case PLY_STRIP -> Palette.PAN;
       case TAPE -> Palette.TAPE;
       case GUTTER, END_CAP, OUTLET, DOWNSPOUT, ELBOW -> Palette.GUTTER;
-      case HANGER, FASTENER -> Palette.HANGER;
+      case HANGER, STRAP, FASTENER -> Palette.HANGER;
     };
   }
 }

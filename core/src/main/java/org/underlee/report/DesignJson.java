@@ -2,6 +2,8 @@ package org.underlee.report;
 
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import org.underlee.check.SiteQuestion;
+import org.underlee.layout.Cut;
 import org.underlee.layout.FieldLayout;
 import org.underlee.layout.Part;
 import org.underlee.run.Design;
@@ -25,6 +27,14 @@ public final class DesignJson {
     }
     Json.notMeasured(root, design.survey().framing().notMeasured());
     Json.findings(root, design.findings());
+    ArrayNode checklist = root.putArray("checklist");
+    for (SiteQuestion question : design.checks().questions()) {
+      checklist
+          .addObject()
+          .put("question", question.text())
+          .put("why", question.why())
+          .put("source", question.source());
+    }
     return Json.text(root);
   }
 
@@ -35,7 +45,7 @@ public final class DesignJson {
     node.put("fall", Json.rounded(field.fall(), FALL_DECIMALS));
     node.put("runMm", Json.mm(field.run()));
     node.put("lowEnd", field.lowEnd());
-    node.put("binding", field.binding());
+    node.put("binding", field.binding().toString());
   }
 
   private static void part(ObjectNode node, Part part, Design design) {
@@ -51,9 +61,34 @@ public final class DesignJson {
     } else {
       node.put("lengthMm", Json.mm(part.length()));
       node.put("widthMm", Json.mm(part.width()));
+      part.sheetLength().ifPresent(l -> node.put("sheetLengthMm", Json.mm(l)));
       part.sheetWidth().ifPresent(w -> node.put("sheetWidthMm", Json.mm(w)));
     }
+    if (!part.cuts().isEmpty()) {
+      ArrayNode cuts = node.putArray("cuts");
+      part.cuts().forEach(c -> cut(cuts.addObject(), c));
+    }
     part.fall().ifPresent(f -> node.put("fall", Json.rounded(f, FALL_DECIMALS)));
-    node.put("why", part.why());
+    node.put("why", part.why().reason().toString());
+  }
+
+  private static void cut(ObjectNode node, Cut cut) {
+    if (cut instanceof Cut.Notch notch) {
+      node.put("kind", "notch");
+      node.put("fromMm", Json.mm(notch.from()));
+      node.put("lengthMm", Json.mm(notch.length()));
+      node.put("depthMm", Json.mm(notch.depth()));
+    } else if (cut instanceof Cut.Hole hole) {
+      node.put("kind", hole.round() ? "round-hole" : "hole");
+      node.put("alongMm", Json.mm(hole.along()));
+      node.put("acrossMm", Json.mm(hole.across()));
+      node.put("lengthMm", Json.mm(hole.length()));
+      node.put("widthMm", Json.mm(hole.width()));
+    } else if (cut instanceof Cut.Slit slit) {
+      node.put("kind", "slit");
+      node.put("fromMm", Json.mm(slit.from()));
+      node.put("toMm", Json.mm(slit.to()));
+      node.put("acrossMm", Json.mm(slit.across()));
+    }
   }
 }

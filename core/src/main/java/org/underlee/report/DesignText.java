@@ -49,7 +49,7 @@ public final class DesignText {
     out.append("  falls ").append(Lengths.fall(f.fall())).append(" to ").append(f.lowEnd());
     out.append("; longest run ").append(Lengths.format(f.run(), units)).append('\n');
     out.append("  seat at the high end ").append(seat(f.seatHigh(), units));
-    out.append(", set by ").append(f.binding()).append('\n');
+    out.append(", set by ").append(f.binding().in(units)).append('\n');
     out.append("  ")
         .append(
             kinds.entrySet().stream()
@@ -87,6 +87,7 @@ public final class DesignText {
     }
     out.append("\nTo cut\n");
     takeoff.cuts().forEach(c -> out.append(cut(c, units)));
+    out.append(NotchText.write(design.layout().parts(), units));
     return out.toString();
   }
 

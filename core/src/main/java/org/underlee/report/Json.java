@@ -10,9 +10,11 @@ import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.Collection;
 import org.underlee.finding.Finding;
+import org.underlee.finding.Fix;
 import org.underlee.finding.NotMeasured;
 import org.underlee.finding.Place;
 import org.underlee.run.Source;
+import org.underlee.units.Quantity;
 
 /**
  * What every JSON report shares: the same numbers, places and layout, whatever machine writes it.
@@ -24,6 +26,8 @@ final class Json {
    * Millimetres are given to a thousandth: finer than any saw, coarse enough to be the same twice.
    */
   private static final int DECIMALS = 3;
+
+  private static final int RATIO_DECIMALS = 9;
 
   private static final double TO_MM = 1000;
 
@@ -80,17 +84,47 @@ final class Json {
       node.put("level", finding.level().word());
       node.put("message", finding.message());
       place(node.putObject("place"), finding.place());
+      if (!finding.subjects().isEmpty()) {
+        ArrayNode subjects = node.putArray("subjects");
+        finding.subjects().forEach(s -> subject(subjects.addObject(), s));
+      }
       finding
           .measure()
           .ifPresent(
               m -> {
-                node.put("measured", rounded(m.measured(), DECIMALS));
-                node.put("limit", rounded(m.limit(), DECIMALS));
-                node.put("unit", m.unit());
+                node.put("measured", number(m.measured()));
+                node.put("limit", number(m.limit()));
+                node.put("unit", m.limit().kind().fileUnit());
               });
       node.put("source", finding.rule().source());
-      finding.fix().ifPresent(f -> node.put("fix", f));
+      finding.fix().ifPresent(f -> fix(node, f));
     }
+  }
+
+  private static void subject(ObjectNode node, Finding.Subject subject) {
+    node.put("group", subject.group());
+    node.put("name", subject.name());
+    place(node.putObject("place"), subject.place());
+    subject.measured().ifPresent(m -> node.put("measured", number(m)));
+  }
+
+  private static void fix(ObjectNode node, Fix fix) {
+    node.put("fix", fix.words().toString());
+    fix.action()
+        .ifPresent(
+            action -> {
+              ArrayNode options = node.putArray("fixOptions");
+              action
+                  .options()
+                  .forEach(o -> options.addObject().put("name", o.name()).put("value", o.value()));
+              node.put("fixPreview", action.preview().toString());
+            });
+  }
+
+  /** In the unit of its kind; ratios need more places than lengths. */
+  static BigDecimal number(Quantity quantity) {
+    boolean ratio = quantity.kind().fileUnit().equals("ratio");
+    return rounded(quantity.inFile(), ratio ? RATIO_DECIMALS : DECIMALS);
   }
 
   static void notMeasured(ObjectNode root, Collection<NotMeasured> all) {

@@ -65,7 +65,7 @@ public final class TakeoffXlsx {
       sheet(
           book,
           "Parts",
-          List.of("label", "kind", "count", "length mm", "width mm", "where", "why"),
+          List.of("label", "kind", "count", "length mm", "width mm", "where", "cuts mm", "why"),
           design.layout().parts().stream().map(TakeoffXlsx::part));
     } catch (IOException e) {
       throw new UncheckedIOException(e);
@@ -87,7 +87,8 @@ public final class TakeoffXlsx {
         Json.mm(part.length()),
         Json.mm(part.width()),
         part.id().substring(0, part.id().lastIndexOf('/')),
-        part.why());
+        part.cuts().stream().map(c -> c.words().toString()).collect(Collectors.joining("; ")),
+        part.why().toString());
   }
 
   private static void sheet(
@@ -96,7 +97,8 @@ public final class TakeoffXlsx {
     for (int c = 0; c < head.size(); c++) {
       sheet.value(0, c, head.get(c));
       sheet.style(0, c).bold().set();
-      boolean text = List.of("description", "where", "why", "cut to mm").contains(head.get(c));
+      boolean text =
+          List.of("description", "where", "why", "cut to mm", "cuts mm").contains(head.get(c));
       sheet.width(c, text ? WIDE : NARROW);
     }
     int r = 0;

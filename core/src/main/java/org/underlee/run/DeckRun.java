@@ -7,9 +7,13 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.CompletableFuture;
+import java.util.stream.Stream;
 import org.underlee.bay.BayFinder;
 import org.underlee.bay.CrossingFinder;
 import org.underlee.bay.FieldBays;
+import org.underlee.check.Answer;
+import org.underlee.check.CheckInput;
+import org.underlee.check.Checks;
 import org.underlee.finding.Finding;
 import org.underlee.finding.InputException;
 import org.underlee.finding.NotMeasured;
@@ -99,6 +103,7 @@ public final class DeckRun {
         request,
         framing.withNotMeasured(unread),
         bays,
+        Stream.concat(elements.elements().stream(), services.elements().stream()).toList(),
         findings);
   }
 
@@ -126,7 +131,8 @@ public final class DeckRun {
             survey.request().assume().map(AssumedJoists::text));
     WriteBack.Written written =
         WriteBack.drained(survey.model(), layout, BillLine.of(takeoff), provenance);
-    return new Design(survey, layout, takeoff, written);
+    Answer checks = Checks.of(CheckInput.of(survey.bays(), survey.elements(), layout));
+    return new Design(survey, layout, checks, takeoff, written);
   }
 
   /** Saves the drained model: verified, then moved into place in one step; never over the input. */

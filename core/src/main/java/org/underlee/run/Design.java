@@ -3,21 +3,25 @@ package org.underlee.run;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.underlee.check.Answer;
 import org.underlee.finding.Finding;
+import org.underlee.finding.Findings;
 import org.underlee.layout.Layout;
 import org.underlee.layout.Part;
 import org.underlee.takeoff.Takeoff;
 import org.underlee.writeback.WriteBack;
 
 /**
- * A deck with its assembly: what was recognised, every part, what to buy and cut, and the model
- * with it all written in.
+ * A deck with its assembly: what was recognised, every part, what the checks found and ask, what to
+ * buy and cut, and the model with it all written in.
  */
-public record Design(Survey survey, Layout layout, Takeoff takeoff, WriteBack.Written written) {
+public record Design(
+    Survey survey, Layout layout, Answer checks, Takeoff takeoff, WriteBack.Written written) {
   public List<Finding> findings() {
     List<Finding> all = new ArrayList<>(survey.findings());
     all.addAll(layout.findings());
-    return all;
+    all.addAll(checks.findings());
+    return Findings.grouped(all);
   }
 
   /** The GlobalId that a part has in the model. */

@@ -2,6 +2,7 @@ package org.underlee.run;
 
 import java.util.List;
 import java.util.stream.Stream;
+import org.underlee.check.Checks;
 import org.underlee.finding.Level;
 import org.underlee.finding.Rule;
 import org.underlee.framing.FramingRules;
@@ -41,7 +42,8 @@ public final class Rules {
             IfcRules.all(),
             List.of(EDITED, NOT_MEASURED, SERVICES_ELSEWHERE),
             FramingRules.all(),
-            LayoutRules.all())
+            LayoutRules.all(),
+            Checks.rules())
         .flatMap(List::stream)
         .toList();
   }

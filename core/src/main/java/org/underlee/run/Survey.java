@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import org.underlee.bay.FieldBays;
 import org.underlee.finding.Finding;
+import org.underlee.framing.BuildingElement;
 import org.underlee.framing.Deck;
 import org.underlee.framing.Field;
 import org.underlee.framing.Framing;
@@ -18,6 +19,7 @@ import org.underlee.layout.Scope;
  * @param services the models of services that were looked at
  * @param request how it was asked for
  * @param bays of every field, in the order of the decks
+ * @param elements what stands near the framing, services of other models among it
  */
 public record Survey(
     Source source,
@@ -26,9 +28,11 @@ public record Survey(
     SurveyRequest request,
     Framing framing,
     List<FieldBays> bays,
+    List<BuildingElement> elements,
     List<Finding> findings) {
   public Survey {
     bays = List.copyOf(bays);
+    elements = List.copyOf(elements);
     findings = List.copyOf(findings);
   }
 
@@ -49,6 +53,6 @@ public record Survey(
     List<Finding> kept = new ArrayList<>(findings);
     kept.removeAll(framing.findings());
     kept.addAll(one.findings());
-    return new Survey(source, services, model, request, one, own, kept);
+    return new Survey(source, services, model, request, one, own, elements, kept);
   }
 }

@@ -43,7 +43,7 @@ public final class TakeoffBuilder {
     boolean byLength = item.isSoldByLength();
     double quantity =
         byLength
-            ? parts.stream().mapToDouble(Part::length).sum()
+            ? parts.stream().mapToDouble(Part::cutLength).sum()
             : parts.stream().mapToInt(Part::count).sum();
     lines.add(
         new Takeoff.Line(
@@ -68,7 +68,7 @@ public final class TakeoffBuilder {
       double[] width = part.sheetWidth().stream().map(TakeoffBuilder::toStep).toArray();
       return new Size(
           part.kind(),
-          toStep(part.length()),
+          toStep(part.cutLength()),
           width.length == 0 ? OptionalDouble.empty() : OptionalDouble.of(width[0]));
     }
   }
@@ -88,7 +88,7 @@ public final class TakeoffBuilder {
                     size.sheetWidth,
                     same.size(),
                     places(same))));
-    List<Double> lengths = parts.stream().map(p -> toStep(p.length())).toList();
+    List<Double> lengths = parts.stream().map(p -> toStep(p.cutLength())).toList();
     CuttingStock.Plan plan = CuttingStock.plan(lengths, item.stockLengths(), item.kerf());
     bought.put(item.id(), new Takeoff.Bought(plan.cost(), plan.bound()));
     Map<Stick, Integer> same = new LinkedHashMap<>();

@@ -39,7 +39,7 @@ final class PartWriter {
             ifc.family().occurrence(draft.ifc2x3()),
             globalId,
             Value.label(part.label()),
-            Value.text(part.why()),
+            Value.text(part.why().reason().toString()),
             rest);
     PlacedPart placed = new PlacedPart(part, element, globalId, placement, frame);
     if (isCollar(part)) {

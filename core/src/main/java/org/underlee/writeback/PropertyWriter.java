@@ -41,7 +41,7 @@ final class PropertyWriter {
             .with("Fall", "IfcRatioMeasure", Value.real(field.fall()))
             .with("Run", "IfcLengthMeasure", length(field.run()))
             .with("LowEnd", "IfcText", Value.text(field.lowEnd()))
-            .with("Binding", "IfcText", Value.text(field.binding()))
+            .with("Binding", "IfcText", Value.text(field.binding().toString()))
             .with("ProgramVersion", "IfcLabel", Value.label(from.programVersion()))
             .with("FramingHash", "IfcLabel", Value.label(from.framingHash()));
     PropertySet set =
@@ -104,9 +104,9 @@ final class PropertyWriter {
   private PropertySet own(Part part) {
     PropertySet set = set("Underlee_Part").with("Label", "IfcLabel", Value.label(part.label()));
     part.bay().ifPresent(bay -> set.with("Bay", "IfcLabel", Value.label(bay)));
-    set.with("Why", "IfcText", Value.text(part.why()));
+    set.with("Why", "IfcText", Value.text(part.why().toString()));
     if (part.length() > 0) {
-      set.with("LengthCut", "IfcLengthMeasure", length(part.length()));
+      set.with("LengthCut", "IfcLengthMeasure", length(part.cutLength()));
     }
     if (part.width() > 0) {
       set.with("WidthCut", "IfcLengthMeasure", length(part.width()));

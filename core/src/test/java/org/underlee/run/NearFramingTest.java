@@ -86,7 +86,8 @@ class NearFramingTest {
     List<Finding> findings = new ArrayList<>(near.model().step().findings());
     findings.addAll(model.findings());
     findings.addAll(framing.findings());
-    return new Survey(near.source(), List.of(), model, near.request(), framing, bays, findings);
+    return new Survey(
+        near.source(), List.of(), model, near.request(), framing, bays, near.elements(), findings);
   }
 
   private static ObjectNode json(Survey survey) {

@@ -16,6 +16,7 @@ import org.underlee.layout.FieldLayout;
 import org.underlee.layout.Layout;
 import org.underlee.layout.Part;
 import org.underlee.layout.PartKind;
+import org.underlee.units.Words;
 
 class TakeoffBuilderTest {
   private static final String FIELD = "deck-1/field-1";
@@ -61,7 +62,16 @@ class TakeoffBuilderTest {
   private static Takeoff takeoff(Part... parts) {
     FieldLayout field =
         new FieldLayout(
-            "deck-1", FIELD, Optional.empty(), 0, 0.01, 3, "", "", List.of(parts), List.of());
+            "deck-1",
+            FIELD,
+            Optional.empty(),
+            0,
+            0.01,
+            3,
+            "",
+            Words.of(""),
+            List.of(parts),
+            List.of());
     return TakeoffBuilder.of(new Layout(KitReader.builtIn(), List.of(field), List.of()));
   }
 

@@ -20,6 +20,8 @@ import org.underlee.layout.Layout;
 import org.underlee.layout.Link;
 import org.underlee.layout.Part;
 import org.underlee.layout.PartKind;
+import org.underlee.units.Quantity;
+import org.underlee.units.Words;
 
 /**
  * A small laid-out field with one of each kind of part, in a field turned by 30° on a fall of 1:96:
@@ -80,10 +82,12 @@ final class SampleField {
         p.length(),
         p.width(),
         p.sheetWidth(),
+        p.sheetLength(),
         p.fall(),
         p.bodies(),
         p.section(),
         p.count(),
+        p.cuts(),
         p.why());
   }
 
@@ -139,7 +143,7 @@ final class SampleField {
         FALL,
         3.0,
         "the house side of beam B1",
-        "full-depth blocking at 1829 mm",
+        Words.of("full-depth blocking at %s", Quantity.length(1.829)),
         parts,
         List.of(
             link("gutter-1", "outlet-1", 1.0),

@@ -16,6 +16,7 @@ import org.underlee.layout.FieldLayout;
 import org.underlee.layout.Part;
 import org.underlee.step.Sha256;
 import org.underlee.step.StepFile;
+import org.underlee.units.Words;
 
 class StripTest {
   private static final TinyModel MODEL = TinyModel.of("IFC4", TinyModel.Length.METRE);
@@ -87,7 +88,7 @@ class StripTest {
             SampleField.FALL,
             3,
             "",
-            "",
+            Words.of(""),
             pans,
             List.of());
     WriteBack.Written first = Drained.of(original, List.of(other));

@@ -25,6 +25,7 @@ import org.underlee.layout.FieldLayout;
 import org.underlee.layout.Part;
 import org.underlee.step.StepFile;
 import org.underlee.step.StepInstance;
+import org.underlee.units.Words;
 
 class WriteBackTest {
   static Stream<TinyModel> models() {
@@ -263,7 +264,8 @@ class WriteBackTest {
     TinyModel model = TinyModel.of("IFC4", TinyModel.Length.METRE);
     FieldLayout s = SampleField.layout();
     FieldLayout empty =
-        new FieldLayout(s.deck(), s.field(), s.storey(), 0, 0, 0, "", "", List.of(), List.of());
+        new FieldLayout(
+            s.deck(), s.field(), s.storey(), 0, 0, 0, "", Words.of(""), List.of(), List.of());
     WriteBack.Written written =
         WriteBack.drained(
             IfcModel.of(StepFile.of(model.bytes(), "deck.ifc")),
@@ -289,7 +291,8 @@ class WriteBackTest {
     FieldLayout s = SampleField.layout();
     List<Part> some = s.parts().stream().filter(p -> !p.id().endsWith("/pan-1")).toList();
     FieldLayout fewer =
-        new FieldLayout(s.deck(), s.field(), s.storey(), 0, 0, 0, "", "", some, List.of());
+        new FieldLayout(
+            s.deck(), s.field(), s.storey(), 0, 0, 0, "", Words.of(""), some, List.of());
     assertThatThrownBy(() -> Drained.of(model.bytes(), List.of(fewer)))
         .isInstanceOf(IllegalArgumentException.class)
         .hasMessageContaining("deck-1/field-1/pan-1");

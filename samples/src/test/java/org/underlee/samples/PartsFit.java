@@ -8,6 +8,7 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.underlee.bay.Bay;
 import org.underlee.bay.FieldBays;
+import org.underlee.finding.Finding;
 import org.underlee.framing.BuildingElement;
 import org.underlee.framing.Role;
 import org.underlee.geom.Box;
@@ -84,7 +85,7 @@ public final class PartsFit {
         String name = field.field().id() + " " + bay.id();
         List<Box> pans = pans(parts, field.field().id(), bay, frame);
         double end = pans.stream().mapToDouble(b -> b.max().y()).max().orElse(0);
-        if (pans.isEmpty() && design.findings().stream().noneMatch(f -> names(f.message(), name))) {
+        if (pans.isEmpty() && design.findings().stream().noneMatch(f -> names(f, field, bay))) {
           forgotten.add(name + " has no pan and no finding");
         } else if (!pans.isEmpty()
             && gutters.stream().noneMatch(g -> end > g.min().y() && end < g.max().y())) {
@@ -99,8 +100,9 @@ public final class PartsFit {
     return field.field().id().replaceFirst("/.*", "");
   }
 
-  private static boolean names(String message, String bay) {
-    return message.contains(bay + " ") || message.contains(bay + ":");
+  private static boolean names(Finding finding, FieldBays field, Bay bay) {
+    return finding.subjects().stream()
+        .anyMatch(s -> s.group().equals(field.field().id()) && s.name().equals(bay.id()));
   }
 
   private static List<Box> pans(List<Part> parts, String field, Bay bay, Transform frame) {

@@ -5,14 +5,20 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import org.underlee.layout.Part;
+import org.underlee.layout.PartSearch;
+import org.underlee.report.ChecklistText;
 import org.underlee.report.DesignJson;
 import org.underlee.report.DesignText;
+import org.underlee.report.ExplainJson;
+import org.underlee.report.ExplainText;
 import org.underlee.run.DeckRun;
 import org.underlee.run.Design;
 import org.underlee.run.Survey;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
 
 @Command(
     name = "design",
@@ -37,6 +43,20 @@ final class DesignCommand implements Callable<Integer> {
 
   @Mixin PictureOptions picture = new PictureOptions();
 
+  @Option(
+      names = "--explain",
+      paramLabel = "PART",
+      description = {
+        "Print where each number of a part comes from, and write nothing; name it by id, label or"
+            + " a piece of either."
+      })
+  Optional<String> explain = Optional.empty();
+
+  @Option(
+      names = "--checklist",
+      description = "Also print what must be looked at on site; --json has it always.")
+  boolean checklist;
+
   @Override
   public Integer call() {
     takeoff.ifPresent(f -> Output.requireTakeoffFormat(model, f));
@@ -44,14 +64,43 @@ final class DesignCommand implements Callable<Integer> {
     DeckRun.requireWritable(model.file);
     Survey survey = model.survey();
     Design design = DeckRun.design(survey, model.scope(), kit.kit());
+    if (explain.isPresent()) {
+      explain(design, explain.get());
+      return ExitCode.CLEAN;
+    }
     Path target = out.orElseGet(this::beside);
     DeckRun.save(design, model.file, target);
     takeoff.ifPresent(f -> Output.takeoff(model, f, design));
     picture.draw(model, survey, Optional.of(design.layout()));
-    model.print(
-        model.json ? DesignJson.write(design) : DesignText.write(design, model.unitsFor(survey)));
+    model.print(model.json ? DesignJson.write(design) : text(design));
     model.say(outcome(design, target));
-    return model.report(design.findings());
+    return model.report(design.findings(), model.unitsFor(design.survey()));
+  }
+
+  private String text(Design design) {
+    String text = DesignText.write(design, model.unitsFor(design.survey()));
+    return checklist ? text + ChecklistText.write(design.checks().questions()) : text;
+  }
+
+  private void explain(Design design, String name) {
+    List<Part> all = design.layout().parts();
+    List<Part> found = PartSearch.find(all, name);
+    if (found.isEmpty()) {
+      throw new ParameterException(
+          model.spec.commandLine(),
+          "--explain "
+              + name
+              + ": no part is called so; the nearest are "
+              + String.join(", ", PartSearch.near(all, name)));
+    }
+    if (model.json) {
+      model.print(ExplainJson.write(design.survey().source(), found));
+    } else if (found.size() == 1) {
+      model.print(ExplainText.write(found.get(0), model.unitsFor(design.survey())));
+    } else {
+      model.print(ExplainText.list(found));
+      model.say(found.size() + " parts are called so; name one of them.");
+    }
   }
 
   private static String outcome(Design design, Path target) {

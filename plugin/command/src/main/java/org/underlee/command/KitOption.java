@@ -1,16 +1,48 @@
 package org.underlee.command;
 
 import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.underlee.kit.Kit;
 import org.underlee.kit.KitReader;
+import org.underlee.kit.PanValue;
+import picocli.CommandLine.ITypeConverter;
 import picocli.CommandLine.Option;
+import picocli.CommandLine.TypeConversionException;
 
 /** The kit to lay out with. */
 final class KitOption {
   @Option(names = "--kit", paramLabel = "KIT", description = "A kit's name or file.")
   Optional<String> name = Optional.empty();
 
+  @Option(
+      names = "--fall",
+      paramLabel = "1:RUN",
+      converter = FallConverter.class,
+      description = "Fall of the pans in place of the kit's, such as 1:64 for 3/16 in per ft.")
+  Optional<Fall> fall = Optional.empty();
+
+  /** Run for one unit of fall. */
+  record Fall(double run) {}
+
+  /** Reads {@code 1:64}. */
+  static final class FallConverter implements ITypeConverter<Fall> {
+    private static final Pattern RATIO = Pattern.compile("1:(\\d+(?:\\.\\d+)?)");
+
+    @Override
+    public Fall convert(String text) {
+      Matcher ratio = RATIO.matcher(text);
+      if (!ratio.matches() || Double.parseDouble(ratio.group(1)) == 0) {
+        throw new TypeConversionException(
+            "\"" + text + "\" is no fall; write it like 1:64, for 3/16 in per ft");
+      }
+      return new Fall(Double.parseDouble(ratio.group(1)));
+    }
+  }
+
   Kit kit() {
-    return name.map(KitReader::named).orElseGet(KitReader::builtIn);
+    Kit kit = name.map(KitReader::named).orElseGet(KitReader::builtIn);
+    return fall.map(f -> kit.with(PanValue.RUN_PER_FALL, f.run(), "set by you with --fall"))
+        .orElse(kit);
   }
 }

@@ -5,6 +5,7 @@ import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
 import org.underlee.finding.Finding;
+import org.underlee.finding.Fix;
 import org.underlee.finding.Level;
 import org.underlee.framing.AssumedJoists;
 import org.underlee.framing.Deck;
@@ -129,10 +130,11 @@ final class ModelOptions {
   }
 
   /** Findings go to the people's stream; the exit code says whether one was grave enough. */
-  int report(Collection<Finding> findings) {
+  int report(Collection<Finding> findings, UnitSystem shown) {
     for (Finding finding : findings) {
-      spec.commandLine().getErr().println(line(finding));
-      finding.fix().ifPresent(f -> spec.commandLine().getErr().println("    " + f));
+      say(line(finding, shown));
+      finding.fix().ifPresent(f -> say("    " + f.words().in(shown)));
+      finding.fix().flatMap(Fix::action).ifPresent(a -> say("    Try: " + a.typed()));
     }
     boolean grave =
         failOn.isPresent()
@@ -140,14 +142,14 @@ final class ModelOptions {
     return grave ? ExitCode.FINDINGS : ExitCode.CLEAN;
   }
 
-  private static String line(Finding finding) {
+  private static String line(Finding finding, UnitSystem shown) {
     String place = finding.place().toString();
     return finding.level().word()
         + " "
         + finding.rule().id()
         + (place.isEmpty() ? "" : " (" + place + ")")
         + ": "
-        + finding.message();
+        + finding.message(shown);
   }
 
   void print(String text) {

@@ -31,6 +31,6 @@ final class SurveyCommand implements Callable<Integer> {
         model.json ? SurveyJson.write(survey) : SurveyText.write(survey, model.unitsFor(survey));
     out.ifPresentOrElse(f -> Output.text(model.file, f, text), () -> model.print(text));
     picture.draw(model, survey, Optional.empty());
-    return model.report(survey.findings());
+    return model.report(survey.findings(), model.unitsFor(survey));
   }
 }

@@ -31,7 +31,7 @@ final class TakeoffCommand implements Callable<Integer> {
     DeckRun.requireWritable(model.file);
     Design design = DeckRun.design(model.survey(), model.scope(), kit.kit());
     out.ifPresentOrElse(f -> write(f, design), () -> model.print(text(design)));
-    return model.report(design.findings());
+    return model.report(design.findings(), model.unitsFor(design.survey()));
   }
 
   private void write(Path file, Design design) {

@@ -55,6 +55,8 @@ class DocumentedCommandsTest {
         "tutorial.md",
         "how-to/use-your-own-kit.md",
         "how-to/read-findings.md",
+        "how-to/ask-why.md",
+        "how-to/look-before-you-start.md",
         "how-to/hand-over-quantities.md",
         "how-to/replace-or-remove-the-assembly.md",
         "how-to/bad-files.md");

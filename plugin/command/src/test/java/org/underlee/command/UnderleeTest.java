@@ -480,4 +480,41 @@ class UnderleeTest {
     assertThat(new String(Files.readAllBytes(png), 1, 3, StandardCharsets.US_ASCII))
         .isEqualTo("PNG");
   }
+
+  @Test
+  void aPartIsExplainedInTheUnitsThatAreAskedForAndNothingIsWritten() throws Exception {
+    Ran imperial = run("design", deck, "--explain", "F1-B1-P1", "--units", "imperial");
+    assertThat(imperial.code).isZero();
+    assertThat(imperial.out).contains("clear run of bay B1", "kit railEndGapMm: common practice");
+    assertThat(imperial.out).contains("1.00 in").doesNotContainPattern("\\d mm");
+    assertThat(imperial.err).isEmpty();
+    Ran metric = run("design", deck, "--explain", "deck-1/field-1/B1/pan-1", "--units", "metric");
+    assertThat(metric.out).contains("25.4 mm").doesNotContain(" in  ");
+    JsonNode part =
+        run("design", deck, "--explain", "F1-B1-P1", "--json").json().at("/parts/0/dimensions");
+    assertThat(part.findValuesAsText("dimension")).contains("length", "flat-width", "seat-high");
+    assertThat(Files.exists(folder.resolve("deck.drained.ifc"))).isFalse();
+  }
+
+  @Test
+  void aNameThatSeveralPartsShareListsThemAndAnUnknownOneNamesTheNearest() throws Exception {
+    Ran several = run("design", deck, "--explain", "F1-B1-R");
+    assertThat(several.out.lines()).hasSize(2).allMatch(l -> l.startsWith("F1-B1-R"));
+    Ran none = run("design", deck, "--explain", "F1-B1-Q1");
+    assertThat(none.code).isEqualTo(2);
+    assertThat(none.err).contains("no part is called so").contains("F1-B1-P1");
+  }
+
+  /** A kit's own descriptions of what is bought are the kit's words, and are left as they are. */
+  @ParameterizedTest
+  @ValueSource(strings = {"pine-deck", "harbour-balcony", "hillside-terrace"})
+  void whoAsksForFeetAndInchesSeesNoMillimetres(String sample) throws Exception {
+    Path model = SAMPLES.resolve(sample).resolve(sample + ".ifc");
+    Path out = folder.resolve("imperial.ifc");
+    Ran ran = run("design", model, "--units", "imperial", "--checklist", "--out", out);
+    String bought = ran.out.substring(ran.out.indexOf("To buy"), ran.out.indexOf("To cut"));
+    assertThat(ran.out.replace(bought, "") + ran.err)
+        .contains("1:96", "net-fall-low")
+        .doesNotContainPattern("\\d ?mm\\b");
+  }
 }

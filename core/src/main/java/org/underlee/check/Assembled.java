@@ -1,0 +1,111 @@
+package org.underlee.check;
+
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.underlee.bay.Bay;
+import org.underlee.bay.FieldBays;
+import org.underlee.finding.Finding;
+import org.underlee.finding.Finding.Measure;
+import org.underlee.finding.Finding.Subject;
+import org.underlee.finding.Fix;
+import org.underlee.finding.Place;
+import org.underlee.finding.Rule;
+import org.underlee.framing.BuildingElement;
+import org.underlee.framing.Field;
+import org.underlee.geom.Box;
+import org.underlee.geom.Mesh;
+import org.underlee.geom.Transform;
+import org.underlee.kit.Kit;
+import org.underlee.layout.FieldLayout;
+import org.underlee.layout.PartKind;
+import org.underlee.units.Quantity;
+import org.underlee.units.Words;
+
+/**
+ * The assembly of one field beside the framing that it is fixed to.
+ *
+ * @param parts those that are drawn
+ * @param pans what catches the water of each bay, high end first
+ */
+public record Assembled(
+    FieldLayout layout,
+    FieldBays bays,
+    Kit kit,
+    List<Placed> parts,
+    Map<String, List<Placed>> pans) {
+  private static final Comparator<Placed> DOWN_THE_FALL =
+      Comparator.comparingDouble(p -> p.box().min().y());
+
+  static Assembled of(FieldLayout layout, FieldBays bays, Kit kit) {
+    List<Placed> parts = Placed.all(layout.parts(), bays.field().frame());
+    Map<String, List<Placed>> pans =
+        parts.stream()
+            .filter(
+                p -> p.part().kind() == PartKind.PAN || p.part().kind() == PartKind.COLLAR_PIECE)
+            .sorted(DOWN_THE_FALL)
+            .collect(Collectors.groupingBy(p -> p.part().bay().orElse("")));
+    return new Assembled(layout, bays, kit, parts, pans);
+  }
+
+  public Field field() {
+    return bays.field();
+  }
+
+  public Transform frame() {
+    return field().frame();
+  }
+
+  /** Height of the bearing line at a station of the field's frame. */
+  public double seat(double v) {
+    return layout.seatHigh() - layout.fall() * v;
+  }
+
+  public Stream<Placed> all(PartKind kind) {
+    return parts.stream().filter(p -> p.part().kind() == kind);
+  }
+
+  /** Pans and collar pieces, which catch the water of a bay, high end first. */
+  public List<Placed> pansOf(Bay bay) {
+    return pans.getOrDefault(bay.id(), List.of());
+  }
+
+  /** The bays that have pans. */
+  public List<Bay> served() {
+    return bays.bays().stream().filter(b -> !pansOf(b).isEmpty()).toList();
+  }
+
+  public Box boxOf(BuildingElement element) {
+    Mesh mesh = element.shape();
+    Box box = Box.EMPTY;
+    for (int i = 0; i < mesh.vertexCount(); i++) {
+      box = box.with(frame().toLocal(mesh.vertex(i)));
+    }
+    return box;
+  }
+
+  Place place() {
+    return field().lines().get(0).plies().get(0).element().place();
+  }
+
+  /** About the field as a whole. */
+  Subject subject() {
+    return new Subject(field().id(), "", place(), Optional.empty());
+  }
+
+  Subject subject(Bay bay, Optional<Quantity> measured) {
+    return new Subject(
+        field().id(), bay.id(), bay.left().plies().get(0).element().place(), measured);
+  }
+
+  Subject subject(String name, BuildingElement element, Optional<Quantity> measured) {
+    return new Subject(field().id(), name, element.place(), measured);
+  }
+
+  Finding found(Rule rule, Words words, Measure measure, Fix fix) {
+    return Finding.measured(rule, place(), words, measure, fix).about(subject());
+  }
+}

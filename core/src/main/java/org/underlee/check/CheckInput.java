@@ -1,0 +1,37 @@
+package org.underlee.check;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import org.underlee.bay.FieldBays;
+import org.underlee.framing.BuildingElement;
+import org.underlee.layout.FieldLayout;
+import org.underlee.layout.Layout;
+
+/**
+ * What checks look at.
+ *
+ * @param elements everything in the model that stands near the framing
+ */
+public record CheckInput(List<Assembled> fields, List<BuildingElement> elements, Layout layout) {
+  public CheckInput {
+    fields = List.copyOf(fields);
+    elements = List.copyOf(elements);
+  }
+
+  public static CheckInput of(List<FieldBays> bays, List<BuildingElement> elements, Layout layout) {
+    List<Assembled> fields =
+        layout.fields().stream()
+            .flatMap(f -> bays(bays, f).map(b -> Assembled.of(f, b, layout.kit())).stream())
+            .toList();
+    return new CheckInput(fields, elements, layout);
+  }
+
+  private static Optional<FieldBays> bays(List<FieldBays> all, FieldLayout field) {
+    return all.stream().filter(b -> b.field().id().equals(field.field())).findFirst();
+  }
+
+  List<BuildingElement> ofClass(Set<String> classes) {
+    return elements.stream().filter(e -> classes.contains(e.ifcClass())).toList();
+  }
+}

@@ -1,0 +1,83 @@
+package org.underlee.check;
+
+import static org.underlee.kit.PanValue.GUTTER_DEPTH;
+import static org.underlee.kit.PanValue.GUTTER_WIDTH;
+
+import java.util.List;
+import java.util.Optional;
+import org.underlee.bay.Bay;
+import org.underlee.finding.Finding;
+import org.underlee.finding.Finding.Measure;
+import org.underlee.finding.Fix;
+import org.underlee.finding.Level;
+import org.underlee.finding.Rule;
+import org.underlee.kit.Kit;
+import org.underlee.layout.Part;
+import org.underlee.layout.PartKind;
+import org.underlee.units.Quantity;
+import org.underlee.units.Quantity.Kind;
+import org.underlee.units.Words;
+
+/**
+ * The assembly with water in it weighs less than what the deck has to spare: its parts, a film of
+ * water on the pans, and the gutter full to its rim, over the area of the served bays.
+ */
+public final class DeadLoad implements Check {
+  static final Rule HEAVY =
+      new Rule(
+          "assembly-heavy",
+          Level.WARNING,
+          "span tables carry 10 psf dead (DCA 6), framing and boards take about 5 psf",
+          "The assembly with water in it weighs more than an ordinary deck has to spare.");
+
+  /** 5 psf: 10 psf in span tables less joists and 5/4 boards. */
+  private static final double SPARE = 5 * 0.45359237 / (0.3048 * 0.3048);
+
+  private static final double WATER = 1000;
+
+  /** 1/16 in of water on the pans while it rains. */
+  private static final double FILM = 0.0254 / 16;
+
+  @Override
+  public List<Rule> rules() {
+    return List.of(HEAVY);
+  }
+
+  @Override
+  public Answer of(CheckInput input) {
+    return Answer.found(input.fields().stream().flatMap(f -> judge(f).stream()).toList());
+  }
+
+  private static Optional<Finding> judge(Assembled f) {
+    double area = f.served().stream().mapToDouble(DeadLoad::area).sum();
+    double load = area > 0 ? weight(f) / area + FILM * WATER : 0;
+    return load > SPARE ? Optional.of(finding(f, load)) : Optional.empty();
+  }
+
+  private static double area(Bay bay) {
+    double v = bay.stretch().middle();
+    return (bay.right().centre(v) - bay.left().centre(v)) * bay.length();
+  }
+
+  private static double weight(Assembled f) {
+    Kit kit = f.kit();
+    double parts =
+        f.parts().stream()
+            .map(Placed::part)
+            .mapToDouble(p -> p.volume() * kit.materialOf(kit.item(p.item())).density())
+            .sum();
+    double gutter =
+        f.all(PartKind.GUTTER).map(Placed::part).mapToDouble(Part::length).sum()
+            * kit.get(GUTTER_WIDTH)
+            * kit.get(GUTTER_DEPTH);
+    return parts + gutter * WATER;
+  }
+
+  private static Finding finding(Assembled f, double load) {
+    return f.found(
+        HEAVY,
+        Words.of("the assembly weighs %s with its gutter full.", Quantity.of(Kind.LOAD, load)),
+        new Measure(Quantity.of(Kind.LOAD, load), Quantity.of(Kind.LOAD, SPARE)),
+        Fix.of("Use a lighter kit, or have the deck's reserve looked at by an engineer."));
+  }
+}

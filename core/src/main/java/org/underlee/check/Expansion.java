@@ -1,0 +1,109 @@
+package org.underlee.check;
+
+import static org.underlee.kit.PanValue.PAN_DRIP_SETBACK;
+import static org.underlee.kit.PanValue.RAIL_END_GAP;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import org.underlee.finding.Finding;
+import org.underlee.finding.Finding.Measure;
+import org.underlee.finding.Fix;
+import org.underlee.finding.Level;
+import org.underlee.finding.Rule;
+import org.underlee.kit.Material;
+import org.underlee.layout.PartKind;
+import org.underlee.units.Quantity;
+import org.underlee.units.Quantity.Kind;
+import org.underlee.units.Words;
+
+/**
+ * Rails and pans have room to grow: length times the material's coefficient times a warming of 100
+ * degrees F, as from winter to a dark sheet in the sun.
+ */
+public final class Expansion implements Check {
+  static final Rule NO_ROOM =
+      new Rule(
+          "no-room-to-grow",
+          Level.WARNING,
+          Rule.COMMON_PRACTICE + ": movement over 100 degrees F, coefficients of the material",
+          "A piece grows by more than the gap that it has; it buckles or pushes.");
+
+  /** 100 degrees F, from -20 to 80 in shade; the sun adds as much on dark sheet. */
+  private static final double WARMING = 100 * 5.0 / 9;
+
+  /** Linear expansion per kelvin of what has the word in its name. */
+  private record Coefficient(String word, double perKelvin) {}
+
+  /** Tables of linear expansion; vinyl as for conduit. */
+  private static final List<Coefficient> COEFFICIENTS =
+      List.of(
+          new Coefficient("vinyl", 60.8e-6),
+          new Coefficient("pvc", 60.8e-6),
+          new Coefficient("polypropylene", 100e-6),
+          new Coefficient("polycarbonate", 65e-6),
+          new Coefficient("alumin", 23.6e-6),
+          new Coefficient("copper", 17e-6),
+          new Coefficient("steel", 12e-6));
+
+  private static Optional<Coefficient> of(Material material) {
+    String name = material.name().toLowerCase(Locale.ROOT);
+    return COEFFICIENTS.stream().filter(c -> name.contains(c.word)).findFirst();
+  }
+
+  @Override
+  public List<Rule> rules() {
+    return List.of(NO_ROOM);
+  }
+
+  @Override
+  public Answer of(CheckInput input) {
+    List<Finding> found = new ArrayList<>();
+    List<SiteQuestion> asked = new ArrayList<>();
+    for (Assembled f : input.fields()) {
+      judge(f, PartKind.SIDE_RAIL, f.kit().get(RAIL_END_GAP), found, asked);
+      judge(f, PartKind.PAN, f.kit().get(PAN_DRIP_SETBACK), found, asked);
+    }
+    return new Answer(found, asked.stream().distinct().toList());
+  }
+
+  private static void judge(
+      Assembled f, PartKind kind, double gap, List<Finding> found, List<SiteQuestion> asked) {
+    Optional<Placed> longest =
+        f.all(kind).max(java.util.Comparator.comparingDouble(p -> p.part().length()));
+    if (longest.isEmpty()) {
+      return;
+    }
+    Material material = f.kit().materialOf(f.kit().item(longest.get().part().item()));
+    Optional<Coefficient> c = of(material);
+    if (c.isEmpty()) {
+      asked.add(
+          new SiteQuestion(
+              "How much does " + material.name() + " grow with warmth?",
+              "Gaps and slots must take up its movement.",
+              Rule.COMMON_PRACTICE));
+      return;
+    }
+    double length = longest.get().part().length();
+    double movement = length * c.get().perKelvin() * WARMING;
+    if (movement > gap) {
+      found.add(finding(f, kind, length, movement, gap));
+    }
+  }
+
+  private static Finding finding(
+      Assembled f, PartKind kind, double length, double movement, double gap) {
+    return f.found(
+        NO_ROOM,
+        Words.of(
+            "a %s of %s grows by %s when it warms by %s; it has %s.",
+            kind.word().replace('-', ' '),
+            Quantity.length(length),
+            Quantity.length(movement),
+            Quantity.of(Kind.WARMING, WARMING),
+            Quantity.length(gap)),
+        Measure.lengths(movement, gap),
+        Fix.of("Use shorter pieces with slotted holes and one fixed point each."));
+  }
+}

@@ -1,0 +1,113 @@
+package org.underlee.check;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.underlee.finding.Finding;
+import org.underlee.finding.Finding.Measure;
+import org.underlee.finding.Fix;
+import org.underlee.finding.Level;
+import org.underlee.finding.Rule;
+import org.underlee.units.Quantity;
+import org.underlee.units.Words;
+
+/**
+ * The fall that is left when the joists bend. Pans follow the joists; a simply supported joist
+ * under even load turns at its ends by 3.2 times its deflection over its span, which takes that
+ * much from the fall at the low end.
+ *
+ * <p>The deflection is assumed, not computed from the wood: at full live load what span tables
+ * allow (L/360 at 40 psf); in use the dead load of 10 psf, doubled by creep of wet wood. Crown and
+ * level are in the measured joists, on which the seat was laid out.
+ */
+public final class NetFall implements Check {
+  static final Rule TOO_LOW =
+      new Rule(
+          "net-fall-too-low",
+          Level.ERROR,
+          Rule.COMMON_PRACTICE + ": at least 1/16 in per ft is left in use",
+          "Less than 1/16 in per ft of fall is left once the joists bend: water stands.");
+
+  static final Rule LOW =
+      new Rule(
+          "net-fall-low",
+          Level.WARNING,
+          Rule.COMMON_PRACTICE
+              + ": 1/8 in per ft in use, 1/16 in per ft under a crowd; joists bend L/360 (span"
+              + " tables)",
+          "Little fall is left once the joists bend under their load.");
+
+  /** Turn of a joist's end over deflection and span: 16/5, elastic beam under even load. */
+  private static final double END_TURN = 3.2;
+
+  /** 10 psf dead over 40 psf live. */
+  private static final double DEAD_OVER_LIVE = 0.25;
+
+  /** Long-term factor for wet service, NDS: from memory. */
+  private static final double CREEP = 2;
+
+  /** Falls that are easy to set out: 3/16, 1/4, 3/8 and 1/2 in per ft. */
+  private static final int[] STEEPER = {64, 48, 32, 24};
+
+  @Override
+  public List<Rule> rules() {
+    return List.of(TOO_LOW, LOW);
+  }
+
+  @Override
+  public Answer of(CheckInput input) {
+    List<Finding> found = new ArrayList<>();
+    input.fields().forEach(f -> judge(f).ifPresent(found::add));
+    return Answer.found(found);
+  }
+
+  private static double endTurn(double deflection) {
+    return END_TURN * deflection;
+  }
+
+  /** What the low end loses at full live load, and what it loses in use. */
+  private static double atLive() {
+    return endTurn(Limits.LIVE_DEFLECTION);
+  }
+
+  private static double inUse() {
+    return endTurn(Limits.LIVE_DEFLECTION) * DEAD_OVER_LIVE * CREEP;
+  }
+
+  private static Optional<Finding> judge(Assembled f) {
+    double used = f.layout().fall() - inUse();
+    double crowd = f.layout().fall() - atLive();
+    boolean tooLow = used < Limits.FALL_LEAST;
+    boolean low = used < Limits.FALL_ADVISED || crowd < Limits.FALL_LEAST;
+    return tooLow || low ? Optional.of(finding(f, used, crowd, tooLow)) : Optional.empty();
+  }
+
+  private static Finding finding(Assembled f, double used, double crowd, boolean tooLow) {
+    return f.found(
+        tooLow ? TOO_LOW : LOW,
+        Words.of(
+            "the pans fall %s; with the joists bent by the deck's own weight %s is left at the low"
+                + " end, and %s when the deck is full of people. Assumed: joists that bend by 1/360"
+                + " of their span at full live load.",
+            Quantity.fall(f.layout().fall()), Quantity.fall(used), Quantity.fall(crowd)),
+        new Measure(
+            Quantity.fall(used), Quantity.fall(tooLow ? Limits.FALL_LEAST : Limits.FALL_ADVISED)),
+        fix());
+  }
+
+  private static Fix fix() {
+    double least = Math.max(Limits.FALL_ADVISED + inUse(), Limits.FALL_LEAST + atLive());
+    Words advice = Words.of("Give the pans a fall of %s or steeper.", Quantity.fall(least));
+    for (int run : STEEPER) {
+      double fall = 1.0 / run;
+      if (fall >= least) {
+        return Fix.with(
+            advice,
+            new Fix.Action(
+                List.of(new Fix.Option("--fall", "1:" + run)),
+                Words.of("%s is left at the low end", Quantity.fall(fall - inUse()))));
+      }
+    }
+    return Fix.of(advice);
+  }
+}

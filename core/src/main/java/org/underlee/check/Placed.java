@@ -1,0 +1,36 @@
+package org.underlee.check;
+
+import java.util.List;
+import org.underlee.geom.Box;
+import org.underlee.geom.Extrusion;
+import org.underlee.geom.Transform;
+import org.underlee.geom.Vec2;
+import org.underlee.geom.Vec3;
+import org.underlee.layout.Part;
+
+/**
+ * A part with the box around it in the frame of its field: x across, y down the fall, z up.
+ *
+ * @param box empty for parts that are counted and not drawn
+ */
+public record Placed(Part part, Box box) {
+  static Placed of(Part part, Transform frame) {
+    return new Placed(part, around(part.bodies(), frame));
+  }
+
+  static Box around(List<Extrusion> bodies, Transform frame) {
+    Box box = Box.EMPTY;
+    for (Extrusion body : bodies) {
+      for (Vec2 p : body.section().outer()) {
+        Vec3 foot = new Vec3(p.x(), p.y(), 0);
+        box = box.with(frame.toLocal(body.frame().apply(foot)));
+        box = box.with(frame.toLocal(body.frame().apply(foot.plus(body.sweep()))));
+      }
+    }
+    return box;
+  }
+
+  static List<Placed> all(List<Part> parts, Transform frame) {
+    return parts.stream().filter(p -> !p.bodies().isEmpty()).map(p -> of(p, frame)).toList();
+  }
+}

@@ -1,0 +1,142 @@
+package org.underlee.units;
+
+import java.util.Locale;
+import org.underlee.units.Lengths.UnitSystem;
+
+/**
+ * A measured or chosen number with what it measures, in SI; written in the reader's units only
+ * where it is shown.
+ */
+public record Quantity(double si, Kind kind) {
+  private static final double SQUARE_FOOT = Lengths.FOOT * Lengths.FOOT;
+
+  /** m³/s in a US gallon per minute: 231 in³ in 60 s, exact. */
+  private static final double GPM = 231 * Lengths.INCH * Lengths.INCH * Lengths.INCH / 60;
+
+  private static final double LITRE = 0.001;
+  private static final double HOUR = 3600;
+  private static final double PERCENT = 0.01;
+
+  /** The international avoirdupois pound, exact. */
+  private static final double POUND = 0.45359237;
+
+  private static final double FAHRENHEIT_STEP = 5.0 / 9;
+
+  /** What is measured; the unit of its SI number, and of its number in files. */
+  public enum Kind {
+    /** Metres; millimetres in files. */
+    LENGTH("mm", Lengths.MM),
+    /** Drop over run; a negative one runs backwards. */
+    FALL("ratio", 1),
+    /** A share of a whole. */
+    SHARE("%", PERCENT),
+    /** A plain number of things. */
+    COUNT("count", 1),
+    /** A plain factor. */
+    FACTOR("ratio", 1),
+    /** m². */
+    AREA("m2", 1),
+    /** m³/s; litres per second in files. */
+    FLOW("L/s", LITRE),
+    /** m/s of rain; millimetres per hour in files. */
+    RAIN("mm/h", Lengths.MM / HOUR),
+    /** kg/m². */
+    LOAD("kg/m2", 1),
+    /** Kelvin, a difference. */
+    WARMING("K", 1);
+
+    private final String fileUnit;
+    private final double inFile;
+
+    Kind(String fileUnit, double inFile) {
+      this.fileUnit = fileUnit;
+      this.inFile = inFile;
+    }
+
+    /** The unit of {@link Quantity#inFile()}. */
+    public String fileUnit() {
+      return fileUnit;
+    }
+  }
+
+  public static Quantity length(double metres) {
+    return new Quantity(metres, Kind.LENGTH);
+  }
+
+  public static Quantity fall(double dropPerRun) {
+    return new Quantity(dropPerRun, Kind.FALL);
+  }
+
+  public static Quantity count(long number) {
+    return new Quantity(number, Kind.COUNT);
+  }
+
+  public static Quantity area(double squareMetres) {
+    return new Quantity(squareMetres, Kind.AREA);
+  }
+
+  /**
+   * A number as it stands in a file.
+   *
+   * @throws IllegalArgumentException when no kind has the unit
+   */
+  public static Quantity inFile(double number, String unit) {
+    for (Kind kind : Kind.values()) {
+      if (kind.fileUnit.equals(unit)) {
+        return new Quantity(number * kind.inFile, kind);
+      }
+    }
+    throw new IllegalArgumentException("no quantity has the unit \"" + unit + "\"");
+  }
+
+  public static Quantity of(Kind kind, double si) {
+    return new Quantity(si, kind);
+  }
+
+  /** The number as it stands in files, in {@link Kind#fileUnit()}. */
+  public double inFile() {
+    return si / kind.inFile;
+  }
+
+  /** As a person reads it: {@code 2362 mm} or {@code 7' 9"}. */
+  public String in(UnitSystem system) {
+    boolean metric = system == UnitSystem.METRIC;
+    return switch (kind) {
+      case LENGTH -> Lengths.format(si, system);
+      case FALL -> si < 0 ? Lengths.fall(-si) + " backwards" : Lengths.fall(si);
+      case SHARE -> number(si / PERCENT, 0) + " %";
+      case COUNT -> number(si, 0);
+      case FACTOR -> number(si, 3);
+      case AREA -> metric ? number(si, 2) + " m²" : number(si / SQUARE_FOOT, 1) + " sq ft";
+      case FLOW -> metric ? number(si / LITRE, 2) + " L/s" : number(si / GPM, 1) + " gpm";
+      case RAIN ->
+          metric
+              ? number(si * HOUR / Lengths.MM, 0) + " mm/h"
+              : number(si * HOUR / Lengths.INCH, 1) + " in/h";
+      case LOAD -> metric ? number(si, 1) + " kg/m²" : number(si * SQUARE_FOOT / POUND, 1) + " psf";
+      case WARMING ->
+          metric ? number(si, 0) + " K" : number(si / FAHRENHEIT_STEP, 0) + " degrees F";
+    };
+  }
+
+  /**
+   * As in a calculation, before it is rounded for a tape measure: {@code 2362.2 mm} or {@code 93.00
+   * in}.
+   */
+  public String exactlyIn(UnitSystem system) {
+    return switch (kind) {
+      case LENGTH ->
+          system == UnitSystem.METRIC
+              ? number(si / Lengths.MM, 1) + " mm"
+              : number(si / Lengths.INCH, 2) + " in";
+      case FACTOR -> si == Math.rint(si) ? number(si, 0) : number(si, 6);
+      default -> in(system);
+    };
+  }
+
+  private static String number(double value, int decimals) {
+    String text = String.format(Locale.ROOT, "%." + decimals + "f", value);
+    boolean minusZero = text.startsWith("-") && text.chars().noneMatch(c -> c >= '1' && c <= '9');
+    return minusZero ? text.substring(1) : text;
+  }
+}

@@ -1,0 +1,73 @@
+package org.underlee.check;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+import org.underlee.finding.Finding;
+import org.underlee.finding.Rule;
+
+/** Every rule of every check, on one assembly that passes and one that fails. */
+class ChecksTest {
+
+  static Stream<CheckCase> cases() {
+    return CheckCases.all().stream();
+  }
+
+  @ParameterizedTest
+  @MethodSource("cases")
+  void whatBreaksARuleIsFound(CheckCase c) {
+    List<Finding> found = found(c, c.fail());
+    assertThat(found).isNotEmpty();
+    assertThat(found)
+        .allSatisfy(
+            f -> {
+              assertThat(f.message()).isNotBlank();
+              assertThat(f.fix()).isPresent();
+              assertThat(f.rule().source()).isNotBlank();
+            });
+  }
+
+  @ParameterizedTest
+  @MethodSource("cases")
+  void whatKeepsARuleIsLeftAlone(CheckCase c) {
+    assertThat(found(c, c.pass())).isEmpty();
+  }
+
+  private static List<Finding> found(CheckCase c, CheckInput input) {
+    assertThat(input.fields()).isNotEmpty();
+    return Checks.of(input).findings().stream()
+        .filter(f -> f.rule().id().equals(c.rule()))
+        .toList();
+  }
+
+  @Test
+  void noRuleIsWithoutACase() {
+    assertThat(cases().map(CheckCase::rule))
+        .containsExactlyInAnyOrderElementsOf(Checks.rules().stream().map(Rule::id).toList());
+  }
+
+  @Test
+  void whatTheModelCannotTellIsAskedOnceWithItsReasonAndSource() {
+    List<SiteQuestion> asked = Checks.of(CheckCases.plain()).questions();
+    assertThat(asked).hasSizeGreaterThan(10).doesNotHaveDuplicates();
+    assertThat(asked)
+        .allSatisfy(
+            q -> {
+              assertThat(q.text()).endsWith("?");
+              assertThat(q.why()).endsWith(".");
+              assertThat(q.source()).isNotBlank();
+            });
+    assertThat(asked).extracting(SiteQuestion::text).anyMatch(t -> t.contains("treated"));
+  }
+
+  @Test
+  void treatmentIsNotAskedWhereTheModelTellsIt() {
+    assertThat(Checks.of(CheckCases.treated()).questions())
+        .extracting(SiteQuestion::text)
+        .noneMatch(t -> t.contains("treated"));
+  }
+}
