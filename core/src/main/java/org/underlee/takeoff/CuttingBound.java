@@ -9,8 +9,8 @@ import org.underlee.takeoff.Patterns.Pattern;
 /**
  * The linear relaxation of a cutting order, by column generation (Gilmore and Gomory, "A linear
  * programming approach to the cutting-stock problem", Operations Research 9, 1961): sticks may be
- * bought in fractions. What it costs is a lower bound for whole sticks; which patterns it uses tells
- * where to search.
+ * bought in fractions. What it costs is a lower bound for whole sticks; which patterns it uses
+ * tells where to search.
  *
  * <p>The master problem has one row a size, so its basis inverse is kept dense. Demands are made a
  * little different from each other, so that no pivot is idle; the bound is taken from the dual
@@ -148,8 +148,7 @@ final class CuttingBound {
     double saving = least;
     for (int offer = 0; offer < order.offers(); offer++) {
       double atLeast = order.cost(offer) + saving;
-      Pattern found =
-          patterns.best(price, wanted, offer, order.room(offer), atLeast, forbidden);
+      Pattern found = patterns.best(price, wanted, offer, order.room(offer), atLeast, forbidden);
       if (!found.isEmpty()) {
         saving = found.worth(price) - order.cost(offer);
         best = found;
@@ -194,7 +193,7 @@ final class CuttingBound {
     int n = wanted.length;
     double[] column = new double[n];
     for (int i = 0; i < n; i++) {
-      int count = pattern.counts()[i];
+      int count = pattern.count(i);
       if (count != 0) {
         for (int row = 0; row < n; row++) {
           column[row] += inverse[row][i] * count;
@@ -210,7 +209,7 @@ final class CuttingBound {
     double[][] rows = new double[n][2 * n];
     for (int i = 0; i < n; i++) {
       for (int j = 0; j < n; j++) {
-        rows[i][j] = basis[j].counts()[i];
+        rows[i][j] = basis[j].count(i);
       }
       rows[i][n + i] = 1;
     }

@@ -2,20 +2,44 @@ package org.underlee.takeoff;
 
 import java.util.Arrays;
 
-/**
- * A cutting order in whole numbers, so that nothing in the search is decided by rounding.
- *
- * @param needs what each size takes of a stick, one cut included, micrometres
- * @param wanted how many of each size
- * @param rooms what a stick of each offer has, one cut included, micrometres
- * @param costs of a stick of each offer
- */
-record CuttingOrder(long[] needs, int[] wanted, long[] rooms, long[] costs) {
-  CuttingOrder {
-    needs = needs.clone();
-    wanted = wanted.clone();
-    rooms = rooms.clone();
-    costs = costs.clone();
+/** A cutting order in whole numbers, so that nothing in the search is decided by rounding. */
+final class CuttingOrder {
+  private static final long MOST_SUMS = 1_000_000;
+
+  private final long[] needs;
+  private final int[] wanted;
+  private final long[] rooms;
+  private final long[] costs;
+
+  /**
+   * An order.
+   *
+   * @param needs what each size takes of a stick, one cut included, micrometres
+   * @param wanted how many of each size
+   * @param rooms what a stick of each offer has, one cut included, micrometres
+   * @param costs of a stick of each offer
+   */
+  CuttingOrder(long[] needs, int[] wanted, long[] rooms, long[] costs) {
+    this.needs = needs.clone();
+    this.wanted = wanted.clone();
+    this.rooms = rooms.clone();
+    this.costs = costs.clone();
+  }
+
+  long[] needs() {
+    return needs.clone();
+  }
+
+  long need(int size) {
+    return needs[size];
+  }
+
+  int[] wanted() {
+    return wanted.clone();
+  }
+
+  long greatestRoom() {
+    return Arrays.stream(rooms).max().orElseThrow();
   }
 
   int offers() {
@@ -74,8 +98,6 @@ record CuttingOrder(long[] needs, int[] wanted, long[] rooms, long[] costs) {
     }
     throw new IllegalStateException("no number of sticks costs as much as " + cost);
   }
-
-  private static final long MOST_SUMS = 1_000_000;
 
   private static long commonDivisor(long a, long b) {
     return b == 0 ? a : commonDivisor(b, a % b);

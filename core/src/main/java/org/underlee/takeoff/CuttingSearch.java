@@ -1,7 +1,6 @@
 package org.underlee.takeoff;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
@@ -73,7 +72,7 @@ final class CuttingSearch {
     }
     Pattern pattern = most.pattern();
     int whole = (int) Math.max(1, Math.floor(most.sticks() + 1e-6));
-    while (!times(pattern, whole).fits(wanted)) {
+    while (!pattern.times(whole).fits(wanted)) {
       whole--;
     }
     cutAndBranch(wanted, spent, not, pattern, whole, discrepancies);
@@ -92,18 +91,13 @@ final class CuttingSearch {
       int[] wanted, long spent, Set<Pattern> not, Pattern pattern, int sticks, int discrepancies) {
     int[] left = wanted.clone();
     for (int i = 0; i < left.length; i++) {
-      left[i] -= sticks * pattern.counts()[i];
+      left[i] -= sticks * pattern.count(i);
     }
     for (int n = 0; n < sticks; n++) {
       cut.add(pattern);
     }
     branch(left, spent + sticks * order.cost(pattern.offer()), not, discrepancies);
     cut.subList(cut.size() - sticks, cut.size()).clear();
-  }
-
-  private static Pattern times(Pattern pattern, int sticks) {
-    return new Pattern(
-        pattern.offer(), Arrays.stream(pattern.counts()).map(n -> n * sticks).toArray());
   }
 
   /** A plan: what is cut so far, and what is left by first fit; kept when it costs less. */
@@ -119,13 +113,13 @@ final class CuttingSearch {
 
   /** Longest first, each into the first stick with room; then the cheapest stick that holds it. */
   private List<Pattern> firstFit(int[] wanted) {
-    long longest = Arrays.stream(order.rooms()).max().orElseThrow();
+    long longest = order.greatestRoom();
     List<int[]> sticks = new ArrayList<>();
     List<Long> rooms = new ArrayList<>();
     for (int size = 0; size < wanted.length; size++) {
       for (int n = 0; n < wanted[size]; n++) {
         int stick = 0;
-        while (stick < sticks.size() && rooms.get(stick) < order.needs()[size]) {
+        while (stick < sticks.size() && rooms.get(stick) < order.need(size)) {
           stick++;
         }
         if (stick == sticks.size()) {
@@ -133,7 +127,7 @@ final class CuttingSearch {
           rooms.add(longest);
         }
         sticks.get(stick)[size]++;
-        rooms.set(stick, rooms.get(stick) - order.needs()[size]);
+        rooms.set(stick, rooms.get(stick) - order.need(size));
       }
     }
     List<Pattern> patterns = new ArrayList<>();

@@ -10,9 +10,9 @@ import org.underlee.takeoff.Patterns.Pattern;
 /**
  * Cuts pieces from bought lengths at least cost, and says what the least cost is proven to be.
  *
- * <p>Column generation gives a lower bound and {@link CuttingSearch} a plan; when they meet the plan
- * is optimal, which is the rule on real orders. Lengths are counted in whole micrometres, pieces
- * rounded up and stock down, so that a plan never needs more than is there.
+ * <p>Column generation gives a lower bound and {@link CuttingSearch} a plan; when they meet the
+ * plan is optimal, which is the rule on real orders. Lengths are counted in whole micrometres,
+ * pieces rounded up and stock down, so that a plan never needs more than is there.
  */
 public final class CuttingStock {
   private static final double MICROMETRE = 1e-6;
@@ -103,7 +103,7 @@ public final class CuttingStock {
       for (Pattern pattern : found.sticks()) {
         List<Double> cuts = new ArrayList<>();
         for (int size = 0; size < used.length; size++) {
-          for (int n = 0; n < pattern.counts()[size]; n++) {
+          for (int n = 0; n < pattern.count(size); n++) {
             cuts.add(pieces.get(size).get(used[size]++));
           }
         }

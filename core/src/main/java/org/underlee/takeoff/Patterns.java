@@ -84,15 +84,32 @@ final class Patterns {
     return forbidden.isEmpty() || !forbidden.contains(new Pattern(offer, count));
   }
 
-  /**
-   * Pieces cut from one stick.
-   *
-   * @param offer which of the stock lengths
-   * @param counts of each size
-   */
-  record Pattern(int offer, int[] counts) {
-    Pattern {
-      counts = counts.clone();
+  /** Pieces cut from one stick. */
+  static final class Pattern {
+    private final int offer;
+    private final int[] counts;
+
+    /**
+     * A pattern.
+     *
+     * @param offer which of the stock lengths
+     * @param counts of each size
+     */
+    Pattern(int offer, int[] counts) {
+      this.offer = offer;
+      this.counts = counts.clone();
+    }
+
+    int offer() {
+      return offer;
+    }
+
+    int count(int size) {
+      return counts[size];
+    }
+
+    Pattern times(int sticks) {
+      return new Pattern(offer, Arrays.stream(counts).map(n -> n * sticks).toArray());
     }
 
     boolean isEmpty() {

@@ -61,6 +61,7 @@ public record Takeoff(
       return length <= least;
     }
   }
+
   /** Metres bought of an item. */
   public double bought(String item) {
     return stock.stream()
