@@ -21,8 +21,8 @@ public final class TakeoffJson {
     takeoff.cuts().forEach(c -> cut(cuts.addObject(), c));
     ArrayNode stock = root.putArray("stock");
     takeoff.stock().forEach(s -> stock(stock.addObject(), s));
-    ObjectNode bound = root.putObject("bound");
-    new TreeMap<>(takeoff.bound()).forEach(bound::put);
+    ObjectNode bought = root.putObject("bought");
+    new TreeMap<>(takeoff.bought()).forEach((item, b) -> bought(bought.putObject(item), b));
     Json.notMeasured(root, design.survey().framing().notMeasured());
     Json.findings(root, design.findings());
     return Json.text(root);
@@ -43,6 +43,12 @@ public final class TakeoffJson {
     cut.sheetWidth().ifPresent(w -> node.put("sheetWidthMm", Json.mm(w)));
     node.put("count", cut.count());
     Json.strings(node.putArray("bays"), cut.bays());
+  }
+
+  private static void bought(ObjectNode node, Takeoff.Bought bought) {
+    node.put("lengthMm", Json.mm(bought.length()));
+    node.put("leastMm", Json.mm(bought.least()));
+    node.put("provenLeast", bought.isProvenLeast());
   }
 
   private static void stock(ObjectNode node, Takeoff.Stock stock) {

@@ -1,205 +1,137 @@
 package org.underlee.takeoff;
 
 import java.util.ArrayList;
-import java.util.Arrays;
+import java.util.Collection;
 import java.util.Comparator;
 import java.util.List;
+import java.util.TreeMap;
+import org.underlee.takeoff.Patterns.Pattern;
 
 /**
- * Cuts pieces from stock lengths with few sticks. Pieces with a cut between them fit when {@code
- * Σ(length + kerf) ≤ stock + kerf}: the last cut is free when it falls on the stick's end.
+ * Cuts pieces from bought lengths at least cost, and says what the least cost is proven to be.
  *
- * <p>Method: first-fit decreasing on the longest stock; when that uses more sticks than the lower
- * bound, a depth-first search for a packing with one stick less, repeated until none is found or
- * the steps run out; then each stick becomes the shortest stock that holds its pieces. The bound is
- * the larger of total length over stock and Martello and Toth's L2 ("Knapsack Problems", 1990,
- * section 8.3); it is proven, the packing is optimal in sticks of the longest stock when it meets
- * the bound.
+ * <p>Column generation gives a lower bound and {@link CuttingSearch} a plan; when they meet the
+ * plan is optimal, which is the rule on real orders. Lengths are counted in whole micrometres,
+ * pieces rounded up and stock down, so that a plan never needs more than is there.
  */
 public final class CuttingStock {
-  /** Steps of the search; more than enough for a deck's worth of pieces. */
-  private static final int MOST_STEPS = 200_000;
+  private static final double MICROMETRE = 1e-6;
 
-  /** Lengths that differ by less than this are one: a thousandth of a millimetre. */
-  private static final double SAME = 1e-6;
+  /** Costs are counted in tenths of a millimetre of length, or hundredths of a cent. */
+  private static final double COST_UNIT = 1e-4;
+
+  /** Less than this is rounding, in the units above. */
+  private static final double ROUNDING = 1e-3;
+
+  private CuttingStock() {}
+
+  /**
+   * A length that is sold.
+   *
+   * @param length metres
+   * @param price of one, in any one measure: its length itself where no price is known
+   */
+  public record Offer(double length, double price) {}
 
   /**
    * What to buy and cut.
    *
    * @param sticks what to buy and cut, the longest first
-   * @param bound the proven least number of sticks of the longest stock
+   * @param cost of all sticks, in the measure of the offers' prices
+   * @param bound what any plan is proven to cost at least
    */
-  public record Plan(List<Stick> sticks, int bound) {
+  public record Plan(List<Stick> sticks, double cost, double bound) {
     public Plan {
       sticks = List.copyOf(sticks);
     }
 
     public boolean isProvenOptimal() {
-      return sticks.size() == bound;
+      return cost <= bound;
     }
   }
 
-  private final double kerf;
-  private final double capacity;
-  private final double[] pieces;
-  private int steps;
-
-  private CuttingStock(double[] pieces, double stock, double kerf) {
-    this.kerf = kerf;
-    this.capacity = stock + kerf;
-    this.pieces = pieces.clone();
-    Arrays.sort(this.pieces);
-    for (int i = 0; i < this.pieces.length / 2; i++) {
-      double swap = this.pieces[i];
-      this.pieces[i] = this.pieces[this.pieces.length - 1 - i];
-      this.pieces[this.pieces.length - 1 - i] = swap;
-    }
+  /** As {@link #cheapest}, for the least length bought. */
+  public static Plan plan(List<Double> lengths, List<Double> stock, double kerf) {
+    return cheapest(lengths, stock.stream().map(s -> new Offer(s, s)).toList(), kerf);
   }
 
   /**
-   * Cuts the pieces from few sticks.
+   * Cuts the pieces at least cost.
    *
-   * @param lengths pieces wanted
-   * @param stock lengths sold, any order, at least one
-   * @throws IllegalArgumentException when a piece is longer than every stock length
+   * @param lengths pieces wanted, metres
+   * @param offers lengths sold, any order, at least one
+   * @param kerf lost at each cut, metres; a cut that falls on the stick's end is free
+   * @throws IllegalArgumentException when a piece is longer than every length sold
    */
-  public static Plan plan(List<Double> lengths, List<Double> stock, double kerf) {
-    double longest = stock.stream().max(Double::compare).orElseThrow();
+  public static Plan cheapest(List<Double> lengths, List<Offer> offers, double kerf) {
+    double longest = offers.stream().mapToDouble(Offer::length).max().orElseThrow();
     for (double length : lengths) {
-      if (length > longest + SAME) {
+      if (micrometres(length) > micrometres(longest)) {
         throw new IllegalArgumentException(
             "a piece of " + length + " m is longer than the longest stock, " + longest + " m");
       }
     }
-    double[] pieces = lengths.stream().mapToDouble(Double::doubleValue).toArray();
-    CuttingStock search = new CuttingStock(pieces, longest, kerf);
-    int bound = search.lowerBound();
-    List<List<Double>> bins = search.best(bound);
-    List<Stick> sticks = new ArrayList<>(bins.stream().map(b -> stick(b, stock, kerf)).toList());
-    sticks.sort(
-        Comparator.comparingDouble((Stick s) -> -s.stockLength())
-            .thenComparing(s -> s.cuts().toString(), Comparator.reverseOrder()));
-    return new Plan(sticks, bound);
+    if (lengths.isEmpty()) {
+      return new Plan(List.of(), 0, 0);
+    }
+    List<Offer> sorted = offers.stream().sorted(Comparator.comparingDouble(Offer::length)).toList();
+    return new Sizes(lengths, sorted, kerf).cut();
   }
 
-  private static Stick stick(List<Double> cuts, List<Double> stock, double kerf) {
-    double used = cuts.stream().mapToDouble(c -> c + kerf).sum() - kerf;
-    double length = stock.stream().filter(s -> s + SAME >= used).min(Double::compare).orElseThrow();
-    double left = length - used;
-    return new Stick(length, cuts, left > kerf ? left - kerf : 0);
+  private static long micrometres(double metres) {
+    return Math.round(metres / MICROMETRE);
   }
 
-  private List<List<Double>> best(int bound) {
-    List<List<Double>> best = firstFit();
-    boolean better = true;
-    while (better && best.size() > bound) {
-      better = false;
-      steps = 0;
-      double[] room = new double[best.size() - 1];
-      Arrays.fill(room, capacity);
-      int[] where = new int[pieces.length];
-      if (fits(0, room, where)) {
-        best = gathered(where, room.length);
-        better = true;
-      }
+  /** The pieces by size, longest first, and the offers, shortest first. */
+  private record Sizes(List<List<Double>> pieces, List<Offer> offers, double kerf) {
+    Sizes(Collection<Double> lengths, List<Offer> offers, double kerf) {
+      this(bySize(lengths), offers, kerf);
     }
-    return best;
-  }
 
-  private List<List<Double>> firstFit() {
-    List<List<Double>> bins = new ArrayList<>();
-    List<Double> room = new ArrayList<>();
-    for (double piece : pieces) {
-      int bin = 0;
-      while (bin < bins.size() && room.get(bin) + SAME < piece + kerf) {
-        bin++;
-      }
-      if (bin == bins.size()) {
-        bins.add(new ArrayList<>());
-        room.add(capacity);
-      }
-      bins.get(bin).add(piece);
-      room.set(bin, room.get(bin) - piece - kerf);
+    private static List<List<Double>> bySize(Collection<Double> lengths) {
+      TreeMap<Long, List<Double>> sizes = new TreeMap<>(Comparator.reverseOrder());
+      lengths.stream()
+          .sorted()
+          .forEach(l -> sizes.computeIfAbsent(micrometres(l), k -> new ArrayList<>()).add(l));
+      return List.copyOf(sizes.values());
     }
-    return bins;
-  }
 
-  /** Places piece {@code i} and the rest; equal rooms are tried once, equal pieces in order. */
-  private boolean fits(int i, double[] room, int[] where) {
-    if (i == pieces.length) {
-      return true;
-    }
-    if (++steps > MOST_STEPS) {
-      return false;
-    }
-    double need = pieces[i] + kerf;
-    int first = i > 0 && Math.abs(pieces[i] - pieces[i - 1]) < SAME ? where[i - 1] : 0;
-    for (int bin = first; bin < room.length; bin++) {
-      if (room[bin] + SAME >= need && isFirstWithThisRoom(room, bin, first)) {
-        room[bin] -= need;
-        where[i] = bin;
-        if (fits(i + 1, room, where)) {
-          return true;
+    Plan cut() {
+      CuttingSearch.Found found = new CuttingSearch(order()).search();
+      List<Stick> sticks = new ArrayList<>();
+      int[] used = new int[pieces.size()];
+      for (Pattern pattern : found.sticks()) {
+        List<Double> cuts = new ArrayList<>();
+        for (int size = 0; size < used.length; size++) {
+          for (int n = 0; n < pattern.count(size); n++) {
+            cuts.add(pieces.get(size).get(used[size]++));
+          }
         }
-        room[bin] += need;
+        sticks.add(stick(offers.get(pattern.offer()).length(), cuts));
       }
+      sticks.sort(
+          Comparator.comparingDouble((Stick s) -> -s.stockLength())
+              .thenComparing(s -> s.cuts().toString(), Comparator.reverseOrder()));
+      return new Plan(sticks, found.cost() * COST_UNIT, found.bound() * COST_UNIT);
     }
-    return false;
-  }
 
-  private static boolean isFirstWithThisRoom(double[] room, int bin, int from) {
-    for (int earlier = from; earlier < bin; earlier++) {
-      if (Math.abs(room[earlier] - room[bin]) < SAME) {
-        return false;
-      }
+    private CuttingOrder order() {
+      long cut = (long) Math.ceil(kerf / MICROMETRE - ROUNDING);
+      return new CuttingOrder(
+          pieces.stream()
+              .mapToLong(p -> (long) Math.ceil(p.get(p.size() - 1) / MICROMETRE - ROUNDING) + cut)
+              .toArray(),
+          pieces.stream().mapToInt(List::size).toArray(),
+          offers.stream()
+              .mapToLong(o -> (long) Math.floor(o.length() / MICROMETRE + ROUNDING) + cut)
+              .toArray(),
+          offers.stream().mapToLong(o -> Math.round(o.price() / COST_UNIT)).toArray());
     }
-    return true;
-  }
 
-  private List<List<Double>> gathered(int[] where, int count) {
-    List<List<Double>> bins = new ArrayList<>();
-    for (int bin = 0; bin < count; bin++) {
-      bins.add(new ArrayList<>());
+    private Stick stick(double length, List<Double> cuts) {
+      double used = cuts.stream().mapToDouble(c -> c + kerf).sum() - kerf;
+      double left = length - used;
+      return new Stick(length, cuts, left > kerf ? left - kerf : 0);
     }
-    for (int i = 0; i < pieces.length; i++) {
-      bins.get(where[i]).add(pieces[i]);
-    }
-    bins.removeIf(List::isEmpty);
-    return bins;
-  }
-
-  /** L2 holds for thresholds up to half a stick only. */
-  private int lowerBound() {
-    int best = boundWith(0);
-    for (double small : pieces) {
-      if (small + kerf <= capacity / 2) {
-        best = Math.max(best, boundWith(small + kerf));
-      }
-    }
-    return best;
-  }
-
-  /**
-   * L2 for one threshold: pieces above half a stick need one each; what is smaller fills them up.
-   */
-  private int boundWith(double threshold) {
-    int large = 0;
-    int middle = 0;
-    double middleLength = 0;
-    double smallLength = 0;
-    for (double piece : pieces) {
-      double need = piece + kerf;
-      if (need > capacity - threshold + SAME) {
-        large++;
-      } else if (need > capacity / 2 + SAME) {
-        middle++;
-        middleLength += need;
-      } else if (need >= threshold - SAME) {
-        smallLength += need;
-      }
-    }
-    double over = smallLength - (middle * capacity - middleLength);
-    int more = over > SAME ? (int) Math.ceil(over / capacity - 1e-9) : 0;
-    return large + middle + more;
   }
 }

@@ -11,10 +11,10 @@ import org.underlee.layout.PartKind;
  * @param lines one a stock item: what is in the assembly, net
  * @param cuts the cut list, longest first in each item
  * @param stock what to buy by the length, with its cutting pattern
- * @param bound for each item sold by length, the proven least number of its longest stock
+ * @param bought for each item sold by length, how much is bought and what is proven of it
  */
 public record Takeoff(
-    List<Line> lines, List<Cut> cuts, List<Stock> stock, Map<String, Integer> bound) {
+    List<Line> lines, List<Cut> cuts, List<Stock> stock, Map<String, Bought> bought) {
 
   /**
    * What is in the assembly of one item.
@@ -49,6 +49,18 @@ public record Takeoff(
    */
   public record Stock(
       String item, double stockLength, int pieces, List<Double> pattern, double offcut) {}
+
+  /**
+   * How much is bought of one item.
+   *
+   * @param length metres
+   * @param least metres that any way of cutting is proven to need
+   */
+  public record Bought(double length, double least) {
+    public boolean isProvenLeast() {
+      return length <= least;
+    }
+  }
 
   /** Metres bought of an item. */
   public double bought(String item) {

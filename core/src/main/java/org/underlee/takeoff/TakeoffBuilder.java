@@ -20,7 +20,7 @@ public final class TakeoffBuilder {
   private final List<Takeoff.Line> lines = new ArrayList<>();
   private final List<Takeoff.Cut> cuts = new ArrayList<>();
   private final List<Takeoff.Stock> stock = new ArrayList<>();
-  private final Map<String, Integer> bound = new LinkedHashMap<>();
+  private final Map<String, Takeoff.Bought> bought = new LinkedHashMap<>();
 
   private TakeoffBuilder() {}
 
@@ -36,7 +36,7 @@ public final class TakeoffBuilder {
         List.copyOf(builder.lines),
         List.copyOf(builder.cuts),
         List.copyOf(builder.stock),
-        Map.copyOf(builder.bound));
+        Map.copyOf(builder.bought));
   }
 
   private void count(StockItem item, List<Part> parts) {
@@ -90,7 +90,7 @@ public final class TakeoffBuilder {
                     places(same))));
     List<Double> lengths = parts.stream().map(p -> toStep(p.cutLength())).toList();
     CuttingStock.Plan plan = CuttingStock.plan(lengths, item.stockLengths(), item.kerf());
-    bound.put(item.id(), plan.bound());
+    bought.put(item.id(), new Takeoff.Bought(plan.cost(), plan.bound()));
     Map<Stick, Integer> same = new LinkedHashMap<>();
     plan.sticks().forEach(s -> same.merge(s, 1, Integer::sum));
     same.forEach(

@@ -1,6 +1,7 @@
 package org.underlee.report;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import com.fasterxml.jackson.databind.JsonNode;
@@ -123,21 +124,28 @@ class ReportsTest {
       }
       assertThat(used).isLessThanOrEqualTo(stock.get("stockLengthMm").asDouble() + 0.01);
     }
-    root.get("bound")
+    root.get("bought")
         .fields()
         .forEachRemaining(
-            b -> assertThat(sticks(root, b.getKey())).isGreaterThanOrEqualTo(b.getValue().asInt()));
+            b -> {
+              assertThat(b.getValue().get("lengthMm").asDouble())
+                  .isCloseTo(boughtMm(root, b.getKey()), within(0.01));
+              assertThat(b.getValue().get("provenLeast").asBoolean()).isTrue();
+            });
     for (String key : List.of("item", "lengthMm", "count", "bays")) {
       assertThat(root.get("cuts")).allMatch(c -> c.has(key));
     }
   }
 
-  private static int sticks(JsonNode root, String item) {
-    int sticks = 0;
+  private static double boughtMm(JsonNode root, String item) {
+    double bought = 0;
     for (JsonNode stock : root.get("stock")) {
-      sticks += stock.get("item").asText().equals(item) ? stock.get("pieces").asInt() : 0;
+      bought +=
+          stock.get("item").asText().equals(item)
+              ? stock.get("pieces").asInt() * stock.get("stockLengthMm").asDouble()
+              : 0;
     }
-    return sticks;
+    return bought;
   }
 
   /** RFC 4180: CR LF, and quotes around what holds a comma, a quote or a line end. */
