@@ -45,7 +45,6 @@ final class Architecture {
     MAY_USE.put("kit", List.of("units", "finding"));
     MAY_USE.put("layout", List.of("bay", "kit", "framing", "geom", "units", "finding"));
     MAY_USE.put("drainage", List.of("layout", "units", "finding"));
-    MAY_USE.put("drainage.flow", List.of("units", "finding"));
     MAY_USE.put(
         "check",
         List.of("framing", "bay", "kit", "layout", "drainage", "geom", "units", "finding"));
@@ -63,6 +62,7 @@ final class Architecture {
             "geom",
             "finding",
             "units"));
+    MAY_USE.put("drainage.flow", List.of("units", "finding"));
     MAY_USE.put("picture", List.of("geom", "framing", "bay", "layout", "units"));
     MAY_USE.put(
         "report",

@@ -104,6 +104,10 @@ public final class ProofData {
     return List.copyOf(shape.expansion);
   }
 
+  public List<Contact> contacts() {
+    return List.copyOf(shape.contacts);
+  }
+
   public Optional<Expansion> expansion(String material) {
     return shape.expansion.stream().filter(e -> e.material.equals(material)).findFirst();
   }

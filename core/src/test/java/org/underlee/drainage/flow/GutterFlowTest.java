@@ -56,8 +56,7 @@ class GutterFlowTest {
     double critical = 1.1433993 * IN;
     for (FlowProfile.Station s : profile.stations()) {
       double y = s.depth() / critical;
-      assertThat(y * (1.5 - 0.5 * y * y))
-          .isCloseTo(Math.pow(s.at() / (20 * FT), 2), within(1e-4));
+      assertThat(y * (1.5 - 0.5 * y * y)).isCloseTo(Math.pow(s.at() / (20 * FT), 2), within(1e-4));
     }
   }
 
