@@ -17,6 +17,9 @@ public record Catchment(double deck, List<Double> walls, List<Roof> roofs) {
   private static final double SHARE_OF_WALL = 0.5;
   private static final double PER_TWELVE = 12;
 
+  /** A pitch of 5 in 12 is not a fraction that a double holds. */
+  private static final double ROUNDING = 1e-9;
+
   /**
    * A roof above.
    *
@@ -29,19 +32,22 @@ public record Catchment(double deck, List<Double> walls, List<Roof> roofs) {
       notNegative("a roof's pitch", pitch);
     }
 
-    /** Bands of the builders' guide: to 3:12, to 5:12, to 8:12, to 11:12, steeper. */
+    /**
+     * Bands of the builders' guide: to 3:12, to 5:12, to 8:12, to 11:12, steeper; a pitch between
+     * two bands counts as the steeper.
+     */
     public double factor() {
-      double rise = pitch * PER_TWELVE;
-      if (rise < 4) {
+      double rise = pitch * PER_TWELVE - ROUNDING;
+      if (rise <= 3) {
         return 1;
       }
-      if (rise < 6) {
+      if (rise <= 5) {
         return 1.05;
       }
-      if (rise < 9) {
+      if (rise <= 8) {
         return 1.1;
       }
-      return rise < 12 ? 1.2 : 1.3;
+      return rise <= 11 ? 1.2 : 1.3;
     }
 
     double effective() {

@@ -1,5 +1,6 @@
 package org.underlee.drainage.flow;
 
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 
@@ -47,6 +48,18 @@ public record GutterRun(
 
   public double inflow() {
     return inflows.stream().mapToDouble(Inflow::flow).sum();
+  }
+
+  /**
+   * The same gutter with one of its outlets blocked.
+   *
+   * @throws IllegalArgumentException when it was the only one: then the water is a {@link
+   *     BlockedPool}
+   */
+  public GutterRun blocked(int outlet) {
+    List<Outlet> open = new ArrayList<>(outlets);
+    open.remove(outlet);
+    return new GutterRun(length, section, fall, roughness, inflows, open);
   }
 
   /** The same gutter in another rain. */

@@ -53,9 +53,10 @@ public final class Sizing {
    * A set and what became of it.
    *
    * @param result of its worse half where two outlets share the length
+   * @param roomUse its height over the room: above 1 it does not fit
    * @param lacks what is missing, in words; empty when it passes
    */
-  public record Answer(Choice choice, FlowResult result, double shortOfRoom, List<String> lacks) {
+  public record Answer(Choice choice, FlowResult result, double roomUse, List<String> lacks) {
     public Answer {
       lacks = List.copyOf(lacks);
     }
@@ -66,7 +67,7 @@ public final class Sizing {
 
     /** The worst share of its limit: above 1 it fails. */
     double worst() {
-      return Math.max(result.governing().use(), shortOfRoom > 0 ? 1 + shortOfRoom : 0);
+      return Math.max(result.governing().use(), roomUse);
     }
   }
 
@@ -130,7 +131,8 @@ public final class Sizing {
     if (result == null) {
       throw new IllegalArgumentException("no water comes in: " + need);
     }
-    double over = choice.height(need.length()) - need.room();
+    double height = choice.height(need.length());
+    double over = height - need.room();
     List<String> lacks = new ArrayList<>();
     if (over > 0) {
       lacks.add("it is " + Math.round(over * 1000) + " mm too high for the room");
@@ -143,7 +145,7 @@ public final class Sizing {
               + Math.round(100 / governing.use())
               + " % of the water");
     }
-    return new Answer(choice, result, Math.max(0, over), lacks);
+    return new Answer(choice, result, height / need.room(), lacks);
   }
 
   /** One outlet at the far end, or two halves that fall from the middle to the ends. */

@@ -102,11 +102,11 @@ class GutterFlowTest {
   @Test
   void tenTimesFinerStepsChangeNothingThatMatters() {
     Random random = new Random(6);
-    for (int i = 0; i < 12; i++) {
+    for (int i = 0; i < 40; i++) {
       GutterRun run = any(random, 1);
       double coarse = GutterFlow.solve(run).deepest().depth();
       double fine = GutterFlow.solve(run, 1600).deepest().depth();
-      assertThat(coarse).as(run.toString()).isCloseTo(fine, Percentage.withPercentage(0.2));
+      assertThat(coarse).as(run.toString()).isCloseTo(fine, Percentage.withPercentage(0.1));
     }
   }
 
@@ -175,6 +175,13 @@ class GutterFlowTest {
       }
     }
     assertThat(parted).isGreaterThan(3);
+  }
+
+  @Test
+  void aBlockedOutletMakesTheWaterDeeper() {
+    GutterRun two = any(new Random(12), 2);
+    assertThat(GutterFlow.solve(two.blocked(0)).deepest().depth())
+        .isGreaterThan(GutterFlow.solve(two).deepest().depth());
   }
 
   @Test

@@ -154,7 +154,7 @@ class PublishedCasesTest {
 
   /** Pitch factors of a builders' guide. */
   @ParameterizedTest
-  @CsvSource({"3,1", "4,1.05", "5,1.05", "6,1.1", "8,1.1", "9,1.2", "11,1.2", "12,1.3"})
+  @CsvSource({"3,1", "3.5,1.05", "4,1.05", "5,1.05", "6,1.1", "8,1.1", "9,1.2", "11,1.2", "12,1.3"})
   void aSteepRoofAboveCountsMore(double rise, double factor) {
     assertThat(new Catchment.Roof(100, rise / 12).factor()).isEqualTo(factor);
   }
