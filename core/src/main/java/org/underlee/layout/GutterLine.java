@@ -52,11 +52,7 @@ record GutterLine(FieldPlan plan, double face, double highRim, List<Outlet> outl
 
   static GutterLine of(FieldPlan plan, StripBuilder strips) {
     Kit kit = plan.kit();
-    double face =
-        plan.served().stream()
-            .flatMap(r -> plan.lowEnd().faceIn(r.bay()).stream())
-            .min(Double::compare)
-            .orElseThrow();
+    double face = face(plan);
     Interval across = across(plan, face);
     int parts = (int) Math.ceil(across.length() / kit.get(GUTTER_LONGEST) - 1e-9);
     List<Outlet> outlets = new ArrayList<>();
@@ -67,6 +63,14 @@ record GutterLine(FieldPlan plan, double face, double highRim, List<Outlet> outl
               plan, face, new Interval(across.from() + i * each, across.from() + (i + 1) * each)));
     }
     return new GutterLine(plan, face, rim(plan, strips), outlets);
+  }
+
+  /** Station of the face behind the gutter: the nearest to the house of those in served bays. */
+  static double face(FieldPlan plan) {
+    return plan.served().stream()
+        .flatMap(r -> plan.lowEnd().faceIn(r.bay()).stream())
+        .min(Double::compare)
+        .orElseThrow();
   }
 
   /** Under all served bays, out to the far faces of the lines beside them. */
