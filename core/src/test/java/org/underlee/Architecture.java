@@ -47,7 +47,16 @@ final class Architecture {
     MAY_USE.put("drainage", List.of("layout", "bay", "kit", "framing", "geom", "units", "finding"));
     MAY_USE.put(
         "check",
-        List.of("framing", "bay", "kit", "layout", "drainage", "geom", "units", "finding"));
+        List.of(
+            "framing",
+            "bay",
+            "kit",
+            "layout",
+            "drainage",
+            "drainage.flow",
+            "geom",
+            "units",
+            "finding"));
     MAY_USE.put("takeoff", List.of("layout", "drainage", "kit", "units"));
     MAY_USE.put(
         "writeback",
