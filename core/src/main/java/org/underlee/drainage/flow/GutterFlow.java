@@ -20,6 +20,17 @@ public final class GutterFlow {
 
   private static final int MOST_SWEEPS = 60;
 
+  /**
+   * Metres between the surfaces from both sides that count as one: the steps' own noise is less.
+   */
+  private static final double LEVEL = 2e-5;
+
+  /** After so many sweeps two partings may be swinging against each other: half steps stop it. */
+  private static final int FREE_SWEEPS = 8;
+
+  /** Where the waters part is found on a coarser row of places than the depths. */
+  private static final int COARSER = 4;
+
   /** Where waters part, as a share of the gutter's length. */
   private static final double CLOSE = 1e-7;
 
@@ -45,8 +56,8 @@ public final class GutterFlow {
   }
 
   static FlowProfile solve(GutterRun run, int places) {
-    GutterFlow flow = new GutterFlow(run, places);
-    return flow.profile(flow.partings());
+    double[] partings = new GutterFlow(run, Math.max(1, places / COARSER)).partings();
+    return new GutterFlow(run, places).profile(partings);
   }
 
   /** One arm: where it is still, where its outlet is, and what reaches it. */
@@ -77,7 +88,8 @@ public final class GutterFlow {
       double moved = 0;
       for (int i = 1; i < n; i++) {
         double before = parting[i];
-        parting[i] = part(parting, i);
+        double share = sweep < FREE_SWEEPS ? 1 : 0.5;
+        parting[i] = before + share * (part(parting, i) - before);
         moved = Math.max(moved, Math.abs(parting[i] - before));
       }
       if (n <= 2 || moved <= 10 * CLOSE * run.length()) {
@@ -92,6 +104,9 @@ public final class GutterFlow {
 
   /** Where the water parts between outlets i-1 and i: bracketed false position (Illinois). */
   private double part(double[] parting, int i) {
+    if (Math.abs(difference(parting, i, parting[i])) <= LEVEL) {
+      return parting[i];
+    }
     double low = run.outlets().get(i - 1).at();
     double high = run.outlets().get(i).at();
     double atLow = difference(parting, i, low);
@@ -112,7 +127,7 @@ public final class GutterFlow {
       double f = difference(parting, i, next);
       boolean still = Math.abs(next - x) < CLOSE * run.length();
       x = next;
-      if (f == 0 || still) {
+      if (Math.abs(f) <= LEVEL || still) {
         return x;
       }
       if (f > 0) {
