@@ -18,7 +18,7 @@ import org.underlee.takeoff.Patterns.Pattern;
  * run out the best plan found stands beside the bound that is proven.
  */
 final class CuttingSearch {
-  private static final int MOST_NODES = 4000;
+  private static final int MOST_NODES = 400;
   private static final int MOST_DISCREPANCIES = 64;
 
   private final CuttingOrder order;
