@@ -50,7 +50,6 @@ record GutterLine(FieldPlan plan, double face, double highRim, List<Outlet> outl
   }
 
   static GutterLine of(FieldPlan plan, StripBuilder strips) {
-    Kit kit = plan.kit();
     double face =
         plan.served().stream()
             .flatMap(r -> plan.lowEnd().faceIn(r.bay()).stream())

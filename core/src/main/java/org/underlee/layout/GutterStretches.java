@@ -59,9 +59,7 @@ final class GutterStretches {
     for (int i = 1; i < parts; i++) {
       double equal = across.from() + across.length() * i / parts;
       cuts.add(
-          joists.stream()
-              .min(Comparator.comparingDouble(u -> Math.abs(u - equal)))
-              .orElse(equal));
+          joists.stream().min(Comparator.comparingDouble(u -> Math.abs(u - equal))).orElse(equal));
     }
     return cuts.stream().sorted().distinct().toList();
   }
