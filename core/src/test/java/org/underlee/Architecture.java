@@ -62,6 +62,7 @@ final class Architecture {
             "geom",
             "finding",
             "units"));
+    MAY_USE.put("drainage.flow", List.of("units", "finding"));
     MAY_USE.put("picture", List.of("geom", "framing", "bay", "layout", "units"));
     MAY_USE.put(
         "report",

@@ -74,9 +74,9 @@ public final class DrainCases {
     return new Piece(part.id(), kind, part.shape(), part.kind() == PartKind.COLLAR_PIECE);
   }
 
-  /** Tape is a second line, and fasteners hold no water; every other part is sheet or pipe. */
+  /** Tape is a second line; straps and fasteners hold no water; all else is sheet or pipe. */
   private static Optional<Kind> kind(PartKind kind) {
-    if (kind == PartKind.TAPE || kind == PartKind.FASTENER) {
+    if (kind == PartKind.TAPE || kind == PartKind.STRAP || kind == PartKind.FASTENER) {
       return Optional.empty();
     }
     return Optional.of(FITTINGS.getOrDefault(kind, Kind.SHEET));

@@ -94,7 +94,7 @@ final class FieldPlanner {
     fit.stream()
         .filter(r -> !best.served().contains(r))
         .forEach(r -> findings.add(open.noSeat(r, end, best)));
-    return best.with(shortOfPosts(best), findings);
+    return best.with(best.served().isEmpty() ? List.of() : shortOfPosts(best), findings);
   }
 
   private List<BayRun> fitting(LowEnd end, List<Finding> findings) {
@@ -131,24 +131,35 @@ final class FieldPlanner {
     return kept;
   }
 
-  /** Rails and pans below the joists stop short of posts that stand out into their bay. */
+  /**
+   * Where posts stand out from the face behind the gutter, the gutter runs along them: rails and
+   * pans end as far before the posts as they would before the face, or their water would fall
+   * behind it. So do those of a bay that a post stands in.
+   */
   private List<BayRun> shortOfPosts(FieldPlan plan) {
+    double face = GutterLine.face(plan);
+    double out =
+        GutterLine.postsBeside(plan, face)
+            .mapToDouble(p -> face - p.along().from())
+            .max()
+            .orElse(0);
     List<PlanShape> posts = bays.field().posts().stream().map(bays.field()::shapeOf).toList();
-    return plan.served().stream().map(r -> shortOfPosts(r, plan, posts)).toList();
+    return plan.served().stream()
+        .map(
+            r -> new BayRun(r.bay(), Math.min(r.lowFace() - out, beforePosts(r, plan, posts)), kit))
+        .toList();
   }
 
-  private BayRun shortOfPosts(BayRun run, FieldPlan plan, List<PlanShape> posts) {
+  private double beforePosts(BayRun run, FieldPlan plan, List<PlanShape> posts) {
     double face = run.lowFace();
     Interval across = new Interval(run.bay().leftFace().at(face), run.bay().rightFace().at(face));
-    double nearest =
-        posts.stream()
-            .filter(p -> p.along().from() < face && p.along().to() >= face)
-            .filter(p -> !p.across().meet(across).isEmpty())
-            .filter(p -> p.heights().to() > plan.seat(run.railEnd()) - RAIL_UNDER)
-            .mapToDouble(p -> p.along().from())
-            .min()
-            .orElse(face);
-    return new BayRun(run.bay(), nearest, kit);
+    return posts.stream()
+        .filter(p -> p.along().from() < face && p.along().to() >= face)
+        .filter(p -> !p.across().meet(across).isEmpty())
+        .filter(p -> p.heights().to() > plan.seat(run.railEnd()) - RAIL_UNDER)
+        .mapToDouble(p -> p.along().from())
+        .min()
+        .orElse(face);
   }
 
   /**

@@ -50,15 +50,19 @@ record GutterLine(FieldPlan plan, double face, double highRim, List<Outlet> outl
   }
 
   static GutterLine of(FieldPlan plan, StripBuilder strips) {
-    double face =
-        plan.served().stream()
-            .flatMap(r -> plan.lowEnd().faceIn(r.bay()).stream())
-            .min(Double::compare)
-            .orElseThrow();
+    double face = face(plan);
     Interval across = across(plan, face);
     List<Outlet> outlets =
         GutterStretches.of(plan, face, across).stream().map(s -> outlet(plan, face, s)).toList();
     return new GutterLine(plan, face, rim(plan, strips), outlets);
+  }
+
+  /** Station of the face behind the gutter: the nearest to the house of those in served bays. */
+  static double face(FieldPlan plan) {
+    return plan.served().stream()
+        .flatMap(r -> plan.lowEnd().faceIn(r.bay()).stream())
+        .min(Double::compare)
+        .orElseThrow();
   }
 
   /** Under all served bays, out to the far faces of the lines beside them. */

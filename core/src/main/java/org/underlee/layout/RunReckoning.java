@@ -40,7 +40,10 @@ record RunReckoning(FieldPlan plan, BayRun run) {
         .from(
             Words.of(
                 "clear run of bay %s to %s",
-                bay.id(), atPost ? "a post that stands in it" : plan.lowEnd().words()),
+                bay.id(),
+                atPost
+                    ? "the posts, which stand out from the face behind the gutter"
+                    : plan.lowEnd().words()),
             run.run(),
             new Measured(ends));
   }

@@ -181,11 +181,12 @@ class DrainedModelTest {
 
   /**
    * Common practice: an 8 ft clear run at 1/8 in per ft falls 1 in; rails stop 1 in short of the
-   * clear run, pans 2 in shorter than rails.
+   * clear run, pans 2 in shorter than rails. The deck's posts stand 1 in out from its rim, so that
+   * the run to them is an inch less than the run to the rim.
    */
   @Test
   void anEightFootRunFallsOneInchWithRailsOfSevenElevenAndPansOfSevenNine() {
-    SampleDeck sample = SampleDecks.plain(2438.4, 406.4, 5);
+    SampleDeck sample = SampleDecks.plain(2438.4 + 25.4, 406.4, 5);
     Design design = design(IfcEmitter.emit(sample, Mix.PLAIN));
     double inch = 0.0254;
     assertThat(design.layout().fields()).singleElement();

@@ -26,6 +26,6 @@ final class CheckCommand implements Callable<Integer> {
     Checked checked = DeckRun.check(model.file, model.request(), model.deck);
     String text = model.json ? CheckJson.write(checked) : CheckText.write(checked);
     out.ifPresentOrElse(f -> Output.text(model.file, f, text), () -> model.print(text));
-    return model.report(checked.findings());
+    return model.report(checked.findings(), model.unitsFor(checked.survey()));
   }
 }

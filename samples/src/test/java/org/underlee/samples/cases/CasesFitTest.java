@@ -25,19 +25,13 @@ class CasesFitTest {
     return FramingCasesTest.cases().stream();
   }
 
-  /**
-   * Known fault: a round post wider than the rim moves the gutter out from under the pans, so the
-   * place where pans end is not asked of that case.
-   */
   @ParameterizedTest(name = "{0}")
   @MethodSource("cases")
   void noPartStandsInTheFraming(FramingCase framing) {
     for (int seed = 1; seed <= SEEDS; seed++) {
       Design design = design(framing, seed);
       assertThat(PartsFit.meetings(design)).as("%s, seed %s", framing.name(), seed).isEmpty();
-      if (!(framing instanceof RoundPostsAndStairs)) {
-        assertThat(PartsFit.forgotten(design)).as("%s, seed %s", framing.name(), seed).isEmpty();
-      }
+      assertThat(PartsFit.forgotten(design)).as("%s, seed %s", framing.name(), seed).isEmpty();
     }
   }
 

@@ -1,0 +1,231 @@
+package org.underlee.drainage.flow;
+
+import com.fasterxml.jackson.annotation.JsonProperty;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.underlee.units.Flows;
+import org.underlee.units.Lengths;
+
+/** Tables and methods of capacity, keyed by code and edition, and which of them may decide. */
+public final class CapacityData {
+  private static final String SCHEMA = "underlee/capacities/1";
+  private static final String WHAT = "the table of capacities";
+  private static final double SAME = 1e-9;
+
+  /** Square feet at 1 in per hour for each gallon per minute, exactly. */
+  private static final double SQUARE_FEET_PER_GPM = 96.25;
+
+  /** Uses that a table can have. */
+  public static final String SEMICIRCULAR = "semicircular gutter";
+
+  public static final String ROUND_LEADER = "round leader";
+  public static final String RECTANGULAR_LEADER = "rectangular leader";
+  private static final Set<String> USES =
+      Set.of(SEMICIRCULAR, ROUND_LEADER, RECTANGULAR_LEADER, "sloped pipe");
+
+  /** A formula that the program knows. */
+  public record Method(
+      @JsonProperty(required = true) String id,
+      @JsonProperty(required = true) String name,
+      @JsonProperty(required = true) String code,
+      @JsonProperty(required = true) String edition,
+      @JsonProperty(required = true) Mark mark,
+      @JsonProperty(required = true) boolean accepted,
+      @JsonProperty(required = true) String source) {
+    Capacity of(double flow) {
+      return new Capacity(id, name, code, edition, mark, source, accepted, flow);
+    }
+  }
+
+  /** One entry, in the units of its source. */
+  public record Row(
+      @JsonProperty(required = true) double sizeInches,
+      @JsonProperty(required = true) double fallInchesPerFoot,
+      @JsonProperty(required = true) double capacity) {}
+
+  /** A table of a code. */
+  public record Table(
+      @JsonProperty(required = true) String id,
+      @JsonProperty(required = true) String use,
+      @JsonProperty(required = true) String code,
+      @JsonProperty(required = true) String edition,
+      @JsonProperty(required = true) String table,
+      @JsonProperty(required = true) String unit,
+      @JsonProperty(required = true) Mark mark,
+      @JsonProperty(required = true) String source,
+      @JsonProperty(required = true) boolean accepted,
+      @JsonProperty(required = true) List<Row> rows) {
+
+    /** The best entry that is no larger and no steeper; nothing is read between entries. */
+    Optional<Capacity> of(double size, double fall) {
+      double inches = size / Lengths.INCH * (1 + SAME);
+      double perFoot = fall * 12 * (1 + SAME) + SAME;
+      return rows.stream()
+          .filter(r -> r.sizeInches <= inches && r.fallInchesPerFoot <= perFoot)
+          .mapToDouble(Row::capacity)
+          .max()
+          .stream()
+          .boxed()
+          .findFirst()
+          .map(c -> new Capacity(id, table, code, edition, mark, source, accepted, flow(c)));
+    }
+
+    private double flow(double capacity) {
+      return Flows.GPM * (unit.equals("gpm") ? capacity : capacity / SQUARE_FEET_PER_GPM);
+    }
+  }
+
+  /** A table of a code whose values are not in this program. */
+  public record NotShipped(
+      @JsonProperty(required = true) String code,
+      @JsonProperty(required = true) String edition,
+      @JsonProperty(required = true) String table,
+      @JsonProperty(required = true) String why) {}
+
+  private record Shape(
+      @JsonProperty(required = true) String schema,
+      @JsonProperty(required = true) String id,
+      @JsonProperty(required = true) List<Method> methods,
+      @JsonProperty(required = true) List<Table> tables,
+      @JsonProperty(required = true) List<NotShipped> notShipped) {}
+
+  private final List<Method> methods;
+  private final List<Table> tables;
+  private final List<NotShipped> notShipped;
+
+  private CapacityData(List<Method> methods, List<Table> tables, List<NotShipped> notShipped) {
+    this.methods = List.copyOf(methods);
+    this.tables = List.copyOf(tables);
+    this.notShipped = List.copyOf(notShipped);
+  }
+
+  public static CapacityData builtIn() {
+    return read(DataFile.builtIn("capacities.json", WHAT));
+  }
+
+  /** These, and the user's own tables at that path; a table of the same id takes the place. */
+  public CapacityData withTablesAt(String path) {
+    return with(read(DataFile.at(path, WHAT)));
+  }
+
+  CapacityData with(CapacityData own) {
+    Set<String> ids = own.tables.stream().map(Table::id).collect(Collectors.toSet());
+    List<Table> all =
+        Stream.concat(tables.stream().filter(t -> !ids.contains(t.id)), own.tables.stream())
+            .toList();
+    return new CapacityData(methods, all, notShipped);
+  }
+
+  static CapacityData read(DataFile file) {
+    Shape shape = file.read(Shape.class);
+    file.require(
+        shape.schema.equals(SCHEMA),
+        "its schema is \"" + shape.schema + "\", expected \"" + SCHEMA + "\"");
+    List<String> ids = new ArrayList<>();
+    for (Table table : shape.tables) {
+      file.require(!ids.contains(table.id), "the table \"" + table.id + "\" is there twice");
+      ids.add(table.id);
+      check(file, table);
+    }
+    return new CapacityData(shape.methods, shape.tables, shape.notShipped);
+  }
+
+  private static void check(DataFile file, Table table) {
+    String name = "the table \"" + table.id + "\"";
+    file.require(USES.contains(table.use), name + " is for \"" + table.use + "\", not of " + USES);
+    file.require(
+        table.unit.equals("gpm") || table.unit.equals("ft2 at 1 in/h"),
+        name + " is in \"" + table.unit + "\", expected gpm or ft2 at 1 in/h");
+    file.require(!table.source.isBlank(), name + " names no source");
+    file.require(!table.rows.isEmpty(), name + " has no rows");
+    for (int i = 0; i < table.rows.size(); i++) {
+      Row row = table.rows.get(i);
+      file.require(
+          row.sizeInches > 0 && row.fallInchesPerFoot >= 0 && row.capacity > 0,
+          name + ", row " + (i + 1) + ", is " + row + "; expected numbers above zero");
+      for (int j = 0; j < i; j++) {
+        Row other = table.rows.get(j);
+        file.require(
+            !contradict(row, other) && !contradict(other, row),
+            name
+                + ", rows "
+                + (j + 1)
+                + " and "
+                + (i + 1)
+                + ", contradict: "
+                + other
+                + ", "
+                + row
+                + "; a larger size or a steeper fall carries more");
+      }
+    }
+  }
+
+  /** Whether one that should carry no less than the other does, or both are the same entry. */
+  private static boolean contradict(Row more, Row less) {
+    boolean covers =
+        more.sizeInches >= less.sizeInches && more.fallInchesPerFoot >= less.fallInchesPerFoot;
+    boolean same =
+        more.sizeInches == less.sizeInches && more.fallInchesPerFoot == less.fallInchesPerFoot;
+    return same || (covers && more.capacity < less.capacity);
+  }
+
+  /** The same, with these methods and tables alone deciding. */
+  public CapacityData accepting(Set<String> ids) {
+    List<Method> chosen =
+        methods.stream()
+            .map(
+                m ->
+                    new Method(
+                        m.id, m.name, m.code, m.edition, m.mark, ids.contains(m.id), m.source))
+            .toList();
+    List<Table> of =
+        tables.stream()
+            .map(
+                t ->
+                    new Table(
+                        t.id,
+                        t.use,
+                        t.code,
+                        t.edition,
+                        t.table,
+                        t.unit,
+                        t.mark,
+                        t.source,
+                        ids.contains(t.id),
+                        t.rows))
+            .toList();
+    return new CapacityData(chosen, of, notShipped);
+  }
+
+  public List<Method> methods() {
+    return methods;
+  }
+
+  public List<Table> tables() {
+    return tables;
+  }
+
+  public List<NotShipped> notShipped() {
+    return notShipped;
+  }
+
+  Method method(String id) {
+    return methods.stream()
+        .filter(m -> m.id.equals(id))
+        .findFirst()
+        .orElseThrow(() -> new IllegalStateException("the method " + id + " is not in the data"));
+  }
+
+  /** What every table for this use says. */
+  List<Capacity> tabled(String use, double size, double fall) {
+    return tables.stream()
+        .filter(t -> t.use.equals(use))
+        .flatMap(t -> t.of(size, fall).stream())
+        .toList();
+  }
+}

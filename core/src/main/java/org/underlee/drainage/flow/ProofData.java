@@ -1,0 +1,129 @@
+package org.underlee.drainage.flow;
+
+import com.fasterxml.jackson.annotation.JsonProperty;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/** Numbers that the proof uses beside rain and capacities, each with its mark and source. */
+public final class ProofData {
+  /** Names of the single values; in SI or a plain ratio, millimetres where the name says so. */
+  public enum Key {
+    FREEBOARD_MM("freeboardMm"),
+    ROUGHNESS_SMOOTH("roughnessSmooth"),
+    ROUGHNESS_DIRTY("roughnessDirty"),
+    STRAINER_SHARE("strainerShare"),
+    BEND_SHARE("bendShare"),
+    ELBOWS_MOST("elbowsMost"),
+    VENT_RATIO("ventRatio"),
+    DISCHARGE_DISTANCE_MM("dischargeDistanceMm"),
+    FILM_MM("filmMm"),
+    JOIST_CREEP_FACTOR("joistCreepFactor");
+
+    private final String name;
+
+    Key(String name) {
+      this.name = name;
+    }
+  }
+
+  /** A number with its mark. */
+  public record Value(
+      @JsonProperty(required = true) double value,
+      @JsonProperty(required = true) Mark mark,
+      @JsonProperty(required = true) String source) {}
+
+  /** How a material grows. */
+  public record Expansion(
+      @JsonProperty(required = true) String material,
+      @JsonProperty(required = true) double perKelvin,
+      @JsonProperty(required = true) Mark mark,
+      @JsonProperty(required = true) String source) {
+    /** End to end; a part that is fixed at its middle moves half of it at each end. */
+    public double movement(double length, double kelvin) {
+      return perKelvin * length * kelvin;
+    }
+  }
+
+  /** Whether two materials may touch in the wet. */
+  public enum Verdict {
+    @JsonProperty("allowed")
+    ALLOWED,
+    @JsonProperty("separate")
+    SEPARATE,
+    @JsonProperty("forbidden")
+    FORBIDDEN
+  }
+
+  /** Two materials, in either order. */
+  public record Contact(
+      @JsonProperty(required = true) String one,
+      @JsonProperty(required = true) String other,
+      @JsonProperty(required = true) Verdict verdict,
+      @JsonProperty(required = true) Mark mark,
+      @JsonProperty(required = true) String source) {
+    private boolean of(String a, String b) {
+      return (one.equals(a) && other.equals(b)) || (one.equals(b) && other.equals(a));
+    }
+  }
+
+  private record Shape(
+      @JsonProperty(required = true) String schema,
+      @JsonProperty(required = true) Map<String, Value> values,
+      @JsonProperty(required = true) List<Expansion> expansion,
+      @JsonProperty(required = true) List<Contact> contacts) {}
+
+  private final Shape shape;
+
+  private ProofData(Shape shape) {
+    this.shape = shape;
+  }
+
+  public static ProofData builtIn() {
+    DataFile file = DataFile.builtIn("proof.json", "the table of proof values");
+    Shape shape = file.read(Shape.class);
+    for (Key key : Key.values()) {
+      file.require(shape.values.containsKey(key.name), "its value \"" + key.name + "\" is missing");
+    }
+    return new ProofData(shape);
+  }
+
+  public Value value(Key key) {
+    Value value = shape.values.get(key.name);
+    if (value == null) {
+      throw new IllegalStateException("the proof value " + key.name + " is missing");
+    }
+    return value;
+  }
+
+  public double get(Key key) {
+    return value(key).value();
+  }
+
+  public List<Expansion> expansion() {
+    return List.copyOf(shape.expansion);
+  }
+
+  public List<Contact> contacts() {
+    return List.copyOf(shape.contacts);
+  }
+
+  public Optional<Expansion> expansion(String material) {
+    return shape.expansion.stream().filter(e -> e.material.equals(material)).findFirst();
+  }
+
+  /** What is known of two materials that touch; empty when the table does not know them. */
+  public Optional<Contact> contact(String one, String other) {
+    return shape.contacts.stream().filter(c -> c.of(one, other)).findFirst();
+  }
+
+  /** The least net free opening for an enclosed space of a plan area. */
+  public double ventArea(double plan) {
+    return plan / get(Key.VENT_RATIO);
+  }
+
+  /** Metres from the foundation that a downspout's end still lacks; 0 when it is far enough. */
+  public double dischargeLack(double distance) {
+    return Math.max(0, get(Key.DISCHARGE_DISTANCE_MM) / 1000 - distance);
+  }
+}

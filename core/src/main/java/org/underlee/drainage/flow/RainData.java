@@ -1,0 +1,114 @@
+package org.underlee.drainage.flow;
+
+import com.fasterxml.jackson.annotation.JsonProperty;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.underlee.units.RainRates;
+
+/** Design rains by place, code and edition, each with its mark and source. */
+public final class RainData {
+  private static final String SCHEMA = "underlee/rain/1";
+  private static final String WHAT = "the rain table";
+
+  /** Rows for a place that has none of its own. */
+  public static final String ANYWHERE = "anywhere";
+
+  /** One row, in the units of its source. */
+  public record Row(
+      @JsonProperty(required = true) String place,
+      @JsonProperty(required = true) Storm.Kind kind,
+      @JsonProperty(required = true) String code,
+      @JsonProperty(required = true) String edition,
+      @JsonProperty(required = true) String storm,
+      @JsonProperty(required = true) double intensity,
+      @JsonProperty(required = true) String unit,
+      @JsonProperty(required = true) Mark mark,
+      @JsonProperty(required = true) String source) {
+
+    public Storm toStorm() {
+      double rate = unit.equals("mm/h") ? RainRates.MM_PER_HOUR : RainRates.INCH_PER_HOUR;
+      return new Storm(
+          place + ": " + storm + ", " + code + " " + edition, intensity * rate, kind, source, mark);
+    }
+
+    private String key() {
+      return place + ", " + code + " " + edition + ", " + storm;
+    }
+  }
+
+  private record Shape(
+      @JsonProperty(required = true) String schema,
+      @JsonProperty(required = true) String id,
+      @JsonProperty(required = true) List<Row> storms) {}
+
+  private final List<Row> rows;
+
+  private RainData(List<Row> rows) {
+    this.rows = List.copyOf(rows);
+  }
+
+  public static RainData builtIn() {
+    return read(DataFile.builtIn("rain.json", WHAT));
+  }
+
+  /** The user's table at that path instead of the built-in one. */
+  public static RainData at(String path) {
+    return read(DataFile.at(path, WHAT));
+  }
+
+  static RainData read(DataFile file) {
+    Shape shape = file.read(Shape.class);
+    file.require(
+        shape.schema.equals(SCHEMA),
+        "its schema is \"" + shape.schema + "\", expected \"" + SCHEMA + "\"");
+    List<String> keys = new ArrayList<>();
+    for (Row row : shape.storms) {
+      file.require(
+          row.unit.equals("in/h") || row.unit.equals("mm/h"),
+          "the unit of " + row.key() + " is \"" + row.unit + "\", expected in/h or mm/h");
+      file.require(
+          row.intensity > 0 && Double.isFinite(row.intensity),
+          "the intensity of " + row.key() + " is " + row.intensity + ", expected more than zero");
+      file.require(!row.source.isBlank(), row.key() + " names no source");
+      file.require(!keys.contains(row.key()), row.key() + " is there twice");
+      keys.add(row.key());
+    }
+    return new RainData(shape.storms);
+  }
+
+  public List<Row> rows() {
+    return rows;
+  }
+
+  /** The rain that a code asks for at a place; empty when the table has none. */
+  public Optional<Storm> code(String place, String code, String edition) {
+    return rows.stream()
+        .filter(r -> r.kind == Storm.Kind.CODE && r.place.equalsIgnoreCase(place))
+        .filter(r -> r.code.equals(code) && r.edition.equals(edition))
+        .findFirst()
+        .map(Row::toStorm);
+  }
+
+  /** The burst to serve at a place; the round figure for anywhere when the place has no row. */
+  public Storm service(String place) {
+    return service(place, rows)
+        .or(() -> service(ANYWHERE, rows))
+        .orElseThrow(
+            () -> new IllegalStateException("the rain table has no service storm for " + place));
+  }
+
+  private static Optional<Storm> service(String place, List<Row> rows) {
+    return rows.stream()
+        .filter(r -> r.kind == Storm.Kind.SERVICE && r.place.equalsIgnoreCase(place))
+        .findFirst()
+        .map(Row::toStorm);
+  }
+
+  /** Both rains of a place by default: the service storm, and the code's where it has a row. */
+  public List<Storm> both(String place, String code, String edition) {
+    List<Storm> storms = new ArrayList<>(List.of(service(place)));
+    code(place, code, edition).ifPresent(storms::add);
+    return List.copyOf(storms);
+  }
+}

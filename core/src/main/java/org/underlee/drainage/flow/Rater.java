@@ -1,0 +1,142 @@
+package org.underlee.drainage.flow;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * Works out a gutter by every method. The flow solution is rated by scaling the rain until the
+ * deepest water leaves just the freeboard.
+ */
+public final class Rater {
+  private static final double CLOSE = 1e-4;
+
+  /** A wider rectangle than this shape does not stand in for a half-round gutter of equal area. */
+  private static final double LEAST_SHAPE = 0.75;
+
+  private final CapacityData data;
+  private final double freeboard;
+
+  /**
+   * A rater by these data.
+   *
+   * @param freeboard metres to keep between the water and the rim
+   */
+  public Rater(CapacityData data, double freeboard) {
+    this.data = data;
+    this.freeboard = freeboard;
+  }
+
+  /**
+   * Rates a gutter whose outlets each lead to a downspout of this clear shape.
+   *
+   * @throws IllegalArgumentException when nothing flows in, so that there is nothing to rate
+   */
+  public FlowResult rate(GutterRun run, Opening downspout) {
+    if (!(run.inflow() > 0)) {
+      throw new IllegalArgumentException(
+          "a gutter with an inflow of " + run.inflow() + " m3/s has nothing to rate");
+    }
+    FlowProfile profile = GutterFlow.solve(run);
+    List<Rating> ratings = new ArrayList<>();
+    double carried = profile.greatestFlow();
+    gutter(run, carried).forEach(c -> ratings.add(new Rating(Rating.Part.GUTTER, c, carried)));
+    double taken = profile.greatestOutflow();
+    outlets(run, profile).forEach(ratings::add);
+    leader(downspout).forEach(c -> ratings.add(new Rating(Rating.Part.DOWNSPOUT, c, taken)));
+    return new FlowResult(profile, run.section().depth() - profile.deepest().depth(), ratings);
+  }
+
+  private List<Capacity> gutter(GutterRun run, double carried) {
+    GutterSection section = run.section();
+    double fall = Math.abs(run.fall());
+    List<Capacity> all = new ArrayList<>();
+    all.add(data.method("flow-solution").of(largest(run) * carried));
+    Formulas.enDesign(section, fall, run.length())
+        .ifPresent(q -> all.add(data.method("en-12056-3-gutter").of(q)));
+    all.add(data.method("beij-1934").of(Formulas.beij(section, run.length())));
+    if (fall > 0 && run.roughness() > 0) {
+      double manning = Formulas.manning(section, fall, run.roughness());
+      all.add(data.method("manning-bank-full").of(manning));
+    }
+    semicircle(section).ifPresent(d -> all.addAll(data.tabled(CapacityData.SEMICIRCULAR, d, fall)));
+    return all;
+  }
+
+  /** The half-round gutter whose entry of a table may be read for this one. */
+  private static Optional<Double> semicircle(GutterSection section) {
+    if (section instanceof HalfRound half) {
+      return Optional.of(half.diameter());
+    }
+    return section.depth() / section.rimWidth() < LEAST_SHAPE
+        ? Optional.empty()
+        : Optional.of(Math.sqrt(8 * section.fullArea() / Math.PI));
+  }
+
+  /** How many times this rain the gutter holds with its freeboard. */
+  private double largest(GutterRun run) {
+    double most = run.section().depth() - freeboard;
+    if (most <= 0) {
+      return 0;
+    }
+    double low = 0;
+    double high = 1;
+    while (GutterFlow.solve(run.scaled(high)).deepest().depth() <= most) {
+      low = high;
+      high *= 2;
+    }
+    while (high - low > CLOSE * high) {
+      double middle = (low + high) / 2;
+      if (GutterFlow.solve(run.scaled(middle)).deepest().depth() <= most) {
+        low = middle;
+      } else {
+        high = middle;
+      }
+      if (high < CLOSE) {
+        return 0;
+      }
+    }
+    return low;
+  }
+
+  private List<Rating> outlets(GutterRun run, FlowProfile profile) {
+    double head = Math.max(0, run.section().depth() - freeboard);
+    return profile.outflows().stream()
+        .filter(o -> o.outlet().opening().isPresent())
+        .max(Comparator.comparingDouble(o -> o.total() / o.outlet().share()))
+        .map(o -> outlet(o, o.outlet().opening().orElseThrow(), head))
+        .orElse(List.of());
+  }
+
+  private List<Rating> outlet(FlowProfile.Outflow out, Opening opening, double head) {
+    double share = out.outlet().share();
+    Map<String, Double> flows =
+        Map.of(
+            "hec-22-outlet", Outlets.flow(opening, head),
+            "en-12056-3-outlet", Outlets.enFlow(opening, head));
+    return flows.keySet().stream()
+        .sorted()
+        .map(id -> data.method(id).of(share * flows.getOrDefault(id, 0.0)))
+        .map(c -> new Rating(Rating.Part.OUTLET, c, out.total()))
+        .toList();
+  }
+
+  /** What every method says of a leader; formulas take a rectangle as the pipe that rubs alike. */
+  public List<Capacity> leader(Opening downspout) {
+    double diameter = downspout.hydraulicDiameter();
+    List<Capacity> all = new ArrayList<>();
+    all.add(data.method("wyly-eaton").of(Formulas.wylyEaton(diameter, Formulas.LEADER_FILLING)));
+    all.add(
+        data.method("en-12056-3-downpipe").of(Formulas.enDownpipe(diameter, Formulas.EN_FILLING)));
+    all.add(data.method("area-rule").of(Formulas.areaRule(downspout.area())));
+    boolean round = downspout instanceof Opening.Round;
+    all.addAll(
+        data.tabled(
+            round ? CapacityData.ROUND_LEADER : CapacityData.RECTANGULAR_LEADER,
+            downspout.equalDiameter(),
+            0));
+    return all;
+  }
+}
