@@ -7,6 +7,7 @@ import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Collections;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
@@ -18,7 +19,11 @@ import org.underlee.finding.Place;
 /** Reads kit files. Every key must be known and every number there, each with its source. */
 public final class KitReader {
   static final String SCHEMA = "underlee/kit/1";
-  private static final String BUILT_IN = "formed-aluminium";
+
+  /** The kits that ship with the program; the first is used when none is named. */
+  static final List<String> BUILT_IN =
+      List.of("formed-aluminium", "galvanised-steel", "rigid-vinyl");
+
   private static final double MM = 0.001;
 
   private record KitFile(
@@ -53,22 +58,31 @@ public final class KitReader {
 
   private KitReader() {}
 
-  /** The kit that ships with the program. */
+  /** The kit that is used when none is named. */
   public static Kit builtIn() {
-    try (InputStream in = KitReader.class.getResourceAsStream(BUILT_IN + ".json")) {
+    return builtIn(BUILT_IN.get(0));
+  }
+
+  /** Every kit that ships with the program. */
+  public static List<Kit> allBuiltIn() {
+    return BUILT_IN.stream().map(KitReader::builtIn).toList();
+  }
+
+  private static Kit builtIn(String name) {
+    try (InputStream in = KitReader.class.getResourceAsStream(name + ".json")) {
       if (in == null) {
-        throw new IllegalStateException("the built-in kit " + BUILT_IN + " is missing");
+        throw new IllegalStateException("the built-in kit " + name + " is missing");
       }
-      return read(new String(in.readAllBytes(), StandardCharsets.UTF_8), BUILT_IN + ".json");
+      return read(new String(in.readAllBytes(), StandardCharsets.UTF_8), name + ".json");
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }
   }
 
-  /** The built-in kit when it is meant by name, else the file at that path. */
+  /** A built-in kit when one is meant by name, else the file at that path. */
   public static Kit named(String nameOrPath) {
-    if (nameOrPath.equals(BUILT_IN)) {
-      return builtIn();
+    if (BUILT_IN.contains(nameOrPath)) {
+      return builtIn(nameOrPath);
     }
     Path path = Path.of(nameOrPath);
     try {
@@ -77,7 +91,9 @@ public final class KitReader {
       throw new InputException(
           Place.NOWHERE.inFile(nameOrPath),
           "the kit cannot be read: " + e.getMessage(),
-          "Give the path of a kit file, or the built-in kit's name: " + BUILT_IN + ".");
+          "Give the path of a kit file, or the name of a built-in kit: "
+              + String.join(", ", BUILT_IN)
+              + ".");
     }
   }
 
@@ -114,7 +130,11 @@ public final class KitReader {
                 + item.material()
                 + "\", which is not listed");
       }
-      return new Kit(f.id, f.version, f.name, values(f), materials, stock);
+      requireDifferent("stock item", stock.stream().map(StockItem::id).toList());
+      requireDifferent("material", materials.stream().map(Material::id).toList());
+      Kit kit = new Kit(f.id, f.version, f.name, values(f), materials, stock);
+      Contradictions.of(kit).ifPresent(what -> require(false, what));
+      return kit;
     }
 
     private Map<PanValue, Kit.Sourced> values(KitFile f) {
@@ -136,8 +156,22 @@ public final class KitReader {
       return values;
     }
 
+    private void requireDifferent(String what, List<String> ids) {
+      for (String id : ids) {
+        require(
+            Collections.frequency(ids, id) == 1,
+            "it has more than one " + what + " \"" + id + "\"");
+      }
+    }
+
     private Material material(MaterialEntry m) {
+      require(
+          Double.isFinite(m.densityKgPerM3) && m.densityKgPerM3 > 0,
+          "material \"" + m.id + "\" has densityKgPerM3 " + m.densityKgPerM3);
       require(m.colour.size() == 3, "material \"" + m.id + "\" needs a colour of three numbers");
+      require(
+          m.colour.stream().allMatch(c -> c >= 0 && c <= 255),
+          "material \"" + m.id + "\" has colour " + m.colour + ", expected 0 to 255");
       return new Material(
           m.id,
           m.name,

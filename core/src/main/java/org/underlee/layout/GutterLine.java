@@ -5,7 +5,6 @@ import static org.underlee.kit.PanValue.DOWNSPOUT_DIAMETER;
 import static org.underlee.kit.PanValue.DOWNSPOUT_OFF_POST;
 import static org.underlee.kit.PanValue.DRIP_CLEARANCE;
 import static org.underlee.kit.PanValue.GUTTER_BACK_GAP;
-import static org.underlee.kit.PanValue.GUTTER_LONGEST;
 import static org.underlee.kit.PanValue.GUTTER_WIDTH;
 import static org.underlee.kit.PanValue.PAN_DRIP;
 
@@ -51,17 +50,10 @@ record GutterLine(FieldPlan plan, double face, double highRim, List<Outlet> outl
   }
 
   static GutterLine of(FieldPlan plan, StripBuilder strips) {
-    Kit kit = plan.kit();
     double face = face(plan);
     Interval across = across(plan, face);
-    int parts = (int) Math.ceil(across.length() / kit.get(GUTTER_LONGEST) - 1e-9);
-    List<Outlet> outlets = new ArrayList<>();
-    for (int i = 0; i < parts; i++) {
-      double each = across.length() / parts;
-      outlets.add(
-          outlet(
-              plan, face, new Interval(across.from() + i * each, across.from() + (i + 1) * each)));
-    }
+    List<Outlet> outlets =
+        GutterStretches.of(plan, face, across).stream().map(s -> outlet(plan, face, s)).toList();
     return new GutterLine(plan, face, rim(plan, strips), outlets);
   }
 

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
 import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.IOException;
 import java.io.InputStream;
@@ -25,7 +26,11 @@ class KitReaderTest {
   private static final ObjectMapper JSON = new ObjectMapper();
 
   static ObjectNode builtInText() throws IOException {
-    try (InputStream in = KitReader.class.getResourceAsStream("formed-aluminium.json")) {
+    return builtInText("formed-aluminium");
+  }
+
+  static ObjectNode builtInText(String name) throws IOException {
+    try (InputStream in = KitReader.class.getResourceAsStream(name + ".json")) {
       return (ObjectNode) JSON.readTree(in);
     }
   }
@@ -75,6 +80,46 @@ class KitReaderTest {
         .allMatch(k -> k.endsWith("Mm") || k.endsWith("RunPerFall") || k.equals("runPerFall"));
     assertThat(PanValue.RAIL_LEG.toSi(100)).isCloseTo(0.1, within(1e-15));
     assertThat(PanValue.RUN_PER_FALL.toSi(96)).isEqualTo(96);
+  }
+
+  static Stream<Kit> builtInKits() {
+    return KitReader.allBuiltIn().stream();
+  }
+
+  @ParameterizedTest
+  @MethodSource("builtInKits")
+  void everyBuiltInKitIsNamedLikeItsFileAndGivesASourceForEveryNumber(Kit kit) {
+    assertThat(KitReader.named(kit.id())).isEqualTo(kit);
+    assertThat(kit.values().keySet()).containsExactlyInAnyOrder(PanValue.values());
+    assertThat(kit.values().values()).noneMatch(v -> v.source().isBlank());
+    assertThat(kit.stock()).noneMatch(s -> s.source().isBlank());
+    assertThat(kit.stock()).extracting(StockItem::id).containsExactlyElementsOf(Items.ALL);
+  }
+
+  /**
+   * Tables of linear expansion, rigid PVC as for conduit: 60.8e-6 per kelvin; 100 degrees F is 55.6
+   * K. So a pan of 8 ft moves 8.2 mm and one 470 mm wide 1.6 mm; two rails of 10 ft 20.6 mm.
+   */
+  @Test
+  void vinylHasRoomForWhatItGrowsOverAHundredDegrees() {
+    Kit kit = KitReader.named("rigid-vinyl");
+    double growth = 60.8e-6 * 100 * 5 / 9;
+    assertThat(kit.get(PanValue.HEAD_GAP)).isGreaterThan(growth * kit.get(PanValue.PAN_LONGEST));
+    assertThat(2 * kit.get(PanValue.PAN_SIDE_GAP))
+        .isGreaterThan(growth * kit.get(PanValue.PAN_WIDEST));
+    assertThat(kit.get(PanValue.RAIL_END_GAP)).isGreaterThan(growth * 2 * 3.048);
+    assertThat(kit.get(PanValue.PAN_LAP))
+        .isGreaterThan(0.075 + growth * kit.get(PanValue.PAN_LONGEST));
+  }
+
+  /** 26 gauge is 0.0217 in, 24 gauge 0.0276 in; steel weighs 490 lb/ft3, that is 7850 kg/m3. */
+  @Test
+  void galvanisedSteelIsAsThickAndHeavyAsTheTablesSay() {
+    Kit kit = KitReader.named("galvanised-steel");
+    StockItem pan = kit.item(Items.PAN_SHEET);
+    assertThat(pan.thickness()).isCloseTo(0.0217 * 0.0254, within(1e-5));
+    assertThat(kit.item(Items.GUTTER).thickness()).isCloseTo(0.0276 * 0.0254, within(1e-5));
+    assertThat(kit.materialOf(pan).density()).isCloseTo(490 * 16.0185, within(2.0));
   }
 
   private static Arguments wrong(String what, Consumer<ObjectNode> change, String... named) {
@@ -132,8 +177,62 @@ class KitReaderTest {
         wrong("another family", k -> k.put("family", "drape"), "drape", "pans"));
   }
 
+  private static Arguments against(String key, double value, String... named) {
+    return wrong(key + " " + value, k -> entry(k, key).put("value", value), named);
+  }
+
+  /** Each of the built-in kit's numbers set so that it contradicts another. */
+  static Stream<Arguments> contradictions() {
+    return Stream.of(
+        against("panNarrowestMm", 600, "panNarrowestMm (600) is not less than panWidestMm (560)"),
+        against("panLapMm", 3048, "panLapMm (3048) is not less than panLongestMm (3048)"),
+        against("collarLengthMm", 3100, "collarLengthMm (3100)", "panLongestMm (3048)"),
+        against(
+            "railLegMm",
+            30,
+            "railFastenerMarginMm (15) plus railFastenerMarginMm (15)",
+            "railLegMm (30)"),
+        against("panSideGapMm", 25.5, "panSideGapMm (25.5)", "railLedgeMm (25)"),
+        against("railLedgeMm", 45, "railLedgeMm (45)", "panNarrowestMm (90)"),
+        against("headRailLeastLegMm", 60, "headRailLeastLegMm (60)", "headRailLegMm (60)"),
+        against("headGapMm", 50, "headGapMm (50)", "headRailLipMm (50)"),
+        against(
+            "railEndGapMm",
+            90,
+            "railEndGapMm (90) plus panDripSetbackMm (50.8)",
+            "gutterBackGapMm (6) plus gutterWidthMm (127)"),
+        against("downspoutDiameterMm", 127, "downspoutDiameterMm (127)", "gutterWidthMm (127)"),
+        against("panLongestMm", 15240, "panLongestMm (15240)", "pan-sheet", "15240 mm"),
+        against("panWidestMm", 3100, "panWidestMm (3100)", "head-rail", "3048 mm"),
+        against("gutterLongestMm", 12200, "gutterLongestMm (12200)", "gutter", "12192 mm"),
+        wrong(
+            "no length of what is cut",
+            k -> firstItem(k).putArray("stockLengthsMm"),
+            "pan-sheet",
+            "no stock length"),
+        wrong("sheet of no thickness", k -> firstItem(k).put("thicknessMm", 0), "thicknessMm 0"),
+        wrong(
+            "a material twice",
+            k -> ((ArrayNode) k.get("materials")).add(k.get("materials").get(0)),
+            "more than one material",
+            "aluminium"),
+        wrong(
+            "an item twice",
+            k -> ((ArrayNode) k.get("stock")).add(firstItem(k)),
+            "more than one stock item",
+            "pan-sheet"),
+        wrong(
+            "material of no weight",
+            k -> ((ObjectNode) k.get("materials").get(0)).put("densityKgPerM3", 0),
+            "densityKgPerM3 0"),
+        wrong(
+            "colour out of range",
+            k -> ((ArrayNode) k.get("materials").get(0).get("colour")).set(0, 256),
+            "256"));
+  }
+
   @ParameterizedTest(name = "{0}")
-  @MethodSource("wrongKits")
+  @MethodSource({"wrongKits", "contradictions"})
   void aWrongKitIsRefusedWithAMessageThatNamesWhatIsWrong(
       String what, Consumer<ObjectNode> change, String[] named) throws IOException {
     ObjectNode kit = builtInText();
@@ -176,7 +275,8 @@ class KitReaderTest {
         .satisfies(
             e -> {
               assertThat(((InputException) e).place().file()).contains("no-such-kit.json");
-              assertThat(((InputException) e).advice()).contains("formed-aluminium");
+              assertThat(((InputException) e).advice())
+                  .contains("formed-aluminium", "galvanised-steel", "rigid-vinyl");
             });
   }
 }

@@ -139,9 +139,8 @@ final class KitReference {
     }
   }
 
-  /** A table of every value: key, meaning, and what the built-in kit has, with its source. */
+  /** A table of every value's meaning, and one for each built-in kit with sources. */
   static String values() {
-    Kit kit = KitReader.builtIn();
     StringBuilder page =
         new StringBuilder(
             """
@@ -150,17 +149,26 @@ final class KitReference {
             Generated from the code that reads kits; `kit.schema.json` holds the same keys. Every key must be
             in a kit file, with a number above zero in the unit that the key ends with, and its source.
 
+            | key | meaning |
+            |---|---|
             """);
-    page.append("| key | meaning | `").append(kit.id()).append("` | its source |\n");
-    page.append("|---|---|---|---|\n");
+    for (PanValue value : PanValue.values()) {
+      page.append("| `").append(value.key()).append("` | ").append(value.meaning()).append(" |\n");
+    }
+    KitReader.allBuiltIn().forEach(kit -> values(page, kit));
+    return page.toString();
+  }
+
+  private static void values(StringBuilder page, Kit kit) {
+    page.append("\n## ").append(kit.name()).append(": `").append(kit.id()).append("`\n\n");
+    page.append("| key | value | its source |\n|---|---|---|\n");
     DecimalFormat number =
         new DecimalFormat("0.####", DecimalFormatSymbols.getInstance(Locale.ROOT));
     for (PanValue value : PanValue.values()) {
       Kit.Sourced own = kit.values().get(value);
-      page.append("| `").append(value.key()).append("` | ").append(value.meaning()).append(" | ");
+      page.append("| `").append(value.key()).append("` | ");
       page.append(number.format(own.value() / value.toSi(1))).append(" | ");
       page.append(own.source().replace("|", "\\|")).append(" |\n");
     }
-    return page.toString();
   }
 }

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
+import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -40,8 +41,6 @@ class DrainedModelTest {
    * The reader's vertices are single floats: this is the slope they can tell over a short piece.
    */
   private static final double FLOAT_SLOPE = 2e-5;
-
-  private static final Kit KIT = KitReader.builtIn();
 
   @TempDir Path folder;
 
@@ -89,10 +88,12 @@ class DrainedModelTest {
     Map<Path, Design> designs = new LinkedHashMap<>();
     for (Arguments model : models().toList()) {
       byte[] original = IfcEmitter.emit((SampleDeck) model.get()[0], (Mix) model.get()[1]);
-      Design design = design(original);
-      Path file = folder.resolve("drained-" + designs.size() + ".ifc");
-      Files.write(file, design.written().bytes());
-      designs.put(file, design);
+      write(design(original), designs);
+    }
+    for (Kit kit : KitReader.allBuiltIn()) {
+      for (SampleDeck sample : SampleDecks.all()) {
+        write(design(IfcEmitter.emit(sample, sample.ownMix()), kit), designs);
+      }
     }
     Map<Path, Map<String, WebIfc.Product>> read =
         WebIfc.measure(List.copyOf(designs.keySet()), "IFCPLATE").stream()
@@ -100,6 +101,12 @@ class DrainedModelTest {
                 Collectors.groupingBy(
                     WebIfc.Product::file, Collectors.toMap(WebIfc.Product::globalId, p -> p)));
     designs.forEach((file, design) -> parts(design, read.get(file)));
+  }
+
+  private void write(Design design, Map<Path, Design> designs) throws IOException {
+    Path file = folder.resolve("drained-" + designs.size() + ".ifc");
+    Files.write(file, design.written().bytes());
+    designs.put(file, design);
   }
 
   private static void parts(Design design, Map<String, WebIfc.Product> read) {
@@ -165,7 +172,11 @@ class DrainedModelTest {
   }
 
   private static Design design(byte[] model) {
-    return DeckRun.design(DeckRun.survey(model, "deck.ifc"), Scope.OUTSIDE, KIT);
+    return design(model, KitReader.builtIn());
+  }
+
+  private static Design design(byte[] model, Kit kit) {
+    return DeckRun.design(DeckRun.survey(model, "deck.ifc"), Scope.OUTSIDE, kit);
   }
 
   /**
