@@ -18,7 +18,6 @@ import org.underlee.drainage.flow.Inflow;
 import org.underlee.drainage.flow.Opening;
 import org.underlee.drainage.flow.Outlet;
 import org.underlee.drainage.flow.ProofData;
-import org.underlee.drainage.flow.RainData;
 import org.underlee.drainage.flow.Rater;
 import org.underlee.drainage.flow.Rating;
 import org.underlee.drainage.flow.Storm;
@@ -32,8 +31,10 @@ import org.underlee.kit.Items;
 import org.underlee.layout.Link;
 import org.underlee.layout.PartKind;
 import org.underlee.units.Lengths;
+import org.underlee.units.Lengths.UnitSystem;
 import org.underlee.units.Quantity;
 import org.underlee.units.Quantity.Kind;
+import org.underlee.units.RainRates;
 import org.underlee.units.Words;
 
 /**
@@ -69,7 +70,7 @@ public final class Capacity implements Check {
 
   @Override
   public Answer of(CheckInput input) {
-    Storm storm = RainData.builtIn().service(RainData.ANYWHERE);
+    Storm storm = input.storm();
     Rater rater = new Rater(CapacityData.builtIn(), FREEBOARD);
     List<Finding> found = new ArrayList<>();
     for (Assembled f : input.fields()) {
@@ -84,8 +85,11 @@ public final class Capacity implements Check {
         List.of(
             new SiteQuestion(
                 "What rain must drains be made for here?",
-                "Gutters and downspouts are looked at for 8 in an hour, and for no wall or"
-                    + " roof that sheds onto the deck.",
+                "Gutters and downspouts were looked at for rain of "
+                    + RainRates.format(storm.intensity(), UnitSystem.IMPERIAL)
+                    + " ("
+                    + storm.name()
+                    + "), and for no wall or roof that sheds onto the deck.",
                 "your local code; NOAA Atlas 14")));
   }
 

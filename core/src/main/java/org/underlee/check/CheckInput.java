@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import org.underlee.bay.FieldBays;
+import org.underlee.drainage.flow.Storm;
 import org.underlee.framing.BuildingElement;
 import org.underlee.layout.FieldLayout;
 import org.underlee.layout.Layout;
@@ -12,19 +13,22 @@ import org.underlee.layout.Layout;
  * What checks look at.
  *
  * @param elements everything in the model that stands near the framing
+ * @param storm the rain that must be carried away
  */
-public record CheckInput(List<Assembled> fields, List<BuildingElement> elements, Layout layout) {
+public record CheckInput(
+    List<Assembled> fields, List<BuildingElement> elements, Layout layout, Storm storm) {
   public CheckInput {
     fields = List.copyOf(fields);
     elements = List.copyOf(elements);
   }
 
-  public static CheckInput of(List<FieldBays> bays, List<BuildingElement> elements, Layout layout) {
+  public static CheckInput of(
+      List<FieldBays> bays, List<BuildingElement> elements, Layout layout, Storm storm) {
     List<Assembled> fields =
         layout.fields().stream()
             .flatMap(f -> bays(bays, f).map(b -> Assembled.of(f, b, layout.kit())).stream())
             .toList();
-    return new CheckInput(fields, elements, layout);
+    return new CheckInput(fields, elements, layout, storm);
   }
 
   private static Optional<FieldBays> bays(List<FieldBays> all, FieldLayout field) {

@@ -19,6 +19,8 @@ import org.underlee.check.Checks;
 import org.underlee.drainage.DrainCases;
 import org.underlee.drainage.DrainProof;
 import org.underlee.drainage.WaterProver;
+import org.underlee.drainage.flow.RainData;
+import org.underlee.drainage.flow.Storm;
 import org.underlee.finding.Finding;
 import org.underlee.finding.InputException;
 import org.underlee.finding.NotMeasured;
@@ -137,7 +139,7 @@ public final class DeckRun {
    *
    * @throws InputException when the scope names no deck of the model
    */
-  public static Design design(Survey survey, Scope scope, Kit kit) {
+  public static Design design(Survey survey, Scope scope, Kit kit, Storm storm) {
     Layout layout = Layouter.layOut(survey.framing().decks(), survey.bays(), scope, kit);
     Takeoff takeoff = TakeoffBuilder.of(layout);
     Provenance provenance =
@@ -148,8 +150,13 @@ public final class DeckRun {
     WriteBack.Written written =
         WriteBack.drained(survey.model(), layout, BillLine.of(takeoff), provenance);
     DrainProof proof = WaterProver.prove(DrainCases.of(survey.bays(), layout));
-    Answer checks = Checks.of(CheckInput.of(survey.bays(), survey.elements(), layout));
+    Answer checks = Checks.of(CheckInput.of(survey.bays(), survey.elements(), layout, storm));
     return new Design(survey, layout, checks, takeoff, proof, written);
+  }
+
+  /** As {@link #design(Survey, Scope, Kit, Storm)}, for the rain that holds for any place. */
+  public static Design design(Survey survey, Scope scope, Kit kit) {
+    return design(survey, scope, kit, RainData.builtIn().service(RainData.ANYWHERE));
   }
 
   /** Saves the drained model: verified, then moved into place in one step; never over the input. */

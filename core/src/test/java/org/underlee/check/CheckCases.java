@@ -65,6 +65,7 @@ final class CheckCases {
             "gutter-too-small",
             plain(),
             input(TimberDeck.plain(20), kit(PanValue.GUTTER_DEPTH, 0.02))),
+        new CheckCase("gutter-too-small", plain(), in(plain(), "40 in/h")),
         new CheckCase(
             "downspout-too-small",
             plain(),
@@ -228,13 +229,24 @@ final class CheckCases {
 
   // ---- inputs
 
+  /** 8 in/h. */
+  private static final Storm RAIN = RainData.builtIn().service(RainData.ANYWHERE);
+
   static CheckInput input(TimberDeck deck, Kit kit) {
     return input(deck, deck.elements(), kit);
   }
 
   private static CheckInput input(TimberDeck deck, List<BuildingElement> elements, Kit kit) {
     Layout layout = Layouter.layOut(deck.frame().decks(), deck.fieldBays(), Scope.OUTSIDE, kit);
-    return CheckInput.of(deck.fieldBays(), elements, layout);
+    return CheckInput.of(deck.fieldBays(), elements, layout, RAIN);
+  }
+
+  private static CheckInput in(CheckInput input, String rain) {
+    return new CheckInput(
+        input.fields(),
+        input.elements(),
+        input.layout(),
+        RainData.builtIn().meant(rain).orElseThrow());
   }
 
   /** An assembly that was laid out before something else came. */
@@ -258,7 +270,8 @@ final class CheckCases {
     return CheckInput.of(
         input.fields().stream().map(Assembled::bays).toList(),
         input.elements(),
-        new Layout(layout.kit(), fields, layout.findings()));
+        new Layout(layout.kit(), fields, layout.findings()),
+        input.storm());
   }
 
   private static FieldLayout with(FieldLayout f, double seatHigh, List<Part> parts) {

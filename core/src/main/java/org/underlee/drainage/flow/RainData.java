@@ -4,6 +4,8 @@ import com.fasterxml.jackson.annotation.JsonProperty;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.stream.Collectors;
 import org.underlee.units.RainRates;
 
 /** Design rains by place, code and edition, each with its mark and source. */
@@ -110,5 +112,28 @@ public final class RainData {
     List<Storm> storms = new ArrayList<>(List.of(service(place)));
     code(place, code, edition).ifPresent(storms::add);
     return List.copyOf(storms);
+  }
+
+  /**
+   * The rain that is meant by a rate such as {@code 8 in/h}, or by a place of the table: the hardest
+   * that the table has for it, whatever the code.
+   *
+   * @return empty when it is no rate and the table has no such place
+   */
+  public Optional<Storm> meant(String rateOrPlace) {
+    OptionalDouble rate = RainRates.parse(rateOrPlace);
+    if (rate.isPresent()) {
+      return Optional.of(Storm.given(rate.getAsDouble()));
+    }
+    List<Storm> storms =
+        rows.stream()
+            .filter(r -> r.place.equalsIgnoreCase(rateOrPlace.strip()))
+            .map(Row::toStorm)
+            .collect(Collectors.toCollection(ArrayList::new));
+    if (storms.isEmpty()) {
+      return Optional.empty();
+    }
+    storms.add(service(rateOrPlace.strip()));
+    return Optional.of(Storm.hardest(storms));
   }
 }

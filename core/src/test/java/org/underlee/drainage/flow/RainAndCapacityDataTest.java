@@ -120,4 +120,19 @@ class RainAndCapacityDataTest {
             + "]}]}";
     return CapacityData.read(new DataFile("mine.json", text, "the table of capacities"));
   }
+
+  @Test
+  void aRainIsMeantByARateOrByAPlaceOfTheTable() {
+    RainData data = RainData.builtIn();
+    assertThat(data.meant("8in/h").orElseThrow().intensity())
+        .isCloseTo(8 * RainRates.INCH_PER_HOUR, within(1e-15));
+    assertThat(data.meant("150 mm/h").orElseThrow().intensity())
+        .isCloseTo(150 * RainRates.MM_PER_HOUR, within(1e-15));
+    // Mobile's code rain of 4.6 in/h is less than the burst that holds for any place
+    assertThat(data.meant("mobile, al").orElseThrow().intensity())
+        .isCloseTo(8 * RainRates.INCH_PER_HOUR, within(1e-15));
+    assertThat(data.meant("0 mm/h")).isEmpty();
+    assertThat(data.meant("8")).isEmpty();
+    assertThat(data.meant("Nowhere")).isEmpty();
+  }
 }

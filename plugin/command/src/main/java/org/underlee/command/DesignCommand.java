@@ -41,6 +41,8 @@ final class DesignCommand implements Callable<Integer> {
       description = "Also write what to buy and cut: .csv, .xlsx or .json.")
   Optional<Path> takeoff = Optional.empty();
 
+  @Mixin RainOption rain = new RainOption();
+
   @Mixin PictureOptions picture = new PictureOptions();
 
   @Option(
@@ -63,7 +65,7 @@ final class DesignCommand implements Callable<Integer> {
     picture.requireKnown(model);
     DeckRun.requireWritable(model.file);
     Survey survey = model.survey();
-    Design design = DeckRun.design(survey, model.scope(), kit.kit());
+    Design design = DeckRun.design(survey, model.scope(), kit.kit(), rain.storm());
     if (explain.isPresent()) {
       explain(design, explain.get());
       return ExitCode.CLEAN;
