@@ -3,14 +3,17 @@ package org.underlee.drainage;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.function.Function;
 import org.underlee.finding.Finding;
 import org.underlee.finding.Finding.Measure;
+import org.underlee.finding.Fix;
 import org.underlee.finding.Place;
 import org.underlee.finding.Rule;
-import org.underlee.units.Lengths;
+import org.underlee.units.Quantity;
+import org.underlee.units.Quantity.Kind;
+import org.underlee.units.RainRates;
+import org.underlee.units.Words;
 
 /** Says in words what a proof shows: leaks of one cause in one field are told together. */
 public final class DrainageFindings {
@@ -20,8 +23,7 @@ public final class DrainageFindings {
   /** Standing water of less than this, m³ (a tenth of a litre), is told of nowhere. */
   private static final double WORTH_SAYING = 0.0001;
 
-  private static final double PERCENT = 100;
-  private static final double MM = 1000;
+  private static final double RAIN = DrainProof.TEST_RAIN * RainRates.MM_PER_HOUR;
 
   private record Cause(String field, LeakCause cause) {}
 
@@ -61,24 +63,23 @@ public final class DrainageFindings {
     double area = leaks.stream().mapToDouble(Leak::area).sum();
     Leak worst = leaks.get(0);
     String part = worst.parts().isEmpty() ? "" : worst.parts().get(0);
-    String message =
-        String.format(
-            Locale.ROOT,
-            "%s: %s%s; %.4f m² of deck, %.1f litres an hour at %.0f mm of rain an hour%s.",
+    Words message =
+        Words.of(
+            "%s: %s%s; %s of deck, %s in rain of %s%s.",
             cause.field,
             cause.cause.why(),
             part.isEmpty() ? "" : " (" + part + ")",
-            area,
-            area * DrainProof.TEST_RAIN,
-            DrainProof.TEST_RAIN,
+            Quantity.area(area),
+            Quantity.of(Kind.DRIP, area * RAIN),
+            Quantity.of(Kind.RAIN, RAIN),
             leaks.size() == 1 ? "" : ", in " + leaks.size() + " places");
     findings.add(
         Finding.measured(
             rule(cause.cause, area),
             part.isEmpty() ? Place.NOWHERE : places.apply(part),
             message,
-            new Measure(area / proof.area() * PERCENT, 0, "%"),
-            cause.cause.fix()));
+            new Measure(Quantity.of(Kind.SHARE, area / proof.area()), Quantity.of(Kind.SHARE, 0)),
+            Fix.of(cause.cause.fix())));
   }
 
   private Rule rule(LeakCause cause, double area) {
@@ -96,9 +97,9 @@ public final class DrainageFindings {
         Finding.measured(
             DrainageRules.FLAT,
             places.apply(part),
-            part + " has no fall.",
-            new Measure(0, WaterRules.LEVEL * MM, "mm/m"),
-            "Set the part to the kit's fall."));
+            Words.of("%s has no fall.", part),
+            new Measure(Quantity.fall(0), Quantity.fall(WaterRules.LEVEL)),
+            Fix.of("Set the part to the kit's fall.")));
   }
 
   private void pond(StandingWater pond) {
@@ -106,14 +107,11 @@ public final class DrainageFindings {
         Finding.measured(
             DrainageRules.STANDS,
             places.apply(pond.part()),
-            String.format(
-                Locale.ROOT,
-                "%s: water stands %s deep, %.1f litres, before it runs on.",
-                pond.part(),
-                Lengths.millimetres(pond.depth()),
-                pond.mass()),
-            new Measure(pond.depth() * MM, WaterRules.FILM * MM, "mm"),
-            "Give the part a fall to its outlet without a low spot."));
+            Words.of(
+                "%s: water stands %s deep and weighs %s, before it runs on.",
+                pond.part(), Quantity.length(pond.depth()), Quantity.of(Kind.MASS, pond.mass())),
+            Measure.lengths(pond.depth(), WaterRules.FILM),
+            Fix.of("Give the part a fall to its outlet without a low spot.")));
   }
 
   private void blocked(StandingWater water) {
@@ -122,13 +120,12 @@ public final class DrainageFindings {
         Finding.of(
             DrainageRules.BLOCKED,
             places.apply(outlet),
-            String.format(
-                Locale.ROOT,
-                "%s blocked: water stands %s deep and weighs %.0f kg; then %s.",
+            Words.of(
+                "%s blocked: water stands %s deep and weighs %s; then %s.",
                 outlet,
-                Lengths.millimetres(water.depth()),
-                water.mass(),
+                Quantity.length(water.depth()),
+                Quantity.of(Kind.MASS, water.mass()),
                 water.spillsTo()),
-            "Keep a strainer in the outlet clean, or add a second outlet or an overflow."));
+            Fix.of("Keep a strainer in the outlet clean, or add a second outlet or an overflow.")));
   }
 }

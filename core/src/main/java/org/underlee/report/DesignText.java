@@ -15,6 +15,7 @@ import org.underlee.run.Design;
 import org.underlee.takeoff.Takeoff;
 import org.underlee.units.Lengths;
 import org.underlee.units.Lengths.UnitSystem;
+import org.underlee.units.Quantity;
 
 /**
  * Writes a design for people: what was decided for each field, then what to buy and what to cut.
@@ -35,7 +36,7 @@ public final class DesignText {
     out.append("Kit: ").append(design.layout().kit().name()).append('\n');
     design.layout().fields().forEach(f -> field(out, f, units));
     if (!design.layout().fields().isEmpty()) {
-      out.append('\n').append(dry(design.proof()));
+      out.append('\n').append(dry(design.proof(), units));
       out.append(takeoff(design, units));
       out.append('\n').append(CAUTIONS);
     }
@@ -43,12 +44,12 @@ public final class DesignText {
   }
 
   /** How much of the deck is dry below. */
-  static String dry(DrainProof proof) {
+  static String dry(DrainProof proof, UnitSystem units) {
     return String.format(
             Locale.ROOT,
-            "Rain that reaches an outlet: %.1f %% of %.2f m² of deck between the outer joists%n",
+            "Rain that reaches an outlet: %.1f %% of %s of deck between the outer joists%n",
             100 * proof.dryFraction(),
-            proof.area())
+            Quantity.area(proof.area()).in(units))
         .replace("\r\n", "\n");
   }
 

@@ -15,6 +15,11 @@ public record Quantity(double si, Kind kind) {
 
   private static final double LITRE = 0.001;
   private static final double HOUR = 3600;
+  private static final double SQUARE_CENTIMETRE = 1e-4;
+
+  /** Areas below this, in m², are told in square centimetres or square inches. */
+  private static final double SMALL = 0.02;
+
   private static final double PERCENT = 0.01;
 
   /** The international avoirdupois pound, exact. */
@@ -38,10 +43,14 @@ public record Quantity(double si, Kind kind) {
     AREA("m2", 1),
     /** m³/s; litres per second in files. */
     FLOW("L/s", LITRE),
+    /** m³/s of a drip; litres per hour in files. */
+    DRIP("L/h", LITRE / HOUR),
     /** m/s of rain; millimetres per hour in files. */
     RAIN("mm/h", Lengths.MM / HOUR),
     /** kg/m². */
     LOAD("kg/m2", 1),
+    /** kg. */
+    MASS("kg", 1),
     /** Kelvin, a difference. */
     WARMING("K", 1);
 
@@ -107,16 +116,31 @@ public record Quantity(double si, Kind kind) {
       case SHARE -> number(si / PERCENT, 0) + " %";
       case COUNT -> number(si, 0);
       case FACTOR -> number(si, 3);
-      case AREA -> metric ? number(si, 2) + " m²" : number(si / SQUARE_FOOT, 1) + " sq ft";
+      case AREA -> area(metric);
       case FLOW -> metric ? number(si / LITRE, 2) + " L/s" : number(si / GPM, 1) + " gpm";
+      case DRIP ->
+          metric
+              ? number(si * HOUR / LITRE, 1) + " litres an hour"
+              : number(si * HOUR / (60 * GPM), 2) + " gallons an hour";
       case RAIN ->
           metric
               ? number(si * HOUR / Lengths.MM, 0) + " mm/h"
               : number(si * HOUR / Lengths.INCH, 1) + " in/h";
       case LOAD -> metric ? number(si, 1) + " kg/m²" : number(si * SQUARE_FOOT / POUND, 1) + " psf";
+      case MASS -> metric ? number(si, 0) + " kg" : number(si / POUND, 0) + " lb";
       case WARMING ->
           metric ? number(si, 0) + " K" : number(si / FAHRENHEIT_STEP, 0) + " degrees F";
     };
+  }
+
+  /** In small units where large ones would show nothing. */
+  private String area(boolean metric) {
+    if (metric) {
+      return si < SMALL ? number(si / SQUARE_CENTIMETRE, 0) + " cm²" : number(si, 2) + " m²";
+    }
+    return si < SMALL
+        ? number(si / (Lengths.INCH * Lengths.INCH), 0) + " sq in"
+        : number(si / SQUARE_FOOT, 1) + " sq ft";
   }
 
   /**

@@ -45,6 +45,18 @@ class ChecksTest {
   }
 
   @Test
+  void aGutterThatCarriesOneRainMayBeTooSmallForAnother() {
+    assertThat(gutterFindings("8 in/h")).isEmpty();
+    assertThat(gutterFindings("400 in/h")).hasSize(1);
+  }
+
+  private static List<Finding> gutterFindings(String rain) {
+    return Checks.of(CheckCases.in(CheckCases.plain(), rain)).findings().stream()
+        .filter(f -> f.rule().id().equals("gutter-too-small"))
+        .toList();
+  }
+
+  @Test
   void noRuleIsWithoutACase() {
     assertThat(cases().map(CheckCase::rule))
         .containsExactlyInAnyOrderElementsOf(Checks.rules().stream().map(Rule::id).toList());

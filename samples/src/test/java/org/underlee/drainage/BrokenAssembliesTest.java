@@ -138,18 +138,21 @@ class BrokenAssembliesTest {
     assertThat(leaking(broken, LeakCause.OPEN_HOLE, "")).isGreaterThan(0.05);
   }
 
+  /** Its end dam holds some water back: that stands, and what is more than the dam holds leaks. */
   @Test
   void aPanThatFallsToTheHouseIsFound() {
     DrainCase broken = changed(HARBOUR, named("B2/pan-1"), tilted(HARBOUR, 2.0 / 96));
-    assertThat(leaking(broken, LeakCause.BACK_FALL, "B2/pan-1")).isGreaterThan(0.3);
+    DrainProof proof = WaterProver.prove(broken);
+    assertThat(proof.ponds()).anyMatch(p -> p.part().endsWith("B2/pan-1") && p.depth() > 0.01);
+    DrainCase steeper = changed(HARBOUR, named("B2/pan-1"), tilted(HARBOUR, 6.0 / 96));
+    assertThat(WaterProver.prove(steeper).dryFraction())
+        .isLessThan(WaterProver.prove(HARBOUR).dryFraction() - 0.03);
   }
 
   @Test
-  void aLevelPanIsNamedAndLeaksAtItsHead() {
+  void aLevelPanIsNamed() {
     DrainCase broken = changed(HARBOUR, named("B2/pan-1"), tilted(HARBOUR, 1.0 / 96));
-    DrainProof proof = WaterProver.prove(broken);
-    assertThat(proof.flat()).containsExactly("deck-1/field-1/B2/pan-1");
-    assertThat(proof.dryFraction()).isLessThan(WaterProver.prove(HARBOUR).dryFraction() - 0.03);
+    assertThat(WaterProver.prove(broken).flat()).containsExactly("deck-1/field-1/B2/pan-1");
   }
 
   @Test

@@ -115,8 +115,8 @@ public final class RainData {
   }
 
   /**
-   * The rain that is meant by a rate such as {@code 8 in/h}, or by a place of the table: the hardest
-   * that the table has for it, whatever the code.
+   * The rain that is meant by a rate such as {@code 8 in/h}, or by a place of the table: the
+   * hardest that the table has for it, whatever the code.
    *
    * @return empty when it is no rate and the table has no such place
    */

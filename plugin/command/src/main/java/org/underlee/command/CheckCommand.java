@@ -24,7 +24,10 @@ final class CheckCommand implements Callable<Integer> {
   @Override
   public Integer call() {
     Checked checked = DeckRun.check(model.file, model.request(), model.deck);
-    String text = model.json ? CheckJson.write(checked) : CheckText.write(checked);
+    String text =
+        model.json
+            ? CheckJson.write(checked)
+            : CheckText.write(checked, model.unitsFor(checked.survey()));
     out.ifPresentOrElse(f -> Output.text(model.file, f, text), () -> model.print(text));
     return model.report(checked.findings(), model.unitsFor(checked.survey()));
   }
