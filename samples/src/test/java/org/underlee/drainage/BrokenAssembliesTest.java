@@ -138,15 +138,12 @@ class BrokenAssembliesTest {
     assertThat(leaking(broken, LeakCause.OPEN_HOLE, "")).isGreaterThan(0.05);
   }
 
-  /** Its end dam holds some water back: that stands, and what is more than the dam holds leaks. */
+  /** Its end dam holds the water, which stands there before it runs back to the drip. */
   @Test
   void aPanThatFallsToTheHouseIsFound() {
     DrainCase broken = changed(HARBOUR, named("B2/pan-1"), tilted(HARBOUR, 2.0 / 96));
     DrainProof proof = WaterProver.prove(broken);
     assertThat(proof.ponds()).anyMatch(p -> p.part().endsWith("B2/pan-1") && p.depth() > 0.01);
-    DrainCase steeper = changed(HARBOUR, named("B2/pan-1"), tilted(HARBOUR, 6.0 / 96));
-    assertThat(WaterProver.prove(steeper).dryFraction())
-        .isLessThan(WaterProver.prove(HARBOUR).dryFraction() - 0.03);
   }
 
   @Test
