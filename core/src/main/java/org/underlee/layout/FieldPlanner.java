@@ -68,11 +68,34 @@ final class FieldPlanner {
   /** The best plan; its {@code served} is empty when no bay can be served. */
   static FieldPlan plan(FieldBays bays, Kit kit) {
     FieldPlanner planner = new FieldPlanner(bays, kit);
+    List<FieldPlan> ends = planner.atEachEnd();
+    FieldPlan best = ends.stream().min(BEST).orElseThrow();
+    List<BayRun> open =
+        planner.fitting(best.lowEnd()).stream().filter(r -> isOpenIn(best, r)).toList();
+    List<Finding> findings = new ArrayList<>(best.findings());
+    findings.addAll(new Unseated(best, ends).findings(open));
+    return best.with(best.served().isEmpty() ? List.of() : planner.shortOfPosts(best), findings);
+  }
+
+  private static boolean isOpenIn(FieldPlan plan, BayRun run) {
+    return plan.served().stream().noneMatch(r -> r.bay().equals(run.bay()));
+  }
+
+  /** The best plan as far as the seat decides; bays without a seat have no finding yet. */
+  static FieldPlan best(FieldBays bays, Kit kit) {
+    return new FieldPlanner(bays, kit).atEachEnd().stream().min(BEST).orElseThrow();
+  }
+
+  private List<FieldPlan> atEachEnd() {
     return LowEnd.candidates(bays).stream()
-        .filter(planner::isClearOfPlyStrips)
-        .map(planner::planFor)
-        .min(BEST)
-        .orElseThrow();
+        .filter(this::isClearOfPlyStrips)
+        .map(this::planFor)
+        .toList();
+  }
+
+  private List<BayRun> fitting(LowEnd end) {
+    List<Finding> told = new ArrayList<>();
+    return overOneGutter(fitting(end, told), told);
   }
 
   /** A ply strip hangs below the joists, so it cannot pass a beam that the joists lie on. */
@@ -86,15 +109,11 @@ final class FieldPlanner {
     List<BayRun> fit = overOneGutter(fitting(end, findings), findings);
     Map<BayRun, List<SeatRange>> ranges = new LinkedHashMap<>();
     fit.forEach(r -> ranges.put(r, seats.of(r, end.passed())));
-    FieldPlan best =
-        candidates(ranges)
-            .map(seat -> at(seat, end, ranges))
-            .min(BEST)
-            .orElse(new FieldPlan(bays, kit, end, 0, List.of(), 0, Words.of(""), List.of()));
-    fit.stream()
-        .filter(r -> !best.served().contains(r))
-        .forEach(r -> findings.add(open.noSeat(r, end, best)));
-    return best.with(best.served().isEmpty() ? List.of() : shortOfPosts(best), findings);
+    return candidates(ranges)
+        .map(seat -> at(seat, end, ranges))
+        .min(BEST)
+        .orElse(new FieldPlan(bays, kit, end, 0, List.of(), 0, Words.of(""), List.of()))
+        .noting(findings);
   }
 
   private List<BayRun> fitting(LowEnd end, List<Finding> findings) {
