@@ -31,6 +31,10 @@ record FieldPlan(
     return new FieldPlan(bays, kit, lowEnd, seatHigh, runs, cuts, binding, all);
   }
 
+  FieldPlan noting(List<Finding> all) {
+    return with(served, all);
+  }
+
   double fall() {
     return kit.fall();
   }
@@ -50,6 +54,14 @@ record FieldPlan(
     Vec3 down = new Vec3(0, cosine, -fall() * cosine);
     Vec3 up = Vec3.X.cross(down);
     return frame().after(new Transform(new Vec3(u, v, w), Vec3.X, down, up));
+  }
+
+  /** Height of the seat at the lowest pan end; infinite when no bay is served. */
+  double lowestSeat() {
+    return served.stream()
+        .mapToDouble(r -> seat(r.panEnd()))
+        .min()
+        .orElse(Double.POSITIVE_INFINITY);
   }
 
   /** Level plan area under the pans, the measure of what is kept dry. */

@@ -13,10 +13,14 @@ import static org.underlee.kit.PanValue.RAIL_LEDGE;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.function.ToDoubleFunction;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.underlee.bay.Bay;
 import org.underlee.bay.Crossing;
@@ -53,6 +57,9 @@ final class FieldPlanner {
   /** Below the seat: the ledge's sheet, and the drip at a pan's end. */
   private static final double RAIL_UNDER = 0.02;
 
+  /** Metres that two sums of the same numbers may differ by. */
+  private static final double ROUNDING = SeatRange.SAME / 1000;
+
   private final FieldBays bays;
   private final Kit kit;
   private final SeatRanges seats;
@@ -68,11 +75,33 @@ final class FieldPlanner {
   /** The best plan; its {@code served} is empty when no bay can be served. */
   static FieldPlan plan(FieldBays bays, Kit kit) {
     FieldPlanner planner = new FieldPlanner(bays, kit);
+    List<FieldPlan> ends = planner.atEachEnd();
+    FieldPlan best = ends.stream().min(BEST).orElseThrow();
+    Set<String> served = best.served().stream().map(r -> r.bay().id()).collect(Collectors.toSet());
+    List<BayRun> open =
+        planner.fitting(best.lowEnd()).stream()
+            .filter(r -> !served.contains(r.bay().id()))
+            .toList();
+    List<Finding> findings = new ArrayList<>(best.findings());
+    findings.addAll(new Unseated(best, ends).findings(open));
+    return best.with(best.served().isEmpty() ? List.of() : planner.shortOfPosts(best), findings);
+  }
+
+  /** The best plan as far as the seat decides; bays without a seat have no finding yet. */
+  static FieldPlan best(FieldBays bays, Kit kit) {
+    return new FieldPlanner(bays, kit).atEachEnd().stream().min(BEST).orElseThrow();
+  }
+
+  private List<FieldPlan> atEachEnd() {
     return LowEnd.candidates(bays).stream()
-        .filter(planner::isClearOfPlyStrips)
-        .map(planner::planFor)
-        .min(BEST)
-        .orElseThrow();
+        .filter(this::isClearOfPlyStrips)
+        .map(this::planFor)
+        .toList();
+  }
+
+  private List<BayRun> fitting(LowEnd end) {
+    List<Finding> told = new ArrayList<>();
+    return overOneGutter(fitting(end, told), told);
   }
 
   /** A ply strip hangs below the joists, so it cannot pass a beam that the joists lie on. */
@@ -86,15 +115,11 @@ final class FieldPlanner {
     List<BayRun> fit = overOneGutter(fitting(end, findings), findings);
     Map<BayRun, List<SeatRange>> ranges = new LinkedHashMap<>();
     fit.forEach(r -> ranges.put(r, seats.of(r, end.passed())));
-    FieldPlan best =
-        candidates(ranges)
-            .map(seat -> at(seat, end, ranges))
-            .min(BEST)
-            .orElse(new FieldPlan(bays, kit, end, 0, List.of(), 0, Words.of(""), List.of()));
-    fit.stream()
-        .filter(r -> !best.served().contains(r))
-        .forEach(r -> findings.add(open.noSeat(r, end, best)));
-    return best.with(best.served().isEmpty() ? List.of() : shortOfPosts(best), findings);
+    return candidates(ranges)
+        .map(seat -> at(seat, end, ranges))
+        .min(BEST)
+        .orElse(new FieldPlan(bays, kit, end, 0, List.of(), 0, Words.of(""), List.of()))
+        .noting(findings);
   }
 
   private List<BayRun> fitting(LowEnd end, List<Finding> findings) {
@@ -118,7 +143,7 @@ final class FieldPlanner {
             - kit.get(GUTTER_BACK_GAP)
             - DRIP_FROM_BACK;
     List<BayRun> best = List.of();
-    for (BayRun first : fit) {
+    for (BayRun first : firstOfEach(fit, BayRun::lowFace).toList()) {
       List<BayRun> together =
           fit.stream()
               .filter(r -> r.lowFace() >= first.lowFace() - SeatRange.SAME)
@@ -126,9 +151,11 @@ final class FieldPlanner {
               .toList();
       best = FieldPlan.area(together) > FieldPlan.area(best) + SeatRange.SAME ? together : best;
     }
-    List<BayRun> kept = best;
-    fit.stream().filter(r -> !kept.contains(r)).forEach(r -> findings.add(open.noGutter(r)));
-    return kept;
+    Set<String> kept = best.stream().map(r -> r.bay().id()).collect(Collectors.toSet());
+    fit.stream()
+        .filter(r -> !kept.contains(r.bay().id()))
+        .forEach(r -> findings.add(open.noGutter(r)));
+    return best;
   }
 
   /**
@@ -166,9 +193,18 @@ final class FieldPlanner {
    * Tops of ranges, and heights at which a leg just needs no notch: the best seat is one of them.
    */
   private Stream<SeatRange> candidates(Map<BayRun, List<SeatRange>> ranges) {
-    return Stream.concat(
-        ranges.values().stream().flatMap(List::stream),
-        ranges.keySet().stream().flatMap(r -> seats.notchFree(r).stream()));
+    List<SeatRange> all =
+        Stream.concat(
+                ranges.values().stream().flatMap(List::stream),
+                ranges.keySet().stream().flatMap(r -> seats.notchFree(r).stream()))
+            .toList();
+    return firstOfEach(all, s -> s.heights().to());
+  }
+
+  /** Most bays of a field are alike: what differs by rounding only is looked at once. */
+  private static <T> Stream<T> firstOfEach(List<T> all, ToDoubleFunction<T> number) {
+    Set<Long> seen = new HashSet<>();
+    return all.stream().filter(t -> seen.add(Math.round(number.applyAsDouble(t) / ROUNDING)));
   }
 
   private FieldPlan at(SeatRange seat, LowEnd end, Map<BayRun, List<SeatRange>> ranges) {

@@ -9,7 +9,9 @@ import org.underlee.bay.Crossing;
 import org.underlee.finding.Finding;
 import org.underlee.finding.Finding.Measure;
 import org.underlee.finding.Finding.Subject;
+import org.underlee.finding.Fix;
 import org.underlee.finding.Place;
+import org.underlee.geom.Interval;
 import org.underlee.kit.Kit;
 import org.underlee.kit.PanValue;
 import org.underlee.units.Quantity;
@@ -22,6 +24,9 @@ import org.underlee.units.Words;
  * @param field {@code deck-1/field-1}
  */
 record OpenBay(String field, Kit kit) {
+  private static final String OTHERWISE =
+      "Shorten the run, move what is in the way, or use a kit with a taller rail leg.";
+
   Finding width(Bay bay, double measured, PanValue value) {
     boolean wide = value == PAN_WIDEST;
     double limit = kit.get(value);
@@ -98,28 +103,64 @@ record OpenBay(String field, Kit kit) {
         .about(subject(run.bay(), run.lowFace()));
   }
 
-  Finding noSeat(BayRun run, LowEnd end, FieldPlan best) {
+  /** The bay could be served, but not at the height that serves most of the field. */
+  Finding notAtThisSeat(BayRun run, FieldPlan best) {
     SeatRanges seats = new SeatRanges(kit);
-    List<SeatRange> own = seats.of(run, end.passed());
-    SeatRange framing = seats.withoutObstacles(run, end.passed());
+    List<SeatRange> own = seats.of(run, best.lowEnd().passed());
+    Interval framing = seats.withoutObstacles(run, best.lowEnd().passed()).heights();
     Words why =
-        own.isEmpty()
-            ? Words.of(
-                "no seat height serves it at a fall of %s. By the framing alone the seat at the"
-                    + " high end may lie from %s%s; left open.",
-                Quantity.fall(kit.fall()), words(framing), inTheWay(run))
-            : Words.of(
-                "the field's seat is at %s from the joist bottom, which serves more bays; this bay"
-                    + " alone allows %s; left open.",
-                Quantity.length(best.seatHigh()),
-                Words.join(" or ", own.stream().map(OpenBay::words).toList()));
+        Words.of(
+            "the field's seat is at %s from the joist bottom, which serves more bays; this bay"
+                + " alone allows %s; left open.",
+            Quantity.length(best.seatHigh()),
+            Words.join(" or ", own.stream().map(OpenBay::words).toList()));
     return Finding.measured(
             LayoutRules.NO_SEAT,
             place(run.bay()),
             why,
-            Measure.lengths(framing.heights().to(), framing.heights().from()),
-            "Shorten the run, move what is in the way, or use a kit with a taller rail leg.")
+            Measure.lengths(framing.to(), framing.from()),
+            OTHERWISE)
         .about(new Subject(field, run.bay().id(), place(run.bay()), Optional.empty()));
+  }
+
+  /** No height at all serves the bay. */
+  Finding noSeat(BayRun run, Conflict conflict, List<Alternative> alternatives) {
+    Words why =
+        Words.of(
+            "no seat height serves it at a fall of %s. At the high end the seat must be %s from"
+                + " the joist bottom: these limits conflict, and without any one of them a height is"
+                + " left; left open.",
+            Quantity.fall(kit.fall()), conflict.words());
+    Interval lowest = conflict.limits().get(0).forbidden();
+    Interval highest = conflict.limits().get(conflict.limits().size() - 1).forbidden();
+    return Finding.measured(
+            LayoutRules.NO_SEAT,
+            place(run.bay()),
+            why,
+            Measure.lengths(highest.from(), lowest.to()),
+            fix(alternatives))
+        .about(new Subject(field, run.bay().id(), place(run.bay()), Optional.empty()));
+  }
+
+  private static Fix fix(List<Alternative> alternatives) {
+    if (alternatives.isEmpty()) {
+      return Fix.of(OTHERWISE);
+    }
+    Words words =
+        Words.of(
+            "What would serve it: %s. Else: %s",
+            Words.join("; ", alternatives.stream().map(Alternative::words).toList()), OTHERWISE);
+    return alternatives.stream()
+        .filter(a -> a.runPerFall().isPresent())
+        .findFirst()
+        .map(
+            a ->
+                Fix.with(
+                    words,
+                    new Fix.Action(
+                        List.of(new Fix.Option("--fall", "1:" + a.runPerFall().orElseThrow())),
+                        a.price())))
+        .orElse(Fix.of(words));
   }
 
   private static Words words(SeatRange range) {
@@ -129,15 +170,6 @@ record OpenBay(String field, Kit kit) {
         range.bottomWhy(),
         Quantity.length(range.heights().to()),
         range.topWhy());
-  }
-
-  private static Words inTheWay(BayRun run) {
-    List<Obstacle> obstacles = Obstacle.in(run);
-    return obstacles.isEmpty()
-        ? Words.of("")
-        : Words.of(
-            ", and in the way are %s",
-            Words.join(", ", obstacles.stream().map(Obstacle::words).toList()));
   }
 
   private Subject subject(Bay bay, double measured) {

@@ -11,6 +11,7 @@ import static org.underlee.kit.PanValue.RAIL_LEG;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import org.underlee.bay.Bay;
 import org.underlee.framing.Support;
 import org.underlee.geom.Interval;
 import org.underlee.kit.Items;
@@ -46,43 +47,63 @@ record SeatRanges(Kit kit) {
     return ranges;
   }
 
+  /** Every limit on the seat in a bay; no height of {@link #of} breaks one. */
+  List<SeatLimit> limits(BayRun run, List<Support> beamsPassed) {
+    List<SeatLimit> limits = framing(run, beamsPassed);
+    for (Obstacle o : Obstacle.in(run)) {
+      Interval forbidden = new Interval(under(o), over(o.heights().to(), o.stretch().to()));
+      limits.add(new SeatLimit(forbidden, Words.of("the pan passes under or over %s", o.words())));
+    }
+    return limits;
+  }
+
   /** What the framing alone allows; its ends are the wrong way round when it allows nothing. */
   SeatRange withoutObstacles(BayRun run, List<Support> beamsPassed) {
-    double from = run.bay().stretch().from();
-    double headRail =
-        run.bay().joistTop(from)
-            - kit.get(PAN_HEM)
-            - kit.get(CLEARANCE_ABOVE)
-            - kit.get(HEAD_RAIL_LEAST_LEG)
-            + fall() * from;
+    List<SeatLimit> limits = framing(run, beamsPassed);
+    SeatLimit floor =
+        limits.stream()
+            .filter(SeatLimit::isFloor)
+            .reduce((a, b) -> b.forbidden().to() > a.forbidden().to() ? b : a)
+            .orElseThrow();
+    SeatLimit ceiling =
+        limits.stream()
+            .filter(SeatLimit::isCeiling)
+            .reduce((a, b) -> b.forbidden().from() < a.forbidden().from() ? b : a)
+            .orElseThrow();
+    return new SeatRange(
+        new Interval(floor.forbidden().to(), ceiling.forbidden().from()),
+        run.bay().id(),
+        floor.why(),
+        ceiling.why());
+  }
+
+  private List<SeatLimit> framing(BayRun run, List<Support> beamsPassed) {
+    Bay bay = run.bay();
+    double from = bay.stretch().from();
     // joists may be crowned or sag, so that any station may bind
-    double[] stations = run.bay().turns(from, run.railEnd());
-    double leg =
-        Arrays.stream(stations).map(v -> run.bay().joistTop(v) + fall() * v).min().orElseThrow()
-            - kit.get(RAIL_LEG);
-    double ceiling = Math.min(headRail, leg);
-    String ceilingWhy =
-        leg < headRail
-            ? "the rail leg ends at the joist top"
-            : "the head rail needs room below the boards";
-    double floor =
-        Arrays.stream(stations).map(v -> run.bay().joistBottom(v) + fall() * v).max().orElseThrow()
-            + kit.get(JOIST_EDGE_DISTANCE)
-            + kit.get(RAIL_FASTENER_MARGIN)
-            - kit.get(RAIL_LEG);
-    String floorWhy = "the rail leg must reach the joist above its edge distance";
+    double[] stations = bay.turns(from, run.railEnd());
+    double lowestTop =
+        Arrays.stream(stations).map(v -> bay.joistTop(v) + fall() * v).min().orElseThrow();
+    double highestBottom =
+        Arrays.stream(stations).map(v -> bay.joistBottom(v) + fall() * v).max().orElseThrow();
+    double headRail = kit.get(PAN_HEM) + kit.get(CLEARANCE_ABOVE) + kit.get(HEAD_RAIL_LEAST_LEG);
+    double screw = kit.get(JOIST_EDGE_DISTANCE) + kit.get(RAIL_FASTENER_MARGIN);
+    List<SeatLimit> limits = new ArrayList<>();
+    limits.add(
+        SeatLimit.atMost(
+            bay.joistTop(from) - headRail + fall() * from,
+            "the head rail needs room below the boards"));
+    limits.add(
+        SeatLimit.atMost(lowestTop - kit.get(RAIL_LEG), "the rail leg ends at the joist top"));
+    limits.add(
+        SeatLimit.atLeast(
+            highestBottom + screw - kit.get(RAIL_LEG),
+            "the rail leg must reach the joist above its edge distance"));
     for (Support beam : beamsPassed) {
       double over = over(beam.shape().heights().to(), beam.shape().along().to());
-      if (over > floor) {
-        floor = over;
-        floorWhy = "the pan passes over a drop beam";
-      }
+      limits.add(SeatLimit.atLeast(over, "the pan passes over a drop beam"));
     }
-    return new SeatRange(
-        new Interval(floor, ceiling),
-        run.bay().id(),
-        Words.plain(floorWhy),
-        Words.plain(ceilingWhy));
+    return limits;
   }
 
   private List<SeatRange> without(SeatRange range, Obstacle o) {
