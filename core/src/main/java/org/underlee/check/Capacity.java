@@ -34,7 +34,6 @@ import org.underlee.units.Lengths;
 import org.underlee.units.Lengths.UnitSystem;
 import org.underlee.units.Quantity;
 import org.underlee.units.Quantity.Kind;
-import org.underlee.units.RainRates;
 import org.underlee.units.Words;
 
 /**
@@ -58,9 +57,6 @@ public final class Capacity implements Check {
           "The least of the accepted methods in docs/reference/rain-and-capacities.md",
           "An outlet or its downspout carries less than the rain that must be reckoned with.");
 
-  /** Common practice: half an inch from the water to the rim. */
-  private static final double FREEBOARD = Lengths.INCH / 2;
-
   private static final double LEVEL = 0;
 
   @Override
@@ -71,10 +67,12 @@ public final class Capacity implements Check {
   @Override
   public Answer of(CheckInput input) {
     Storm storm = input.storm();
-    Rater rater = new Rater(CapacityData.builtIn(), FREEBOARD);
+    Rater rater =
+        new Rater(
+            CapacityData.builtIn(), input.data().get(ProofData.Key.FREEBOARD_MM) * Lengths.MM);
     List<Finding> found = new ArrayList<>();
     for (Assembled f : input.fields()) {
-      List<Rating> ratings = ratings(f, storm, rater);
+      List<Rating> ratings = ratings(f, input, rater);
       worst(ratings, p -> p == Rating.Part.GUTTER)
           .ifPresent(r -> found.add(finding(f, GUTTER, "the gutter", r, storm)));
       worst(ratings, p -> p != Rating.Part.GUTTER)
@@ -86,7 +84,7 @@ public final class Capacity implements Check {
             new SiteQuestion(
                 "What rain must drains be made for here?",
                 "Gutters and downspouts were looked at for rain of "
-                    + RainRates.format(storm.intensity(), UnitSystem.IMPERIAL)
+                    + Quantity.of(Kind.RAIN, storm.intensity()).in(UnitSystem.IMPERIAL)
                     + " ("
                     + storm.name()
                     + "), and for no wall or roof that sheds onto the deck.",
@@ -99,7 +97,7 @@ public final class Capacity implements Check {
         .max(Comparator.comparingDouble(Rating::use));
   }
 
-  private static List<Rating> ratings(Assembled f, Storm storm, Rater rater) {
+  private static List<Rating> ratings(Assembled f, CheckInput input, Rater rater) {
     double area = f.served().stream().mapToDouble(b -> area(f, b)).sum();
     double whole = f.all(PartKind.GUTTER).mapToDouble(p -> p.part().length()).sum();
     if (!(area > 0 && whole > 0)) {
@@ -108,15 +106,14 @@ public final class Capacity implements Check {
     Opening spout =
         new Opening.Round(
             f.kit().get(DOWNSPOUT_DIAMETER) - 2 * f.kit().item(Items.DOWNSPOUT).thickness());
+    double perMetre = input.storm().flow(area) / whole;
+    double roughness = input.data().get(ProofData.Key.ROUGHNESS_SMOOTH);
     return f.all(PartKind.OUTLET)
         .map(o -> into(f, o.part().id()))
         .filter(arms -> !arms.isEmpty())
         .flatMap(
             arms ->
-                rater
-                    .rate(gutter(f, arms, spout, storm.flow(area) / whole), spout)
-                    .ratings()
-                    .stream())
+                rater.rate(gutter(f, arms, spout, perMetre, roughness), spout).ratings().stream())
         .toList();
   }
 
@@ -125,15 +122,17 @@ public final class Capacity implements Check {
    *
    * @param arms lengths of its pieces, from both sides
    * @param perMetre what drips into each metre, m³/s
+   * @param roughness Manning's n
    */
-  private static GutterRun gutter(Assembled f, List<Double> arms, Opening spout, double perMetre) {
+  private static GutterRun gutter(
+      Assembled f, List<Double> arms, Opening spout, double perMetre, double roughness) {
     double thick = f.kit().item(Items.GUTTER).thickness();
     double length = arms.stream().mapToDouble(Double::doubleValue).sum();
     return new GutterRun(
         length,
         Trough.box(f.kit().get(GUTTER_WIDTH) - 2 * thick, f.kit().get(GUTTER_DEPTH) - thick),
         LEVEL,
-        ProofData.builtIn().get(ProofData.Key.ROUGHNESS_SMOOTH),
+        roughness,
         List.of(new Inflow(0, length, perMetre * length)),
         List.of(Outlet.hole(arms.size() > 1 ? arms.get(0) : 0, spout)));
   }

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import org.underlee.bay.FieldBays;
+import org.underlee.drainage.flow.ProofData;
 import org.underlee.drainage.flow.Storm;
 import org.underlee.framing.BuildingElement;
 import org.underlee.layout.FieldLayout;
@@ -14,9 +15,14 @@ import org.underlee.layout.Layout;
  *
  * @param elements everything in the model that stands near the framing
  * @param storm the rain that must be carried away
+ * @param data numbers that several checks share, each with its source
  */
 public record CheckInput(
-    List<Assembled> fields, List<BuildingElement> elements, Layout layout, Storm storm) {
+    List<Assembled> fields,
+    List<BuildingElement> elements,
+    Layout layout,
+    Storm storm,
+    ProofData data) {
   public CheckInput {
     fields = List.copyOf(fields);
     elements = List.copyOf(elements);
@@ -28,7 +34,7 @@ public record CheckInput(
         layout.fields().stream()
             .flatMap(f -> bays(bays, f).map(b -> Assembled.of(f, b, layout.kit())).stream())
             .toList();
-    return new CheckInput(fields, elements, layout, storm);
+    return new CheckInput(fields, elements, layout, storm, ProofData.builtIn());
   }
 
   private static Optional<FieldBays> bays(List<FieldBays> all, FieldLayout field) {

@@ -6,6 +6,8 @@ import static org.underlee.kit.PanValue.GUTTER_WIDTH;
 import java.util.List;
 import java.util.Optional;
 import org.underlee.bay.Bay;
+import org.underlee.drainage.flow.ProofData;
+import org.underlee.drainage.flow.WetLoad;
 import org.underlee.finding.Finding;
 import org.underlee.finding.Finding.Measure;
 import org.underlee.finding.Fix;
@@ -14,6 +16,7 @@ import org.underlee.finding.Rule;
 import org.underlee.kit.Kit;
 import org.underlee.layout.Part;
 import org.underlee.layout.PartKind;
+import org.underlee.units.Lengths;
 import org.underlee.units.Quantity;
 import org.underlee.units.Quantity.Kind;
 import org.underlee.units.Words;
@@ -30,13 +33,10 @@ public final class DeadLoad implements Check {
           "span tables carry 10 psf dead (DCA 6), framing and boards take about 5 psf",
           "The assembly with water in it weighs more than an ordinary deck has to spare.");
 
-  /** 5 psf: 10 psf in span tables less joists and 5/4 boards. */
-  private static final double SPARE = 5 * 0.45359237 / (0.3048 * 0.3048);
+  /** In pascals, 5 psf: 10 psf in span tables less joists and 5/4 boards. */
+  private static final double SPARE = 5 * WetLoad.PSF;
 
   private static final double WATER = 1000;
-
-  /** 1/16 in of water on the pans while it rains. */
-  private static final double FILM = 0.0254 / 16;
 
   @Override
   public List<Rule> rules() {
@@ -45,13 +45,17 @@ public final class DeadLoad implements Check {
 
   @Override
   public Answer of(CheckInput input) {
-    return Answer.found(input.fields().stream().flatMap(f -> judge(f).stream()).toList());
+    double film = input.data().get(ProofData.Key.FILM_MM) * Lengths.MM;
+    return Answer.found(input.fields().stream().flatMap(f -> judge(f, film).stream()).toList());
   }
 
-  private static Optional<Finding> judge(Assembled f) {
+  private static Optional<Finding> judge(Assembled f, double film) {
     double area = f.served().stream().mapToDouble(DeadLoad::area).sum();
-    double load = area > 0 ? weight(f) / area + FILM * WATER : 0;
-    return load > SPARE ? Optional.of(finding(f, load)) : Optional.empty();
+    if (!(area > 0)) {
+      return Optional.empty();
+    }
+    WetLoad load = new WetLoad(parts(f), film * area * WATER, gutter(f), area);
+    return load.left(SPARE) < 0 ? Optional.of(finding(f, load)) : Optional.empty();
   }
 
   private static double area(Bay bay) {
@@ -59,25 +63,27 @@ public final class DeadLoad implements Check {
     return (bay.right().centre(v) - bay.left().centre(v)) * bay.length();
   }
 
-  private static double weight(Assembled f) {
+  private static double parts(Assembled f) {
     Kit kit = f.kit();
-    double parts =
-        f.parts().stream()
-            .map(Placed::part)
-            .mapToDouble(p -> p.volume() * kit.materialOf(kit.item(p.item())).density())
-            .sum();
-    double gutter =
-        f.all(PartKind.GUTTER).map(Placed::part).mapToDouble(Part::length).sum()
-            * kit.get(GUTTER_WIDTH)
-            * kit.get(GUTTER_DEPTH);
-    return parts + gutter * WATER;
+    return f.parts().stream()
+        .map(Placed::part)
+        .mapToDouble(p -> p.volume() * kit.materialOf(kit.item(p.item())).density())
+        .sum();
   }
 
-  private static Finding finding(Assembled f, double load) {
+  private static double gutter(Assembled f) {
+    return f.all(PartKind.GUTTER).map(Placed::part).mapToDouble(Part::length).sum()
+        * f.kit().get(GUTTER_WIDTH)
+        * f.kit().get(GUTTER_DEPTH)
+        * WATER;
+  }
+
+  private static Finding finding(Assembled f, WetLoad load) {
+    Quantity weighs = Quantity.of(Kind.LOAD, WetLoad.mass(load.blocked()));
     return f.found(
         HEAVY,
-        Words.of("the assembly weighs %s with its gutter full.", Quantity.of(Kind.LOAD, load)),
-        new Measure(Quantity.of(Kind.LOAD, load), Quantity.of(Kind.LOAD, SPARE)),
+        Words.of("the assembly weighs %s with its gutter full.", weighs),
+        new Measure(weighs, Quantity.of(Kind.LOAD, WetLoad.mass(SPARE))),
         Fix.of("Use a lighter kit, or have the deck's reserve looked at by an engineer."));
   }
 }

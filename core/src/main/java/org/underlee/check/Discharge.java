@@ -4,6 +4,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import org.underlee.drainage.flow.ProofData;
 import org.underlee.finding.Finding;
 import org.underlee.finding.Finding.Measure;
 import org.underlee.finding.Level;
@@ -24,8 +25,6 @@ public final class Discharge implements Check {
               + " practice",
           "A downspout ends close to a wall or a footing of the house.");
 
-  private static final double LEAST = 5 * Lengths.FOOT;
-
   /** The deck's own pad footings stand below its posts; a strip footing carries a house. */
   private static final Set<String> HOUSE = house();
 
@@ -43,9 +42,10 @@ public final class Discharge implements Check {
   @Override
   public Answer of(CheckInput input) {
     List<BuildingElement> house = input.ofClass(HOUSE);
+    double least = input.data().get(ProofData.Key.DISCHARGE_DISTANCE_MM) * Lengths.MM;
     List<Finding> found =
         input.fields().stream()
-            .flatMap(f -> f.all(PartKind.ELBOW).flatMap(e -> judge(f, e, house).stream()))
+            .flatMap(f -> f.all(PartKind.ELBOW).flatMap(e -> judge(f, e, house, least).stream()))
             .toList();
     return new Answer(
         found,
@@ -61,9 +61,10 @@ public final class Discharge implements Check {
                 "plumbing code: separate systems")));
   }
 
-  private static Optional<Finding> judge(Assembled f, Placed shoe, List<BuildingElement> house) {
+  private static Optional<Finding> judge(
+      Assembled f, Placed shoe, List<BuildingElement> house, double least) {
     return FallDirection.nearest(f, house, shoe.box())
-        .filter(n -> n.distance() < LEAST)
+        .filter(n -> n.distance() < least)
         .map(
             n ->
                 Finding.measured(
@@ -72,7 +73,7 @@ public final class Discharge implements Check {
                         Words.of(
                             "the downspout lets its water out near %s #%s.",
                             n.element().ifcClass(), n.element().instance()),
-                        Measure.lengths(n.distance(), LEAST),
+                        Measure.lengths(n.distance(), least),
                         "Lead the water on with a pipe or a splash block, or move the outlet to the"
                             + " far end.")
                     .about(

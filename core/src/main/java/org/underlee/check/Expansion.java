@@ -4,9 +4,10 @@ import static org.underlee.kit.PanValue.PAN_DRIP_SETBACK;
 import static org.underlee.kit.PanValue.RAIL_END_GAP;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
+import org.underlee.drainage.flow.ProofData;
 import org.underlee.finding.Finding;
 import org.underlee.finding.Finding.Measure;
 import org.underlee.finding.Fix;
@@ -33,25 +34,6 @@ public final class Expansion implements Check {
   /** 100 degrees F, from -20 to 80 in shade; the sun adds as much on dark sheet. */
   private static final double WARMING = 100 * 5.0 / 9;
 
-  /** Linear expansion per kelvin of what has the word in its name. */
-  private record Coefficient(String word, double perKelvin) {}
-
-  /** Tables of linear expansion; vinyl as for conduit. */
-  private static final List<Coefficient> COEFFICIENTS =
-      List.of(
-          new Coefficient("vinyl", 60.8e-6),
-          new Coefficient("pvc", 60.8e-6),
-          new Coefficient("polypropylene", 100e-6),
-          new Coefficient("polycarbonate", 65e-6),
-          new Coefficient("alumin", 23.6e-6),
-          new Coefficient("copper", 17e-6),
-          new Coefficient("steel", 12e-6));
-
-  private static Optional<Coefficient> of(Material material) {
-    String name = material.name().toLowerCase(Locale.ROOT);
-    return COEFFICIENTS.stream().filter(c -> name.contains(c.word)).findFirst();
-  }
-
   @Override
   public List<Rule> rules() {
     return List.of(NO_ROOM);
@@ -62,22 +44,26 @@ public final class Expansion implements Check {
     List<Finding> found = new ArrayList<>();
     List<SiteQuestion> asked = new ArrayList<>();
     for (Assembled f : input.fields()) {
-      judge(f, PartKind.SIDE_RAIL, f.kit().get(RAIL_END_GAP), found, asked);
-      judge(f, PartKind.PAN, f.kit().get(PAN_DRIP_SETBACK), found, asked);
+      judge(f, input.data(), PartKind.SIDE_RAIL, f.kit().get(RAIL_END_GAP), found, asked);
+      judge(f, input.data(), PartKind.PAN, f.kit().get(PAN_DRIP_SETBACK), found, asked);
     }
     return new Answer(found, asked.stream().distinct().toList());
   }
 
   private static void judge(
-      Assembled f, PartKind kind, double gap, List<Finding> found, List<SiteQuestion> asked) {
-    Optional<Placed> longest =
-        f.all(kind).max(java.util.Comparator.comparingDouble(p -> p.part().length()));
+      Assembled f,
+      ProofData data,
+      PartKind kind,
+      double gap,
+      List<Finding> found,
+      List<SiteQuestion> asked) {
+    Optional<Placed> longest = f.all(kind).max(Comparator.comparingDouble(p -> p.part().length()));
     if (longest.isEmpty()) {
       return;
     }
     Material material = f.kit().materialOf(f.kit().item(longest.get().part().item()));
-    Optional<Coefficient> c = of(material);
-    if (c.isEmpty()) {
+    Optional<ProofData.Expansion> grows = data.expansionOf(material.name());
+    if (grows.isEmpty()) {
       asked.add(
           new SiteQuestion(
               "How much does " + material.name() + " grow with warmth?",
@@ -86,7 +72,7 @@ public final class Expansion implements Check {
       return;
     }
     double length = longest.get().part().length();
-    double movement = length * c.get().perKelvin() * WARMING;
+    double movement = grows.get().movement(length, WARMING);
     if (movement > gap) {
       found.add(finding(f, kind, length, movement, gap));
     }

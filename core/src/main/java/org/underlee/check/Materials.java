@@ -3,6 +3,7 @@ package org.underlee.check;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import org.underlee.drainage.flow.ProofData.Verdict;
 import org.underlee.finding.Finding;
 import org.underlee.finding.Fix;
 import org.underlee.finding.Level;
@@ -27,6 +28,10 @@ public final class Materials implements Check {
           Rule.COMMON_PRACTICE + ": no copper with aluminium or zinc, or uphill of them",
           "The kit has copper together with aluminium or galvanised steel.");
 
+  private static final String LUMBER = "treated lumber";
+  private static final List<String> METALS_OF_TABLE =
+      List.of("aluminium", "galvanised steel", "copper", "stainless steel");
+
   private static final List<String> TREATED_WORDS =
       List.of("treated", "acq", " pt ", "preservative");
 
@@ -37,17 +42,31 @@ public final class Materials implements Check {
 
   @Override
   public Answer of(CheckInput input) {
-    List<String> metals =
-        input.layout().kit().materials().stream()
-            .map(m -> m.name().toLowerCase(Locale.ROOT))
-            .toList();
-    boolean eaten = metals.stream().anyMatch(m -> m.contains("alumin") || m.contains("galvani"));
-    boolean copper = metals.stream().anyMatch(m -> m.contains("copper"));
+    List<String> metals = metals(input);
+    boolean eaten = metals.stream().anyMatch(m -> verdict(input, LUMBER, m) == Verdict.SEPARATE);
     Answer answer = Answer.asked();
-    if (eaten && copper && !input.fields().isEmpty()) {
+    if (areForbidden(input, metals) && !input.fields().isEmpty()) {
       answer = answer.and(Answer.found(List.of(metals(input.fields().get(0)))));
     }
     return eaten ? answer.and(treated(input)) : answer;
+  }
+
+  /** The kit's metals as the table names them. Sheet is cut on site, so a coat does not count. */
+  private static List<String> metals(CheckInput input) {
+    return input.layout().kit().materials().stream()
+        .map(m -> m.name().toLowerCase(Locale.ROOT))
+        .flatMap(name -> METALS_OF_TABLE.stream().filter(name::contains))
+        .distinct()
+        .toList();
+  }
+
+  private static boolean areForbidden(CheckInput input, List<String> metals) {
+    return metals.stream()
+        .anyMatch(a -> metals.stream().anyMatch(b -> verdict(input, a, b) == Verdict.FORBIDDEN));
+  }
+
+  private static Verdict verdict(CheckInput input, String one, String other) {
+    return input.data().contact(one, other).map(c -> c.verdict()).orElse(Verdict.ALLOWED);
   }
 
   private static Answer treated(CheckInput input) {

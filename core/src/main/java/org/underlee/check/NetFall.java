@@ -3,6 +3,8 @@ package org.underlee.check;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.underlee.drainage.flow.PanSurface;
+import org.underlee.drainage.flow.ProofData;
 import org.underlee.finding.Finding;
 import org.underlee.finding.Finding.Measure;
 import org.underlee.finding.Fix;
@@ -37,14 +39,8 @@ public final class NetFall implements Check {
               + " tables)",
           "Little fall is left once the joists bend under their load.");
 
-  /** Turn of a joist's end over deflection and span: 16/5, elastic beam under even load. */
-  private static final double END_TURN = 3.2;
-
   /** 10 psf dead over 40 psf live. */
   private static final double DEAD_OVER_LIVE = 0.25;
-
-  /** Long-term factor for wet service, NDS: from memory. */
-  private static final double CREEP = 2;
 
   /** Falls that are easy to set out: 3/16, 1/4, 3/8 and 1/2 in per ft. */
   private static final int[] STEEPER = {64, 48, 32, 24};
@@ -57,32 +53,35 @@ public final class NetFall implements Check {
   @Override
   public Answer of(CheckInput input) {
     List<Finding> found = new ArrayList<>();
-    input.fields().forEach(f -> judge(f).ifPresent(found::add));
+    input.fields().forEach(f -> judge(f, inUse(input.data())).ifPresent(found::add));
     return Answer.found(found);
   }
 
-  private static double endTurn(double deflection) {
-    return END_TURN * deflection;
+  /** What a fall loses at the low end when the joist sags by a share of its span. */
+  private static double lost(double sag) {
+    return -new PanSurface(1, 0, sag, 0).atOutlet();
   }
 
   /** What the low end loses at full live load, and what it loses in use. */
   private static double atLive() {
-    return endTurn(Limits.LIVE_DEFLECTION);
+    return lost(Limits.LIVE_DEFLECTION);
   }
 
-  private static double inUse() {
-    return endTurn(Limits.LIVE_DEFLECTION) * DEAD_OVER_LIVE * CREEP;
+  private static double inUse(ProofData data) {
+    return lost(
+        Limits.LIVE_DEFLECTION * DEAD_OVER_LIVE * data.get(ProofData.Key.JOIST_CREEP_FACTOR));
   }
 
-  private static Optional<Finding> judge(Assembled f) {
-    double used = f.layout().fall() - inUse();
+  private static Optional<Finding> judge(Assembled f, double inUse) {
+    double used = f.layout().fall() - inUse;
     double crowd = f.layout().fall() - atLive();
     boolean tooLow = used < Limits.FALL_LEAST;
     boolean low = used < Limits.FALL_ADVISED || crowd < Limits.FALL_LEAST;
-    return tooLow || low ? Optional.of(finding(f, used, crowd, tooLow)) : Optional.empty();
+    return tooLow || low ? Optional.of(finding(f, inUse, crowd, tooLow)) : Optional.empty();
   }
 
-  private static Finding finding(Assembled f, double used, double crowd, boolean tooLow) {
+  private static Finding finding(Assembled f, double inUse, double crowd, boolean tooLow) {
+    double used = f.layout().fall() - inUse;
     return f.found(
         tooLow ? TOO_LOW : LOW,
         Words.of(
@@ -92,11 +91,11 @@ public final class NetFall implements Check {
             Quantity.fall(f.layout().fall()), Quantity.fall(used), Quantity.fall(crowd)),
         new Measure(
             Quantity.fall(used), Quantity.fall(tooLow ? Limits.FALL_LEAST : Limits.FALL_ADVISED)),
-        fix());
+        fix(inUse));
   }
 
-  private static Fix fix() {
-    double least = Math.max(Limits.FALL_ADVISED + inUse(), Limits.FALL_LEAST + atLive());
+  private static Fix fix(double inUse) {
+    double least = Math.max(Limits.FALL_ADVISED + inUse, Limits.FALL_LEAST + atLive());
     Words advice = Words.of("Give the pans a fall of %s or steeper.", Quantity.fall(least));
     for (int run : STEEPER) {
       double fall = 1.0 / run;
@@ -105,7 +104,7 @@ public final class NetFall implements Check {
             advice,
             new Fix.Action(
                 List.of(new Fix.Option("--fall", "1:" + run)),
-                Words.of("%s is left at the low end", Quantity.fall(fall - inUse()))));
+                Words.of("%s is left at the low end", Quantity.fall(fall - inUse))));
       }
     }
     return Fix.of(advice);

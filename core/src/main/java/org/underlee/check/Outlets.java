@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
 import java.util.stream.Collectors;
+import org.underlee.drainage.flow.ProofData;
 import org.underlee.finding.Finding;
 import org.underlee.finding.Finding.Measure;
 import org.underlee.finding.Fix;
@@ -39,7 +40,6 @@ public final class Outlets implements Check {
           "A downspout turns often; leaves lodge at each turn.");
 
   private static final int LEAST_OUTLETS = 2;
-  private static final int MOST_ELBOWS = 4;
   private static final double LONGEST = 40 * Lengths.FOOT;
 
   @Override
@@ -59,9 +59,10 @@ public final class Outlets implements Check {
       if (longest > LONGEST) {
         found.add(tooLong(f, longest));
       }
+      long most = Math.round(input.data().get(ProofData.Key.ELBOWS_MOST));
       long elbows = outlets == 0 ? 0 : f.all(PartKind.ELBOW).count() / outlets;
-      if (elbows > MOST_ELBOWS) {
-        found.add(turns(f, elbows));
+      if (elbows > most) {
+        found.add(turns(f, elbows, most));
       }
     }
     return new Answer(
@@ -108,11 +109,11 @@ public final class Outlets implements Check {
         Fix.of("Use a kit with a shorter gutterLongestMm, for more outlets."));
   }
 
-  private static Finding turns(Assembled f, long elbows) {
+  private static Finding turns(Assembled f, long elbows, long most) {
     return f.found(
         TURNS,
         Words.of("a downspout has %s elbows.", Quantity.count(elbows)),
-        new Measure(Quantity.count(elbows), Quantity.count(MOST_ELBOWS)),
+        new Measure(Quantity.count(elbows), Quantity.count(most)),
         Fix.of("Move the outlet to where the downspout runs straight down."));
   }
 }

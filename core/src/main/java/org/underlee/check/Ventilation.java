@@ -8,6 +8,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.underlee.bay.Bay;
+import org.underlee.drainage.flow.ProofData;
 import org.underlee.finding.Finding;
 import org.underlee.finding.Finding.Measure;
 import org.underlee.finding.Level;
@@ -30,8 +31,6 @@ public final class Ventilation implements Check {
           "IBC 2018 2304.12.2.6: net free area 1/150 of each separate space",
           "A bay above a pan has too little opening to dry out.");
 
-  private static final double LEAST = 1.0 / 150;
-
   @Override
   public List<Rule> rules() {
     return List.of(CLOSED);
@@ -41,7 +40,7 @@ public final class Ventilation implements Check {
   public Answer of(CheckInput input) {
     List<Finding> found = new ArrayList<>();
     for (Assembled f : input.fields()) {
-      f.served().forEach(b -> judge(f, b).ifPresent(found::add));
+      f.served().forEach(b -> judge(f, b, input.data()).ifPresent(found::add));
     }
     return new Answer(
         found,
@@ -52,16 +51,18 @@ public final class Ventilation implements Check {
                 "IBC 2018 2304.12.2.6")));
   }
 
-  private static Optional<Finding> judge(Assembled f, Bay bay) {
-    double share = open(f, bay) / (bay.clearWidthHigh() * bay.length());
-    return share >= LEAST
+  private static Optional<Finding> judge(Assembled f, Bay bay, ProofData data) {
+    double area = bay.clearWidthHigh() * bay.length();
+    double share = open(f, bay) / area;
+    double least = data.ventArea(area) / area;
+    return share >= least
         ? Optional.empty()
         : Optional.of(
             Finding.measured(
                     CLOSED,
                     f.place(),
                     Words.of("too little stays open above the pan for the bay to dry out."),
-                    new Measure(Quantity.of(Kind.FACTOR, share), Quantity.of(Kind.FACTOR, LEAST)),
+                    new Measure(Quantity.of(Kind.FACTOR, share), Quantity.of(Kind.FACTOR, least)),
                     "Lower the seat, or put vents with insect mesh into the rim.")
                 .about(f.subject(bay, Optional.of(Quantity.of(Kind.FACTOR, share)))));
   }

@@ -1,10 +1,12 @@
 package org.underlee.drainage;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Function;
+import java.util.stream.Collectors;
 import org.underlee.finding.Finding;
 import org.underlee.finding.Finding.Measure;
 import org.underlee.finding.Fix;
@@ -52,7 +54,16 @@ public final class DrainageFindings {
           .computeIfAbsent(new Cause(leak.field(), leak.cause()), c -> new ArrayList<>())
           .add(leak);
     }
-    causes.forEach(this::leaks);
+    Map<String, List<Leak>> drips = new LinkedHashMap<>();
+    causes.forEach(
+        (cause, leaks) -> {
+          if (rule(cause.cause, area(leaks)).equals(DrainageRules.DRIP)) {
+            drips.computeIfAbsent(cause.field, f -> new ArrayList<>()).addAll(leaks);
+          } else {
+            leaks(cause, leaks);
+          }
+        });
+    drips.forEach(this::drips);
     proof.flat().forEach(this::flat);
     proof.ponds().stream().filter(p -> p.volume() > WORTH_SAYING).forEach(this::pond);
     proof.blocked().forEach(this::blocked);
@@ -60,7 +71,7 @@ public final class DrainageFindings {
   }
 
   private void leaks(Cause cause, List<Leak> leaks) {
-    double area = leaks.stream().mapToDouble(Leak::area).sum();
+    double area = area(leaks);
     Leak worst = leaks.get(0);
     String part = worst.parts().isEmpty() ? "" : worst.parts().get(0);
     Words message =
@@ -80,6 +91,45 @@ public final class DrainageFindings {
             message,
             new Measure(Quantity.of(Kind.SHARE, area / proof.area()), Quantity.of(Kind.SHARE, 0)),
             Fix.of(cause.cause.fix())));
+  }
+
+  private static double area(List<Leak> leaks) {
+    return leaks.stream().mapToDouble(Leak::area).sum();
+  }
+
+  /** Drips of all causes in a field, told in one line: which causes, the most water first. */
+  private void drips(String field, List<Leak> leaks) {
+    Map<LeakCause, List<Leak>> causes =
+        leaks.stream().collect(Collectors.groupingBy(Leak::cause, Collectors.toList()));
+    List<LeakCause> order =
+        causes.keySet().stream()
+            .sorted(
+                Comparator.comparingDouble(
+                        (LeakCause c) -> -area(causes.getOrDefault(c, List.of())))
+                    .thenComparing(c -> c))
+            .toList();
+    List<Words> told =
+        order.stream()
+            .map(
+                c ->
+                    Words.of(
+                        "%s, in %s places",
+                        c.why(), Quantity.count(causes.getOrDefault(c, List.of()).size())))
+            .toList();
+    double area = area(leaks);
+    findings.add(
+        Finding.measured(
+            DrainageRules.DRIP,
+            Place.NOWHERE,
+            Words.of(
+                "%s: drips from %s of deck, %s in rain of %s: %s.",
+                field,
+                Quantity.area(area),
+                Quantity.of(Kind.DRIP, area * RAIN),
+                Quantity.of(Kind.RAIN, RAIN),
+                Words.join("; ", told)),
+            new Measure(Quantity.of(Kind.SHARE, area / proof.area()), Quantity.of(Kind.SHARE, 0)),
+            Fix.of(order.get(0).fix())));
   }
 
   private Rule rule(LeakCause cause, double area) {
@@ -121,7 +171,7 @@ public final class DrainageFindings {
             DrainageRules.BLOCKED,
             places.apply(outlet),
             Words.of(
-                "%s blocked: water stands %s deep and weighs %s; then %s.",
+                "%s blocked: water stands %s deep and weighs %s. Where it goes then: %s.",
                 outlet,
                 Quantity.length(water.depth()),
                 Quantity.of(Kind.MASS, water.mass()),

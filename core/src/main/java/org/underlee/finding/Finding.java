@@ -38,11 +38,7 @@ public record Finding(
 
   /** A measured value beside its limit. */
   public record Measure(Quantity measured, Quantity limit) {
-    /** Two numbers in a unit of {@link Quantity.Kind#fileUnit()}. */
-    public Measure(double measured, double limit, String unit) {
-      this(Quantity.inFile(measured, unit), Quantity.inFile(limit, unit));
-    }
-
+    /** Two lengths, in metres. */
     public static Measure lengths(double measured, double limit) {
       return new Measure(Quantity.length(measured), Quantity.length(limit));
     }

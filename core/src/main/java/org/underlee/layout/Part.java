@@ -50,41 +50,6 @@ public record Part(
     cuts = List.copyOf(cuts);
   }
 
-  /** A part without cuts, with a reason in plain text. */
-  public Part(
-      String id,
-      String label,
-      PartKind kind,
-      String field,
-      Optional<String> bay,
-      String item,
-      double length,
-      double width,
-      OptionalDouble sheetWidth,
-      OptionalDouble fall,
-      List<Extrusion> bodies,
-      Optional<Outline> section,
-      int count,
-      String reason) {
-    this(
-        id,
-        label,
-        kind,
-        field,
-        bay,
-        item,
-        length,
-        width,
-        sheetWidth,
-        OptionalDouble.empty(),
-        fall,
-        bodies,
-        section,
-        count,
-        List.of(),
-        Why.because(reason));
-  }
-
   /** The length to cut. */
   public double cutLength() {
     return sheetLength.orElse(length);

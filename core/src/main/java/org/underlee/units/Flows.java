@@ -1,8 +1,5 @@
 package org.underlee.units;
 
-import java.util.Locale;
-import org.underlee.units.Lengths.UnitSystem;
-
 /** Flows of water at the edge of the program: cubic metres per second inside. */
 public final class Flows {
   public static final double LITRE_PER_SECOND = 0.001;
@@ -16,11 +13,4 @@ public final class Flows {
   public static final double CUBIC_FOOT_PER_SECOND = Lengths.FOOT * Lengths.FOOT * Lengths.FOOT;
 
   private Flows() {}
-
-  /** {@code 1.007 L/s} or {@code 16.0 gpm}. */
-  public static String format(double flow, UnitSystem system) {
-    return system == UnitSystem.METRIC
-        ? String.format(Locale.ROOT, "%.3f L/s", flow / LITRE_PER_SECOND)
-        : String.format(Locale.ROOT, "%.1f gpm", flow / GPM);
-  }
 }

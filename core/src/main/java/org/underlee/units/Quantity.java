@@ -10,11 +10,8 @@ import org.underlee.units.Lengths.UnitSystem;
 public record Quantity(double si, Kind kind) {
   private static final double SQUARE_FOOT = Lengths.FOOT * Lengths.FOOT;
 
-  /** m³/s in a US gallon per minute: 231 in³ in 60 s, exact. */
-  private static final double GPM = 231 * Lengths.INCH * Lengths.INCH * Lengths.INCH / 60;
-
-  private static final double LITRE = 0.001;
   private static final double HOUR = 3600;
+  private static final double MINUTES = 60;
   private static final double SQUARE_CENTIMETRE = 1e-4;
 
   /** Areas below this, in m², are told in square centimetres or square inches. */
@@ -42,11 +39,11 @@ public record Quantity(double si, Kind kind) {
     /** m². */
     AREA("m2", 1),
     /** m³/s; litres per second in files. */
-    FLOW("L/s", LITRE),
+    FLOW("L/s", Flows.LITRE_PER_SECOND),
     /** m³/s of a drip; litres per hour in files. */
-    DRIP("L/h", LITRE / HOUR),
+    DRIP("L/h", Flows.LITRE_PER_SECOND / HOUR),
     /** m/s of rain; millimetres per hour in files. */
-    RAIN("mm/h", Lengths.MM / HOUR),
+    RAIN("mm/h", RainRates.MM_PER_HOUR),
     /** kg/m². */
     LOAD("kg/m2", 1),
     /** kg. */
@@ -84,20 +81,6 @@ public record Quantity(double si, Kind kind) {
     return new Quantity(squareMetres, Kind.AREA);
   }
 
-  /**
-   * A number as it stands in a file.
-   *
-   * @throws IllegalArgumentException when no kind has the unit
-   */
-  public static Quantity inFile(double number, String unit) {
-    for (Kind kind : Kind.values()) {
-      if (kind.fileUnit.equals(unit)) {
-        return new Quantity(number * kind.inFile, kind);
-      }
-    }
-    throw new IllegalArgumentException("no quantity has the unit \"" + unit + "\"");
-  }
-
   public static Quantity of(Kind kind, double si) {
     return new Quantity(si, kind);
   }
@@ -117,15 +100,18 @@ public record Quantity(double si, Kind kind) {
       case COUNT -> number(si, 0);
       case FACTOR -> number(si, 3);
       case AREA -> area(metric);
-      case FLOW -> metric ? number(si / LITRE, 2) + " L/s" : number(si / GPM, 1) + " gpm";
+      case FLOW ->
+          metric
+              ? number(si / Flows.LITRE_PER_SECOND, 2) + " L/s"
+              : number(si / Flows.GPM, 1) + " gpm";
       case DRIP ->
           metric
-              ? number(si * HOUR / LITRE, 1) + " litres an hour"
-              : number(si * HOUR / (60 * GPM), 2) + " gallons an hour";
+              ? number(si * HOUR / Flows.LITRE_PER_SECOND, 1) + " litres an hour"
+              : number(si * MINUTES / Flows.GPM, 2) + " gallons an hour";
       case RAIN ->
           metric
-              ? number(si * HOUR / Lengths.MM, 0) + " mm/h"
-              : number(si * HOUR / Lengths.INCH, 1) + " in/h";
+              ? number(si / RainRates.MM_PER_HOUR, 0) + " mm/h"
+              : number(si / RainRates.INCH_PER_HOUR, 1) + " in/h";
       case LOAD -> metric ? number(si, 1) + " kg/m²" : number(si * SQUARE_FOOT / POUND, 1) + " psf";
       case MASS -> metric ? number(si, 0) + " kg" : number(si / POUND, 0) + " lb";
       case WARMING ->

@@ -1,10 +1,8 @@
 package org.underlee.units;
 
-import java.util.Locale;
 import java.util.OptionalDouble;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import org.underlee.units.Lengths.UnitSystem;
 
 /** How hard it rains, at the edge of the program: metres per second inside. */
 public final class RainRates {
@@ -26,12 +24,5 @@ public final class RainRates {
     }
     double unit = rate.group(2).equalsIgnoreCase("mm") ? MM_PER_HOUR : INCH_PER_HOUR;
     return OptionalDouble.of(Double.parseDouble(rate.group(1)) * unit);
-  }
-
-  /** {@code 203 mm/h} or {@code 8.0 in/h}. */
-  public static String format(double rate, UnitSystem system) {
-    return system == UnitSystem.METRIC
-        ? Math.round(rate / MM_PER_HOUR) + " mm/h"
-        : String.format(Locale.ROOT, "%.1f in/h", rate / INCH_PER_HOUR);
   }
 }

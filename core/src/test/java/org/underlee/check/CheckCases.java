@@ -247,7 +247,8 @@ final class CheckCases {
         input.fields(),
         input.elements(),
         input.layout(),
-        RainData.builtIn().meant(rain).orElseThrow());
+        RainData.builtIn().meant(rain).orElseThrow(),
+        input.data());
   }
 
   /** An assembly that was laid out before something else came. */

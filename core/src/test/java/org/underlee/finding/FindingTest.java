@@ -34,7 +34,7 @@ class FindingTest {
     assertThat(plain.level()).isEqualTo(Level.WARNING);
     assertThat(plain.measure()).isEmpty();
     assertThat(plain.fix()).contains(Fix.of("narrow it"));
-    Finding.Measure measure = new Finding.Measure(600, 560, "mm");
+    Finding.Measure measure = Finding.Measure.lengths(0.6, 0.56);
     assertThat(Finding.measured(RULE, Place.NOWHERE, "wide", measure, "narrow it").measure())
         .isEqualTo(Optional.of(measure));
   }

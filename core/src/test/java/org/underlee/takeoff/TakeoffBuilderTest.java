@@ -16,6 +16,7 @@ import org.underlee.layout.FieldLayout;
 import org.underlee.layout.Layout;
 import org.underlee.layout.Part;
 import org.underlee.layout.PartKind;
+import org.underlee.layout.Why;
 import org.underlee.units.Words;
 
 class TakeoffBuilderTest {
@@ -35,10 +36,12 @@ class TakeoffBuilderTest {
         0.1,
         OptionalDouble.empty(),
         OptionalDouble.empty(),
+        OptionalDouble.empty(),
         List.of(body),
         Optional.empty(),
         1,
-        "");
+        List.of(),
+        Why.because(""));
   }
 
   private static Part screws(String id, int count) {
@@ -53,10 +56,12 @@ class TakeoffBuilderTest {
         0,
         OptionalDouble.empty(),
         OptionalDouble.empty(),
+        OptionalDouble.empty(),
         List.of(),
         Optional.empty(),
         count,
-        "");
+        List.of(),
+        Why.because(""));
   }
 
   private static Takeoff takeoff(Part... parts) {

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import org.junit.jupiter.api.Test;
 import org.underlee.units.Lengths.UnitSystem;
+import org.underlee.units.Quantity.Kind;
 
 /** A US gallon is 231 in³, an inch 25.4 mm, both exactly. */
 class FlowsTest {
@@ -27,10 +28,11 @@ class FlowsTest {
   @Test
   void flowsAndRainAreWrittenInBothSystems() {
     double flow = 15.958 * Flows.GPM;
-    assertThat(Flows.format(flow, UnitSystem.IMPERIAL)).isEqualTo("16.0 gpm");
-    assertThat(Flows.format(flow, UnitSystem.METRIC)).isEqualTo("1.007 L/s");
+    assertThat(Quantity.of(Kind.FLOW, flow).in(UnitSystem.IMPERIAL)).isEqualTo("16.0 gpm");
+    assertThat(Quantity.of(Kind.FLOW, flow).in(UnitSystem.METRIC)).isEqualTo("1.01 L/s");
+    assertThat(flow / Flows.LITRE_PER_SECOND).isCloseTo(1.0068, within(5e-5));
     double rain = 8 * RainRates.INCH_PER_HOUR;
-    assertThat(RainRates.format(rain, UnitSystem.IMPERIAL)).isEqualTo("8.0 in/h");
-    assertThat(RainRates.format(rain, UnitSystem.METRIC)).isEqualTo("203 mm/h");
+    assertThat(Quantity.of(Kind.RAIN, rain).in(UnitSystem.IMPERIAL)).isEqualTo("8.0 in/h");
+    assertThat(Quantity.of(Kind.RAIN, rain).in(UnitSystem.METRIC)).isEqualTo("203 mm/h");
   }
 }

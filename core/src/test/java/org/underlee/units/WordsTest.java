@@ -48,9 +48,11 @@ class WordsTest {
   @Test
   void flowsAndLoadsAreConvertedExactly() {
     // 1 gpm is 231 cubic inches a minute, 0.0630902 L/s; 1 in of water weighs 5.20 psf
-    assertThat(Quantity.inFile(0.0630902, "L/s").in(UnitSystem.IMPERIAL)).isEqualTo("1.0 gpm");
+    assertThat(Quantity.of(Quantity.Kind.FLOW, 0.0630902e-3).in(UnitSystem.IMPERIAL))
+        .isEqualTo("1.0 gpm");
     assertThat(Quantity.of(Quantity.Kind.LOAD, 25.4).in(UnitSystem.IMPERIAL)).isEqualTo("5.2 psf");
-    assertThat(Quantity.inFile(8 * 25.4, "mm/h").in(UnitSystem.IMPERIAL)).isEqualTo("8.0 in/h");
-    assertThat(Quantity.inFile(25.4, "mm").si()).isEqualTo(0.0254, within(1e-15));
+    assertThat(Quantity.of(Quantity.Kind.RAIN, 8 * 0.0254 / 3600).in(UnitSystem.IMPERIAL))
+        .isEqualTo("8.0 in/h");
+    assertThat(Quantity.length(0.0254).inFile()).isEqualTo(25.4, within(1e-12));
   }
 }

@@ -20,6 +20,7 @@ import org.underlee.layout.Layout;
 import org.underlee.layout.Link;
 import org.underlee.layout.Part;
 import org.underlee.layout.PartKind;
+import org.underlee.layout.Why;
 import org.underlee.units.Quantity;
 import org.underlee.units.Words;
 
@@ -289,10 +290,12 @@ final class SampleField {
             length,
             width,
             OptionalDouble.empty(),
+            OptionalDouble.empty(),
             flows ? OptionalDouble.of(FALL) : OptionalDouble.empty(),
             List.of(bodies),
             section,
             kind == PartKind.FASTENER ? 48 : 1,
-            "clear width less 2 × 12 mm; it's the kit's side gap"));
+            List.of(),
+            Why.because("clear width less 2 × 12 mm; it's the kit's side gap")));
   }
 }

@@ -2,6 +2,7 @@ package org.underlee.drainage.flow;
 
 import com.fasterxml.jackson.annotation.JsonProperty;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 
@@ -110,6 +111,14 @@ public final class ProofData {
 
   public Optional<Expansion> expansion(String material) {
     return shape.expansion.stream().filter(e -> e.material.equals(material)).findFirst();
+  }
+
+  /** The material of the table whose name stands in this one: {@code Coated aluminium sheet}. */
+  public Optional<Expansion> expansionOf(String name) {
+    String lower = name.toLowerCase(Locale.ROOT);
+    return shape.expansion.stream()
+        .filter(e -> lower.contains(e.material.toLowerCase(Locale.ROOT)))
+        .findFirst();
   }
 
   /** What is known of two materials that touch; empty when the table does not know them. */

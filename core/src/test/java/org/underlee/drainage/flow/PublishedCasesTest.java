@@ -163,7 +163,7 @@ class PublishedCasesTest {
   @ParameterizedTest
   @CsvSource({"240,96,-0.2917", "360,96,0.1528", "240,48,0.75", "180,96,-0.7361"})
   void aSagTakesFromTheFallAtTheOutlet(double sag, double run, double expected) {
-    assertThat(new NetFall(3, 1 / run, 3 / sag, 0).atOutlet() * 100)
+    assertThat(new PanSurface(3, 1 / run, 3 / sag, 0).atOutlet() * 100)
         .isCloseTo(expected, within(1e-4));
   }
 
@@ -171,7 +171,7 @@ class PublishedCasesTest {
   @ParameterizedTest
   @CsvSource({"0.6,114.40,0.0564", "0.8,101.83,0.2007", "0.4,144,0"})
   void aSaggingJoistHoldsAPond(double sag, double at, double depth) {
-    NetFall.Pond pond = new NetFall(144 * IN, 1 / 96.0, sag * IN, 0).pond();
+    PanSurface.Pond pond = new PanSurface(144 * IN, 1 / 96.0, sag * IN, 0).pond();
     assertThat(pond.at() / IN).isCloseTo(at, within(0.03));
     assertThat(pond.depth() / IN).isCloseTo(depth, within(0.0005));
   }
@@ -179,7 +179,7 @@ class PublishedCasesTest {
   /** A parabola of 3/4 in over 12 ft has 1/4 in per ft at its end. */
   @Test
   void aCrownTakesFromTheFallAtTheHead() {
-    NetFall crowned = new NetFall(144 * IN, 1 / 48.0, 0, 0.75 * IN);
+    PanSurface crowned = new PanSurface(144 * IN, 1 / 48.0, 0, 0.75 * IN);
     assertThat(crowned.atHead()).isCloseTo(0, within(1e-12));
     assertThat(crowned.atOutlet()).isCloseTo(2 / 48.0, within(1e-12));
   }
@@ -251,8 +251,8 @@ class PublishedCasesTest {
   /** One inch of water over a square foot weighs 5.2 lb. */
   @Test
   void anInchOfStandingWaterIsFivePsf() {
-    DeadLoad load = new DeadLoad(0, 0, 1000 * IN, 1);
-    assertThat(load.blocked() / DeadLoad.PSF).isCloseTo(5.2, within(0.01));
-    assertThat(load.left(10 * DeadLoad.PSF) / DeadLoad.PSF).isCloseTo(4.8, within(0.01));
+    WetLoad load = new WetLoad(0, 0, 1000 * IN, 1);
+    assertThat(load.blocked() / WetLoad.PSF).isCloseTo(5.2, within(0.01));
+    assertThat(load.left(10 * WetLoad.PSF) / WetLoad.PSF).isCloseTo(4.8, within(0.01));
   }
 }

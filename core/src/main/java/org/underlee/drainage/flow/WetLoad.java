@@ -8,18 +8,23 @@ package org.underlee.drainage.flow;
  * @param standing of water behind blocked outlets and in ponds
  * @param area plan area that carries it
  */
-public record DeadLoad(double dry, double film, double standing, double area) {
+public record WetLoad(double dry, double film, double standing, double area) {
   /** Newtons per kilogram. */
   private static final double WEIGHT = 9.80665;
 
   /** One pound per square foot in pascals. */
   public static final double PSF = 47.88025898033584;
 
-  public DeadLoad {
+  public WetLoad {
     if (!(area > 0) || !(dry >= 0) || !(film >= 0) || !(standing >= 0)) {
       throw new IllegalArgumentException(
           "a load of " + dry + ", " + film + ", " + standing + " kg on " + area + " m2 is none");
     }
+  }
+
+  /** The kilograms per square metre that press so many pascals. */
+  public static double mass(double pascals) {
+    return pascals / WEIGHT;
   }
 
   /** Pascals when it rains and all runs off. */

@@ -12,14 +12,14 @@ package org.underlee.drainage.flow;
  * @param sag at the middle of the span
  * @param crown of the joist upward at the middle
  */
-public record NetFall(double span, double fall, double sag, double crown) {
+public record PanSurface(double span, double fall, double sag, double crown) {
   private static final double END_ROTATION = 3.2;
   private static final int PARTS = 4096;
 
   /** Standing water: where the lowest point is, and how deep it stands. */
   public record Pond(double at, double depth) {}
 
-  public NetFall {
+  public PanSurface {
     if (!(span > 0) || !(sag >= 0)) {
       throw new IllegalArgumentException(
           "a span of " + span + " m with a sag of " + sag + " m is none");
