@@ -34,10 +34,14 @@ final class Json {
   private Json() {}
 
   static ObjectNode report(String what, Source source) {
-    ObjectNode root = MAPPER.createObjectNode();
-    root.put("schema", "underlee/" + what + "/1");
+    ObjectNode root = object(what);
     source(root.putObject("input"), source);
     return root;
+  }
+
+  /** A report of no one file. */
+  static ObjectNode object(String what) {
+    return MAPPER.createObjectNode().put("schema", "underlee/" + what + "/1");
   }
 
   static void source(ObjectNode node, Source source) {

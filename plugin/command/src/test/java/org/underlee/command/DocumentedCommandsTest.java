@@ -59,6 +59,7 @@ class DocumentedCommandsTest {
         "how-to/look-before-you-start.md",
         "how-to/hand-over-quantities.md",
         "how-to/replace-or-remove-the-assembly.md",
+        "how-to/many-models.md",
         "how-to/bad-files.md");
   }
 
@@ -110,7 +111,7 @@ class DocumentedCommandsTest {
     String[] args =
         words.stream()
             .skip(1)
-            .map(w -> w.contains(".") ? folder.resolve(w).toString() : w)
+            .map(w -> w.contains(".") || w.endsWith("/") ? folder.resolve(w).toString() : w)
             .toArray(String[]::new);
     StringWriter out = new StringWriter();
     StringWriter err = new StringWriter();
@@ -132,6 +133,8 @@ class DocumentedCommandsTest {
       Files.createDirectories(kept.getParent());
       Files.copy(given, kept);
       Files.copy(given, folder.resolve(name + ".ifc"));
+      Files.createDirectories(folder.resolve("jobs"));
+      Files.copy(given, folder.resolve("jobs").resolve(name + ".ifc"));
     }
     String deck = Files.readString(folder.resolve("pine-deck.ifc"));
     Files.writeString(folder.resolve("cut.ifc"), deck.substring(0, 30_000));
