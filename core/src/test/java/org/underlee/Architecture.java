@@ -39,6 +39,7 @@ final class Architecture {
     MAY_USE.put("geom", List.of("units"));
     MAY_USE.put("finding", List.of("units"));
     MAY_USE.put("step", List.of("finding"));
+    MAY_USE.put("schema", List.of("step", "finding"));
     MAY_USE.put("ifc", List.of("step", "framing", "geom", "units", "finding"));
     MAY_USE.put("framing", List.of("geom", "units", "finding"));
     MAY_USE.put("bay", List.of("framing", "geom", "units", "finding"));
@@ -79,6 +80,7 @@ final class Architecture {
             "run",
             "picture",
             "takeoff",
+            "schema",
             "check",
             "drainage",
             "layout",
@@ -107,7 +109,8 @@ final class Architecture {
           "WrittenPart",
           "ModelResult",
           "Outcome",
-          "Counts");
+          "Counts",
+          "SchemaChecked");
 
   private final String root;
 

@@ -44,6 +44,13 @@ final class Json {
     return MAPPER.createObjectNode().put("schema", "underlee/" + what + "/1");
   }
 
+  /** Of a file that is looked at as Part 21 text only. */
+  static ObjectNode report(String what, String file, String sha256, String ifcSchema) {
+    ObjectNode root = object(what);
+    root.putObject("input").put("file", file).put("sha256", sha256).put("ifcSchema", ifcSchema);
+    return root;
+  }
+
   static void source(ObjectNode node, Source source) {
     node.put("file", source.file())
         .put("sha256", source.sha256())

@@ -3,6 +3,7 @@ package org.underlee.command;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
+import java.io.InputStream;
 import java.io.PrintWriter;
 import java.io.StringWriter;
 import java.nio.file.Files;
@@ -60,6 +61,7 @@ class DocumentedCommandsTest {
         "how-to/hand-over-quantities.md",
         "how-to/replace-or-remove-the-assembly.md",
         "how-to/many-models.md",
+        "how-to/check-by-the-standard.md",
         "how-to/bad-files.md");
   }
 
@@ -143,6 +145,9 @@ class DocumentedCommandsTest {
         deck.replaceFirst("IFCEXTRUDEDAREASOLID\\(#[0-9]+", "IFCEXTRUDEDAREASOLID(#999999"));
     drainedFiles();
     kits();
+    try (InputStream schema = Underlee.class.getResourceAsStream("/schema/IFC4_ADD2.exp")) {
+      Files.write(folder.resolve("IFC4.exp"), schema.readAllBytes());
+    }
   }
 
   private void drainedFiles() throws IOException {
