@@ -32,7 +32,11 @@ public final class Underlee {
     public String[] getVersion() {
       return new String[] {
         "underlee " + Version.number(),
-        "Java " + Runtime.version() + ", " + System.getProperty("os.name") + " "
+        "Java "
+            + Runtime.version()
+            + ", "
+            + System.getProperty("os.name")
+            + " "
             + System.getProperty("os.arch")
       };
     }

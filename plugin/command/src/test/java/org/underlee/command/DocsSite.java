@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
 import org.commonmark.Extension;
@@ -84,7 +85,11 @@ final class DocsSite {
 
   private static void page(Path root, Path file, Path site) throws IOException {
     Node document = PARSER.parse(Files.readString(file));
-    document.accept(new ToPages());
+    ToPages links = new ToPages();
+    document.accept(links);
+    for (String other : links.others) {
+      copy(root, file.resolveSibling(other).normalize(), site);
+    }
     Path below = root.relativize(file);
     Path target = site.resolve(html(below.toString()));
     String top = "../".repeat(below.getNameCount() - 1);
@@ -144,12 +149,22 @@ final class DocsSite {
     return title.toString();
   }
 
-  /** Links between Markdown pages become links between the pages made from them. */
+  /**
+   * Links between Markdown pages become links between the pages made from them; what else they lead
+   * to goes along.
+   */
   private static final class ToPages extends AbstractVisitor {
+    private final List<String> others = new ArrayList<>();
+
     @Override
     public void visit(Link link) {
-      if (!link.getDestination().contains("://")) {
-        link.setDestination(html(link.getDestination()));
+      String target = link.getDestination();
+      if (!target.contains("://")) {
+        link.setDestination(html(target));
+        boolean file = !target.isEmpty() && !target.contains("#") && !target.endsWith("/");
+        if (file && !target.endsWith(".md")) {
+          others.add(target);
+        }
       }
       visitChildren(link);
     }

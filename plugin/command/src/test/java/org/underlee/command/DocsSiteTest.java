@@ -41,7 +41,8 @@ class DocsSiteTest {
   void noPageFetchesAnythingFromElsewhere() throws IOException {
     DocsSite.write(ROOT, site);
     for (Path page : pages()) {
-      assertThat(Files.readString(page)).doesNotContain("src=\"http", "@import", "<script", "<link");
+      assertThat(Files.readString(page))
+          .doesNotContain("src=\"http", "@import", "<script", "<link");
     }
   }
 
@@ -58,7 +59,8 @@ class DocsSiteTest {
         String[] target = link.group(1).split("#", 2);
         boolean outside = link.group(1).contains("://");
         Path file = target[0].isEmpty() ? page : page.resolveSibling(target[0]).normalize();
-        if (!outside && (!Files.isRegularFile(file) || target.length > 1 && !has(file, target[1]))) {
+        if (!outside
+            && (!Files.isRegularFile(file) || target.length > 1 && !has(file, target[1]))) {
           dead.add(site.relativize(page) + ": " + link.group(1));
         }
       }
