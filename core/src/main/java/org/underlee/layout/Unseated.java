@@ -29,7 +29,7 @@ record Unseated(FieldPlan best, List<FieldPlan> ends) {
     Map<Integer, FieldPlan> flatter = flatter(open);
     List<Finding> findings = new ArrayList<>();
     for (BayRun run : open) {
-      List<SeatLimit> limits = new SeatRanges(best.kit()).limits(run, best.lowEnd().passed());
+      List<SeatLimit> limits = SeatRanges.with(best.kit()).limits(run, best.lowEnd().passed());
       findings.add(
           Conflict.of(limits)
               .map(c -> words.noSeat(run, c, alternatives(run, flatter)))
@@ -87,7 +87,7 @@ record Unseated(FieldPlan best, List<FieldPlan> ends) {
 
   private static boolean hasSeat(BayRun run, Kit kit, LowEnd end) {
     BayRun same = new BayRun(run.bay(), run.lowFace(), kit);
-    return Conflict.of(new SeatRanges(kit).limits(same, end.passed())).isEmpty();
+    return Conflict.of(SeatRanges.with(kit).limits(same, end.passed())).isEmpty();
   }
 
   private Kit at(int runPerFall) {
