@@ -11,6 +11,8 @@ interface Assembly {
   static Assembly of(FieldBays bays, Kit kit) {
     return switch (kit.family()) {
       case PANS -> new PanAssembly(bays, kit);
+      case DRAPE -> new DrapeAssembly(bays, kit);
+      case SHEET -> new SheetAssembly(bays, kit);
     };
   }
 

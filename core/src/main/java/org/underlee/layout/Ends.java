@@ -1,8 +1,10 @@
 package org.underlee.layout;
 
 import org.underlee.kit.DrainValue;
+import org.underlee.kit.DrapeValue;
 import org.underlee.kit.Kit;
 import org.underlee.kit.PanValue;
+import org.underlee.kit.SheetValue;
 
 /**
  * How far from the ends of a clear run the parts of a family begin and stop, metres.
@@ -19,6 +21,8 @@ record Ends(double head, double rail, double setback) {
               kit.get(DrainValue.HEAD_GAP),
               kit.get(PanValue.RAIL_END_GAP),
               kit.get(PanValue.PAN_DRIP_SETBACK));
+      case DRAPE -> new Ends(kit.get(DrainValue.HEAD_GAP), kit.get(DrapeValue.TROUGH_END_GAP), 0);
+      case SHEET -> new Ends(kit.get(DrainValue.HEAD_GAP), kit.get(SheetValue.SHEET_END_GAP), 0);
     };
   }
 

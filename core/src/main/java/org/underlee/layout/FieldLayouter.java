@@ -30,12 +30,15 @@ final class FieldLayouter {
 
   private final FieldBays bays;
   private final Kit kit;
+  private final Wishes wishes;
   private final Assembly assembly;
   private final PartNames names;
   private final List<Finding> findings;
 
-  private FieldLayouter(FieldBays bays, Kit kit, int number, List<Finding> findings) {
+  private FieldLayouter(
+      FieldBays bays, Kit kit, Wishes wishes, int number, List<Finding> findings) {
     this.bays = bays;
+    this.wishes = wishes;
     this.kit = kit;
     this.assembly = Assembly.of(bays, kit);
     this.names = new PartNames(bays.field().id(), number);
@@ -50,12 +53,12 @@ final class FieldLayouter {
    * @return empty when no bay of the field can be served; a finding says why
    */
   static Optional<FieldLayout> layOut(
-      String deck, FieldBays bays, Kit kit, int number, List<Finding> findings) {
-    return new FieldLayouter(bays, kit, number, findings).layOut(deck);
+      String deck, FieldBays bays, Kit kit, Wishes wishes, int number, List<Finding> findings) {
+    return new FieldLayouter(bays, kit, wishes, number, findings).layOut(deck);
   }
 
   private Optional<FieldLayout> layOut(String deck) {
-    FieldPlan plan = FieldPlanner.plan(bays, kit);
+    FieldPlan plan = FieldPlanner.plan(bays, kit, wishes);
     findings.addAll(plan.findings());
     if (plan.served().isEmpty()) {
       findings.add(nothingServed());
@@ -91,6 +94,7 @@ final class FieldLayouter {
         run,
         plan.lowEnd().words(),
         plan.binding(),
+        plan.served().stream().map(r -> r.bay().id()).toList(),
         parts,
         spouts.links());
   }

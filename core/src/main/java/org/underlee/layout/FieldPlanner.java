@@ -45,20 +45,27 @@ final class FieldPlanner {
   private final FieldBays bays;
   private final Kit kit;
   private final SeatRanges seats;
+  private final Wishes wishes;
   private final Assembly assembly;
   private final OpenBay open;
 
-  private FieldPlanner(FieldBays bays, Kit kit) {
+  private FieldPlanner(FieldBays bays, Kit kit, Wishes wishes) {
     this.bays = bays;
+    this.wishes = wishes;
     this.kit = kit;
     this.seats = SeatRanges.with(kit);
     this.assembly = Assembly.of(bays, kit);
     this.open = new OpenBay(bays.field().id(), kit);
   }
 
-  /** The best plan; its {@code served} is empty when no bay can be served. */
+  /** The best plan with nothing fixed by the user. */
   static FieldPlan plan(FieldBays bays, Kit kit) {
-    FieldPlanner planner = new FieldPlanner(bays, kit);
+    return plan(bays, kit, Wishes.NONE);
+  }
+
+  /** The best plan; its {@code served} is empty when no bay can be served. */
+  static FieldPlan plan(FieldBays bays, Kit kit, Wishes wishes) {
+    FieldPlanner planner = new FieldPlanner(bays, kit, wishes);
     List<FieldPlan> ends = planner.atEachEnd();
     FieldPlan best = ends.stream().min(BEST).orElseThrow();
     Set<String> served = best.served().stream().map(r -> r.bay().id()).collect(Collectors.toSet());
@@ -67,13 +74,13 @@ final class FieldPlanner {
             .filter(r -> !served.contains(r.bay().id()))
             .toList();
     List<Finding> findings = new ArrayList<>(best.findings());
-    findings.addAll(new Unseated(best, ends).findings(open));
+    findings.addAll(new Unseated(best, ends, wishes).findings(open));
     return best.with(best.served().isEmpty() ? List.of() : planner.shortOfPosts(best), findings);
   }
 
   /** The best plan as far as the seat decides; bays without a seat have no finding yet. */
-  static FieldPlan best(FieldBays bays, Kit kit) {
-    return new FieldPlanner(bays, kit).atEachEnd().stream().min(BEST).orElseThrow();
+  static FieldPlan best(FieldBays bays, Kit kit, Wishes wishes) {
+    return new FieldPlanner(bays, kit, wishes).atEachEnd().stream().min(BEST).orElseThrow();
   }
 
   private List<FieldPlan> atEachEnd() {
@@ -163,6 +170,9 @@ final class FieldPlanner {
    * Tops of ranges, and heights at which a leg just needs no notch: the best seat is one of them.
    */
   private Stream<SeatRange> candidates(Map<BayRun, List<SeatRange>> ranges) {
+    if (wishes.seat().isPresent()) {
+      return Stream.of(SeatRange.wished(wishes.seat().getAsDouble()));
+    }
     List<SeatRange> all =
         Stream.concat(
                 ranges.values().stream().flatMap(List::stream),
@@ -194,6 +204,10 @@ final class FieldPlanner {
   }
 
   private void keepIfItFits(BayRun run, List<BayRun> fit, List<Finding> findings) {
+    if (wishes.leavesOpen(bays.field().id(), run.bay().id())) {
+      findings.add(open.onPurpose(run.bay()));
+      return;
+    }
     assembly.unfit(run).ifPresentOrElse(findings::add, () -> fit.add(run));
   }
 }

@@ -43,6 +43,15 @@ record OpenBay(String field, Kit kit) {
         .about(subject(bay, measured));
   }
 
+  Finding onPurpose(Bay bay) {
+    return Finding.of(
+            LayoutRules.LEFT_OPEN,
+            place(bay),
+            Words.of("left open on purpose, as you asked."),
+            "Nothing to do; rain on it falls through.")
+        .about(new Subject(field, bay.id(), place(bay), Optional.empty()));
+  }
+
   Finding onASlant(Bay bay, double slant) {
     return Finding.measured(
             LayoutRules.ON_A_SLANT,
@@ -76,6 +85,17 @@ record OpenBay(String field, Kit kit) {
                     + " collar; left open.",
                 c.element().ifcClass(), c.element().instance()),
             "Move the pipe toward the middle of the bay, or box the bay out around it.")
+        .about(new Subject(field, bay.id(), c.element().place(), Optional.empty()));
+  }
+
+  Finding pipeThrough(Bay bay, Crossing c) {
+    return Finding.of(
+            LayoutRules.PIPE_THROUGH,
+            c.element().place(),
+            Words.of(
+                "%s #%s goes through, and kit %s has no piece to close around it; left open.",
+                c.element().ifcClass(), c.element().instance(), kit.id()),
+            "Choose a kit of pans, which has collars; or box the bay out around the pipe.")
         .about(new Subject(field, bay.id(), c.element().place(), Optional.empty()));
   }
 

@@ -116,11 +116,6 @@ record PanSeats(Kit kit) implements SeatRules {
   }
 
   @Override
-  public String piece() {
-    return "pan";
-  }
-
-  @Override
   public String advice() {
     return "Shorten the run, move what is in the way, or use a kit with a taller rail leg.";
   }

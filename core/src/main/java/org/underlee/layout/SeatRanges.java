@@ -47,7 +47,7 @@ record SeatRanges(SeatRules rules) {
   }
 
   private Words passes(String way, Obstacle o) {
-    return Words.of("the %s passes %s %s", rules.piece(), way, o.words());
+    return Words.of("the %s passes %s %s", rules.kit().family().piece(), way, o.words());
   }
 
   private static String past(Interval forbidden) {

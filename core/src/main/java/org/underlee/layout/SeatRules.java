@@ -9,8 +9,12 @@ interface SeatRules {
   static SeatRules of(Kit kit) {
     return switch (kit.family()) {
       case PANS -> new PanSeats(kit);
+      case DRAPE -> new DrapeSeats(kit);
+      case SHEET -> new SheetSeats(kit);
     };
   }
+
+  Kit kit();
 
   /** What the framing of a bay alone asks, at least one limit from below and one from above. */
   List<SeatLimit> framing(BayRun run, List<Support> beamsPassed);
@@ -30,9 +34,6 @@ interface SeatRules {
   default List<SeatRanges.Notch> notches(BayRun run, double seatHigh) {
     return List.of();
   }
-
-  /** What passes obstacles, in a word: {@code pan}. */
-  String piece();
 
   /** What to do for a bay that no seat serves. */
   String advice();

@@ -20,7 +20,7 @@ import org.underlee.units.Words;
  * @param best the field's plan
  * @param ends the best plan for each low-end line, that of {@code best} among them
  */
-record Unseated(FieldPlan best, List<FieldPlan> ends) {
+record Unseated(FieldPlan best, List<FieldPlan> ends, Wishes wishes) {
   /** 1/16 in per ft: at less than this water stands in a trough (common practice). */
   static final int FLATTEST_RUN_PER_FALL = 192;
 
@@ -44,7 +44,8 @@ record Unseated(FieldPlan best, List<FieldPlan> ends) {
     for (BayRun run : open) {
       if (!hasSeat(run, best.kit(), best.lowEnd())) {
         runPerFall(run)
-            .ifPresent(n -> plans.computeIfAbsent(n, k -> FieldPlanner.best(best.bays(), at(k))));
+            .ifPresent(
+                n -> plans.computeIfAbsent(n, k -> FieldPlanner.best(best.bays(), at(k), wishes)));
       }
     }
     return plans;
