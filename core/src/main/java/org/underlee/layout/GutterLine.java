@@ -6,15 +6,12 @@ import static org.underlee.kit.DrainValue.DOWNSPOUT_OFF_POST;
 import static org.underlee.kit.DrainValue.DRIP_CLEARANCE;
 import static org.underlee.kit.DrainValue.GUTTER_BACK_GAP;
 import static org.underlee.kit.DrainValue.GUTTER_WIDTH;
-import static org.underlee.kit.PanValue.PAN_DRIP;
 
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.DoubleStream;
 import java.util.stream.Stream;
-import org.underlee.framing.JoistLine;
 import org.underlee.framing.Member;
 import org.underlee.geom.Interval;
 import org.underlee.geom.PlanShape;
@@ -49,12 +46,15 @@ record GutterLine(FieldPlan plan, double face, double highRim, List<Outlet> outl
     }
   }
 
-  static GutterLine of(FieldPlan plan, StripBuilder strips) {
+  /**
+   * @param lowest height of the lowest place that water drips from
+   */
+  static GutterLine of(FieldPlan plan, double lowest) {
     double face = face(plan);
     Interval across = across(plan, face);
     List<Outlet> outlets =
         GutterStretches.of(plan, face, across).stream().map(s -> outlet(plan, face, s)).toList();
-    return new GutterLine(plan, face, rim(plan, strips), outlets);
+    return new GutterLine(plan, face, rim(plan, lowest), outlets);
   }
 
   /** Station of the face behind the gutter: the nearest to the house of those in served bays. */
@@ -74,32 +74,16 @@ record GutterLine(FieldPlan plan, double face, double highRim, List<Outlet> outl
     return new Interval(from, to);
   }
 
-  /** Below the lowest drip, the rails' ends and the joists, with room for the hanger straps. */
-  private static double rim(FieldPlan plan, StripBuilder strips) {
+  /** Below what drips, and below the joists, with room for the hanger straps. */
+  private static double rim(FieldPlan plan, double lowest) {
     Kit kit = plan.kit();
-    double strap = kit.item(Items.HANGER).thickness();
-    DoubleStream drips =
-        plan.served().stream().mapToDouble(r -> plan.seat(r.panEnd()) - kit.get(PAN_DRIP));
-    DoubleStream rails =
-        plan.served().stream()
-            .mapToDouble(r -> plan.seat(r.railEnd()) - kit.item(Items.SIDE_RAIL).thickness());
-    DoubleStream joists =
+    double joists =
         plan.served().stream()
             .flatMap(r -> Stream.of(r.bay().left(), r.bay().right()))
-            .mapToDouble(l -> l.bottom().at(l.stretch().to()) - kit.get(CLEARANCE_ABOVE));
-    double end = plan.served().stream().mapToDouble(BayRun::panEnd).max().orElseThrow();
-    DoubleStream stripDrips =
-        plan.bays().field().lines().stream()
-            .filter(l -> l.pliesAbreast() > 1 && isServed(plan, l))
-            .mapToDouble(l -> strips.floor(l, end) - kit.get(PAN_DRIP));
-    double lowest =
-        Stream.of(drips, rails, joists, stripDrips).flatMapToDouble(s -> s).min().orElseThrow();
-    return lowest - kit.get(DRIP_CLEARANCE) - strap;
-  }
-
-  private static boolean isServed(FieldPlan plan, JoistLine line) {
-    return plan.served().stream()
-        .anyMatch(r -> r.bay().left().equals(line) || r.bay().right().equals(line));
+            .mapToDouble(l -> l.bottom().at(l.stretch().to()) - kit.get(CLEARANCE_ABOVE))
+            .min()
+            .orElseThrow();
+    return Math.min(lowest, joists) - kit.get(DRIP_CLEARANCE) - kit.item(Items.HANGER).thickness();
   }
 
   /** Beside the post that stands nearest to an end; without posts, near the far end. */

@@ -127,10 +127,10 @@ public final class DeckPlan {
 
   private static Optional<PlanStyle> style(Part part) {
     return switch (part.kind()) {
-      case PAN, COLLAR_PIECE, PLY_STRIP -> Optional.of(PlanStyle.PAN);
+      case PAN, COLLAR_PIECE, PLY_STRIP, MEMBRANE, SHEET -> Optional.of(PlanStyle.PAN);
       case GUTTER -> Optional.of(PlanStyle.GUTTER);
       case OUTLET -> Optional.of(PlanStyle.DOWNSPOUT);
-      case SIDE_RAIL -> Optional.of(PlanStyle.RAIL);
+      case SIDE_RAIL, BATTEN -> Optional.of(PlanStyle.RAIL);
       default -> Optional.empty();
     };
   }
@@ -144,10 +144,7 @@ public final class DeckPlan {
     text(at(field, bay, length * 0.09), bay.id(), 0, PlanStyle.TAG);
     String width = Lengths.format(bay.clearWidthHigh(), units);
     text(at(field, bay, length * 0.26), width, turn, PlanStyle.NOTE);
-    boolean served =
-        layout.isPresent()
-            && layout.get().parts().stream()
-                .anyMatch(p -> p.bay().filter(bay.id()::equals).isPresent());
+    boolean served = layout.isPresent() && layout.get().bays().contains(bay.id());
     if (served) {
       plan.arrow(at(field, bay, length * 0.42), at(field, bay, length * 0.6), PlanStyle.FALL);
       String fall = "1:" + Math.round(1 / layout.get().fall());

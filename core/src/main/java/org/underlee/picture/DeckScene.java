@@ -112,13 +112,15 @@ public final class DeckScene {
 
   private static Paint paint(PartKind kind) {
     return switch (kind) {
-      case PAN -> Palette.PAN;
+      case PAN, SHEET -> Palette.PAN;
+      case MEMBRANE -> Palette.MEMBRANE;
       case COLLAR_PIECE, SADDLE -> Palette.COLLAR;
-      case SIDE_RAIL, HEAD_RAIL -> Palette.RAIL;
+      case SIDE_RAIL, HEAD_RAIL, CAP_STRIP -> Palette.RAIL;
       case PLY_STRIP -> Palette.PAN;
       case TAPE -> Palette.TAPE;
       case GUTTER, END_CAP, OUTLET, DOWNSPOUT, ELBOW -> Palette.GUTTER;
-      case HANGER, STRAP, FASTENER -> Palette.HANGER;
+      case BATTEN -> Palette.BLOCKING;
+      case HANGER, STRAP, BATTEN_HANGER, FASTENER -> Palette.HANGER;
     };
   }
 }

@@ -140,7 +140,7 @@ public final class DeckRun {
    * @throws InputException when the scope names no deck of the model
    */
   public static Design design(Survey survey, Scope scope, Kit kit, Storm storm) {
-    Layout layout = Layouter.layOut(survey.framing().decks(), survey.bays(), scope, kit);
+    Layout layout = Layouter.layOut(survey.framing(), survey.bays(), scope, kit);
     Takeoff takeoff = TakeoffBuilder.of(layout);
     Provenance provenance =
         new Provenance(
