@@ -57,6 +57,7 @@ final class Architecture {
             "geom",
             "units",
             "finding"));
+    MAY_USE.put("clash", List.of("layout", "bay", "kit", "framing", "geom", "units", "finding"));
     MAY_USE.put("takeoff", List.of("layout", "drainage", "kit", "units"));
     MAY_USE.put(
         "writeback",
@@ -79,6 +80,7 @@ final class Architecture {
             "run",
             "picture",
             "takeoff",
+            "clash",
             "check",
             "drainage",
             "layout",
@@ -97,7 +99,15 @@ final class Architecture {
 
   /** What a report may know of the run: what went in and what came out. */
   private static final List<String> RUN_RECORDS =
-      List.of("Survey", "Design", "Source", "SurveyRequest", "Overrides", "Checked", "WrittenPart");
+      List.of(
+          "Survey",
+          "Design",
+          "Source",
+          "SurveyRequest",
+          "Overrides",
+          "Checked",
+          "WrittenPart",
+          "Coordination");
 
   private final String root;
 
