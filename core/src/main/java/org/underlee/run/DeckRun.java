@@ -16,6 +16,7 @@ import org.underlee.bay.FieldBays;
 import org.underlee.check.Answer;
 import org.underlee.check.CheckInput;
 import org.underlee.check.Checks;
+import org.underlee.clash.IssueRegister;
 import org.underlee.drainage.DrainCases;
 import org.underlee.drainage.DrainProof;
 import org.underlee.drainage.WaterProver;
@@ -101,7 +102,7 @@ public final class DeckRun {
     ModelPart part = all.without(ours);
     ElementSource elements = assumed.<ElementSource>map(a -> a).orElse(part);
     Framing framing = Framer.frame(elements, request.told());
-    Services services = Services.near(request.services(), framing, elements.elements());
+    Services services = Services.near(request.services(), model, framing, elements.elements());
     CrossingFinder crossings =
         new CrossingFinder(elements.elements(), framing, services.elements());
     List<FieldBays> bays = framing.fields().map(f -> BayFinder.find(f, crossings)).toList();
@@ -220,6 +221,17 @@ public final class DeckRun {
     Survey all = survey(given, request, unmarked);
     Survey survey = deck.map(all::only).orElse(all);
     return new Checked(survey, parts, WaterProver.prove(AsBuilt.cases(survey.bays(), parts)));
+  }
+
+  /**
+   * What a checked assembly hits, comes too near to and hides, in its model and in those of
+   * services.
+   *
+   * @param kit to lay out again with, where that is a way out
+   * @param before the issues of the run before
+   */
+  public static Coordination coordinate(Checked checked, Kit kit, IssueRegister before) {
+    return Coordination.of(checked, checked.survey().request().services(), kit, before);
   }
 
   /** Most of a building is nowhere near a deck and need not be measured. */
