@@ -24,6 +24,7 @@ import picocli.CommandLine.ParseResult;
       StripCommand.class,
       BatchCommand.class,
       CompletionCommand.class
+      PacketCommand.class
     })
 public final class Underlee {
 
