@@ -136,12 +136,26 @@ public final class DeckRun {
   }
 
   /**
+   * The parts alone, for a picture that must keep up with a hand that drags.
+   *
+   * @throws InputException when the scope names no deck of the model
+   */
+  public static Layout layOut(Survey survey, Scope scope, Kit kit) {
+    return Layouter.layOut(survey.framing().decks(), survey.bays(), scope, kit);
+  }
+
+  /**
    * An assembly for the decks in scope, and the model with it written in.
    *
    * @throws InputException when the scope names no deck of the model
    */
   public static Design design(Survey survey, Scope scope, Kit kit, Storm storm) {
     Layout layout = Layouter.layOut(survey.framing(), survey.bays(), scope, kit);
+    return design(survey, layOut(survey, scope, kit), storm);
+  }
+
+  /** As {@link #design(Survey, Scope, Kit, Storm)}, of parts that are laid out already. */
+  public static Design design(Survey survey, Layout layout, Storm storm) {
     Takeoff takeoff = TakeoffBuilder.of(layout);
     Provenance provenance =
         new Provenance(

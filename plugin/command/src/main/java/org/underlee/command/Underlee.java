@@ -25,6 +25,7 @@ import picocli.CommandLine.ParseResult;
       BatchCommand.class,
       CompletionCommand.class
       PacketCommand.class
+      OpenCommand.class
     })
 public final class Underlee {
 
