@@ -59,12 +59,14 @@ public record Ours(
   boolean isInBay() {
     return switch (kind) {
       case PAN, SIDE_RAIL, HEAD_RAIL, PLY_STRIP, COLLAR_PIECE, SADDLE, TAPE -> true;
+      case MEMBRANE, CAP_STRIP -> true;
+      case SHEET, BATTEN, BATTEN_HANGER -> false;
       case GUTTER, OUTLET, END_CAP, HANGER, DOWNSPOUT, ELBOW, STRAP, FASTENER -> false;
     };
   }
 
   /** Whether it is a sheet that covers what is above it. */
   boolean isCover() {
-    return kind == PartKind.PAN || kind == PartKind.COLLAR_PIECE;
+    return kind.catchesWater();
   }
 }

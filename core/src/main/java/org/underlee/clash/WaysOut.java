@@ -9,12 +9,12 @@ import java.util.Set;
 import org.underlee.bay.FieldBays;
 import org.underlee.finding.Fix;
 import org.underlee.framing.BuildingElement;
-import org.underlee.framing.Deck;
+import org.underlee.framing.Framing;
 import org.underlee.geom.BarMeasure;
 import org.underlee.geom.OrientedBox;
 import org.underlee.geom.Transform;
+import org.underlee.kit.DrainValue;
 import org.underlee.kit.Kit;
-import org.underlee.kit.PanValue;
 import org.underlee.layout.Layouter;
 import org.underlee.layout.Scope;
 import org.underlee.units.Quantity;
@@ -56,7 +56,7 @@ public final class WaysOut {
    */
   public static List<Tracked> add(
       List<Tracked> issues,
-      List<Deck> decks,
+      Framing framing,
       List<FieldBays> fields,
       Kit kit,
       List<Ours> parts,
@@ -70,15 +70,15 @@ public final class WaysOut {
         services.isEmpty()
             ? List.of()
             : List.of(new Fix.Option("--services", String.join(" ", services)));
-    others.add(other(Words.plain("lay out again around it"), decks, fields, kit, things, given));
+    others.add(other(Words.plain("lay out again around it"), framing, fields, kit, things, given));
     for (int run : RUNS_PER_FALL) {
-      if (run > kit.get(PanValue.RUN_PER_FALL)) {
-        Kit flatter = kit.with(PanValue.RUN_PER_FALL, run, "a way out that is tried");
+      if (run > kit.get(DrainValue.RUN_PER_FALL)) {
+        Kit flatter = kit.with(DrainValue.RUN_PER_FALL, run, "a way out that is tried");
         List<Fix.Option> options = new ArrayList<>(given);
         options.add(new Fix.Option("--fall", "1:" + run));
         Words what =
             Words.of("lay out again around it with a fall of %s", Quantity.fall(flatter.fall()));
-        others.add(other(what, decks, fields, flatter, things, options));
+        others.add(other(what, framing, fields, flatter, things, options));
       }
     }
     WaysOut ways = new WaysOut(fields, parts, things, others);
@@ -87,13 +87,15 @@ public final class WaysOut {
 
   private static Other other(
       Words what,
-      List<Deck> decks,
+      Framing framing,
       List<FieldBays> fields,
       Kit kit,
       List<Theirs> things,
       List<Fix.Option> options) {
     List<Ours> parts =
-        Layouter.layOut(decks, fields, Scope.OUTSIDE, kit).parts().stream().map(Ours::of).toList();
+        Layouter.layOut(framing, fields, Scope.OUTSIDE, kit).parts().stream()
+            .map(Ours::of)
+            .toList();
     Set<BuildingElement> hit = new HashSet<>();
     ClashFinder.find(fields, parts, things).clashes().forEach(c -> hit.add(c.thing().element()));
     return new Other(what, options, Room.of(parts), hit);

@@ -70,8 +70,8 @@ public final class DeckScene {
 
   private static Family family(PartKind kind) {
     return switch (kind) {
-      case PAN, COLLAR_PIECE, SADDLE, PLY_STRIP -> Family.PANS;
-      case SIDE_RAIL, HEAD_RAIL -> Family.RAILS;
+      case PAN, COLLAR_PIECE, SADDLE, PLY_STRIP, MEMBRANE, CAP_STRIP, SHEET -> Family.PANS;
+      case SIDE_RAIL, HEAD_RAIL, BATTEN, BATTEN_HANGER -> Family.RAILS;
       case GUTTER, END_CAP, OUTLET, DOWNSPOUT, ELBOW -> Family.GUTTER;
       case HANGER, STRAP, FASTENER, TAPE -> Family.SUNDRIES;
     };

@@ -90,7 +90,7 @@ public record Coordination(
     List<Tracked> followed =
         WaysOut.add(
             before.follow(issues),
-            survey.framing().decks(),
+            survey.framing(),
             survey.bays(),
             kit,
             parts,

@@ -141,7 +141,7 @@ public final class DeckRun {
    * @throws InputException when the scope names no deck of the model
    */
   public static Layout layOut(Survey survey, Scope scope, Kit kit) {
-    return Layouter.layOut(survey.framing().decks(), survey.bays(), scope, kit);
+    return Layouter.layOut(survey.framing(), survey.bays(), scope, kit);
   }
 
   /**
@@ -150,7 +150,6 @@ public final class DeckRun {
    * @throws InputException when the scope names no deck of the model
    */
   public static Design design(Survey survey, Scope scope, Kit kit, Storm storm) {
-    Layout layout = Layouter.layOut(survey.framing(), survey.bays(), scope, kit);
     return design(survey, layOut(survey, scope, kit), storm);
   }
 

@@ -22,10 +22,10 @@ import picocli.CommandLine.ParseResult;
       CheckCommand.class,
       TakeoffCommand.class,
       StripCommand.class,
+      PacketCommand.class,
+      OpenCommand.class,
       BatchCommand.class,
       CompletionCommand.class
-      PacketCommand.class
-      OpenCommand.class
     })
 public final class Underlee {
 
