@@ -13,7 +13,7 @@ import org.underlee.finding.InputException;
 import org.underlee.finding.Place;
 import org.underlee.kit.Kit;
 import org.underlee.kit.KitReader;
-import org.underlee.kit.PanValue;
+import org.underlee.kit.DrainValue;
 import org.underlee.layout.Scope;
 import org.underlee.run.Overrides;
 import org.underlee.run.SurveyRequest;
@@ -94,7 +94,7 @@ public record Decisions(
   public Kit chosenKit() {
     Kit chosen = KitReader.named(kit);
     return runPerFall.isPresent()
-        ? chosen.with(PanValue.RUN_PER_FALL, runPerFall.getAsDouble(), BY_YOU)
+        ? chosen.with(DrainValue.RUN_PER_FALL, runPerFall.getAsDouble(), BY_YOU)
         : chosen;
   }
 
