@@ -21,7 +21,8 @@ import picocli.CommandLine.ParseResult;
       DesignCommand.class,
       CheckCommand.class,
       TakeoffCommand.class,
-      StripCommand.class
+      StripCommand.class,
+      ResyncCommand.class
     })
 public final class Underlee {
 
