@@ -116,7 +116,10 @@ final class Architecture {
           "Kind",
           "MatchedBy",
           "Parts",
-          "IdsChecked");
+          "IdsChecked",
+          "ModelResult",
+          "Outcome",
+          "Counts");
 
   private final String root;
 

@@ -61,6 +61,7 @@ class DocumentedCommandsTest {
         "how-to/hand-over-quantities.md",
         "how-to/replace-or-remove-the-assembly.md",
         "how-to/a-new-export-came.md",
+        "how-to/many-models.md",
         "how-to/check-by-the-standard.md",
         "how-to/bad-files.md");
   }
@@ -113,7 +114,7 @@ class DocumentedCommandsTest {
     String[] args =
         words.stream()
             .skip(1)
-            .map(w -> w.contains(".") ? folder.resolve(w).toString() : w)
+            .map(w -> w.contains(".") || w.endsWith("/") ? folder.resolve(w).toString() : w)
             .toArray(String[]::new);
     StringWriter out = new StringWriter();
     StringWriter err = new StringWriter();
@@ -135,6 +136,8 @@ class DocumentedCommandsTest {
       Files.createDirectories(kept.getParent());
       Files.copy(given, kept);
       Files.copy(given, folder.resolve(name + ".ifc"));
+      Files.createDirectories(folder.resolve("jobs"));
+      Files.copy(given, folder.resolve("jobs").resolve(name + ".ifc"));
     }
     String deck = Files.readString(folder.resolve("pine-deck.ifc"));
     Files.writeString(folder.resolve("cut.ifc"), deck.substring(0, 30_000));
