@@ -122,9 +122,7 @@ final class Architecture {
           "ModelResult",
           "Outcome",
           "Counts",
-          "SchemaChecked",
-          "Coordination",
-          "Counts");
+          "Coordination");
 
   private final String root;
 

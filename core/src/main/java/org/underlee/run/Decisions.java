@@ -5,17 +5,21 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.Set;
 import java.util.TreeMap;
+import java.util.TreeSet;
 import org.underlee.drainage.flow.RainData;
 import org.underlee.drainage.flow.Storm;
 import org.underlee.finding.InputException;
 import org.underlee.finding.Place;
 import org.underlee.framing.AssumedJoists;
 import org.underlee.ifc.IfcModel;
+import org.underlee.kit.DrainValue;
 import org.underlee.kit.Kit;
 import org.underlee.kit.KitReader;
-import org.underlee.kit.PanValue;
 import org.underlee.layout.Scope;
+import org.underlee.layout.Wishes;
 import org.underlee.units.RainRates;
 import org.underlee.writeback.Provenance;
 import org.underlee.writeback.Strip;
@@ -27,7 +31,7 @@ import org.underlee.writeback.Strip;
  * @param kitVersion that it had then
  * @param fall drop over run
  * @param rain as the user named it, where it is not the usual one
- * @param deck the one deck that was asked for
+ * @param scope the deck or storey that was asked for, and what was fixed about it
  * @param overrides text of the overrides file
  * @param assumed joists assumed under a slab
  * @param project whose GlobalId ours derive from, where it is not the model's own
@@ -38,7 +42,7 @@ record Decisions(
     String kitVersion,
     double fall,
     Optional<String> rain,
-    Optional<String> deck,
+    Scope scope,
     Optional<String> overrides,
     Optional<String> assumed,
     Optional<String> names,
@@ -60,9 +64,48 @@ record Decisions(
     if (!storm.equals(RainData.builtIn().service(RainData.ANYWHERE))) {
       told.put(Provenance.RAIN, words(storm));
     }
-    scope.deck().ifPresent(d -> told.put(Provenance.DECK, d));
+    told.putAll(told(scope));
     survey.request().overrides().ifPresent(o -> told.put(Provenance.OVERRIDES, o.text()));
     return told;
+  }
+
+  /** What was asked for and fixed, by the name of the property that keeps it. */
+  Map<String, String> asked() {
+    return told(scope);
+  }
+
+  private static Map<String, String> told(Scope scope) {
+    Map<String, String> told = new TreeMap<>();
+    Wishes wishes = scope.wishes();
+    scope.deck().ifPresent(d -> told.put(Provenance.DECK, d));
+    scope.storey().ifPresent(s -> told.put(Provenance.STOREY, s));
+    if (wishes.boardsOff()) {
+      told.put(Provenance.BOARDS_OFF, Boolean.toString(true));
+    }
+    if (!wishes.leaveOpen().isEmpty()) {
+      told.put(Provenance.LEFT_OPEN, String.join(" ", new TreeSet<>(wishes.leaveOpen())));
+    }
+    wishes.seat().ifPresent(s -> told.put(Provenance.SEAT, Double.toString(s)));
+    wishes.lowEnd().ifPresent(l -> told.put(Provenance.LOW_END, l));
+    return told;
+  }
+
+  private static Scope scope(Map<String, String> set) {
+    String open = set.getOrDefault(Provenance.LEFT_OPEN, "");
+    OptionalDouble seat =
+        set.containsKey(Provenance.SEAT)
+            ? OptionalDouble.of(Double.parseDouble(set.get(Provenance.SEAT)))
+            : OptionalDouble.empty();
+    Wishes wishes =
+        new Wishes(
+            set.containsKey(Provenance.BOARDS_OFF),
+            open.isEmpty() ? Set.of() : Set.of(open.split(" ")),
+            seat,
+            Optional.ofNullable(set.get(Provenance.LOW_END)));
+    return new Scope(
+        Optional.ofNullable(set.get(Provenance.DECK)),
+        Optional.ofNullable(set.get(Provenance.STOREY)),
+        wishes);
   }
 
   /** The place of the rain table where it is one; else the rate. */
@@ -98,7 +141,7 @@ record Decisions(
         set.getOrDefault("KitVersion", ""),
         Double.parseDouble(set.getOrDefault("Fall", "0")),
         Optional.ofNullable(set.get(Provenance.RAIN)),
-        Optional.ofNullable(set.get(Provenance.DECK)),
+        scope(set),
         Optional.ofNullable(set.get(Provenance.OVERRIDES)),
         Optional.ofNullable(set.get("AssumedFraming")),
         Optional.ofNullable(set.get(Provenance.NAMES)),
@@ -113,8 +156,8 @@ record Decisions(
   Kit kit(Optional<Kit> given) {
     Kit own = given.orElseGet(this::builtIn);
     double run = Math.rint(RUN_STEPS / fall) / RUN_STEPS;
-    boolean same = Math.abs(own.get(PanValue.RUN_PER_FALL) - run) * RUN_STEPS < 1;
-    return same ? own : own.with(PanValue.RUN_PER_FALL, run, "kept from the drained model");
+    boolean same = Math.abs(own.get(DrainValue.RUN_PER_FALL) - run) * RUN_STEPS < 1;
+    return same ? own : own.with(DrainValue.RUN_PER_FALL, run, "kept from the drained model");
   }
 
   private Kit builtIn() {

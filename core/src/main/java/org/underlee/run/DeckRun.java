@@ -151,17 +151,17 @@ public final class DeckRun {
    * @throws InputException when the scope names no deck of the model
    */
   public static Design design(Survey survey, Scope scope, Kit kit, Storm storm) {
-    return design(survey, layOut(survey, scope, kit), storm);
+    return design(survey, scope, layOut(survey, scope, kit), storm);
   }
 
   /** As {@link #design(Survey, Scope, Kit, Storm)}, of parts that are laid out already. */
-  public static Design design(Survey survey, Layout layout, Storm storm) {
-    return design(survey, scope, kit, storm, Map.of());
+  public static Design design(Survey survey, Scope scope, Layout layout, Storm storm) {
+    return design(survey, scope, layout, storm, Map.of());
   }
 
   /** The same, with more of what is to be kept for a later resync. */
-  static Design design(Survey survey, Scope scope, Kit kit, Storm storm, Map<String, String> kept) {
-    Layout layout = Layouter.layOut(survey.framing().decks(), survey.bays(), scope, kit);
+  static Design design(
+      Survey survey, Scope scope, Layout layout, Storm storm, Map<String, String> kept) {
     Takeoff takeoff = TakeoffBuilder.of(layout);
     Provenance provenance =
         new Provenance(

@@ -9,7 +9,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
-import org.underlee.drainage.flow.Storm;
 import org.underlee.finding.InputException;
 import org.underlee.finding.Place;
 import org.underlee.framing.Deck;
@@ -75,7 +74,7 @@ public final class Resync {
     Survey counted = DeckRun.survey(drained, asked);
     Survey old = decisions.names().map(n -> Naming.parse(n).of(counted)).orElse(counted);
     Kit used = decisions.kit(kit);
-    Scope scope = new Scope(decisions.deck());
+    Scope scope = decisions.scope();
     Design before = DeckRun.design(old, scope, used, decisions.storm());
     Resync resync = new Resync(old, before, decisions, used);
     return resync.into(export, services, overrides);
@@ -88,8 +87,14 @@ public final class Resync {
     Map<Placed, Found> matched = FramingMatch.of(old.bays(), counted.bays());
     Naming naming = KeptNames.of(counted, old.bays(), matched);
     Survey survey = naming.of(counted);
-    Storm storm = decisions.storm();
-    Design design = DeckRun.design(survey, scope(survey), kit, storm, kept(naming, survey));
+    Scope scope = scope(survey);
+    Design design =
+        DeckRun.design(
+            survey,
+            scope,
+            DeckRun.layOut(survey, scope, kit),
+            decisions.storm(),
+            kept(naming, survey));
     return new Resynced(
         old.source(),
         design,
@@ -112,7 +117,7 @@ public final class Resync {
 
   /** The deck that was asked for, if it is there again. */
   private Scope scope(Survey survey) {
-    Optional<String> deck = decisions.deck();
+    Optional<String> deck = decisions.scope().deck();
     Set<String> there = new HashSet<>();
     survey.framing().decks().forEach((Deck d) -> there.add(d.id()));
     if (deck.isPresent() && !there.contains(deck.get())) {
@@ -121,7 +126,7 @@ public final class Resync {
           "the assembly was asked for on " + deck.get() + ", which is gone",
           "Run design on the new export and name the deck that is meant with --deck.");
     }
-    return new Scope(deck);
+    return decisions.scope();
   }
 
   private List<Resynced.Decision> kept(Design design, boolean toldAnew, Optional<Overrides> told) {
@@ -136,7 +141,9 @@ public final class Resync {
             sameVersion ? "" : "the kit was " + decisions.kitVersion() + " then"));
     all.add(decision("fall", String.format(Locale.ROOT, "1:%.6g", 1 / kit.fall())));
     decisions.rain().ifPresent(r -> all.add(decision("rain", r)));
-    decisions.deck().ifPresent(d -> all.add(decision("deck", d)));
+    decisions
+        .asked()
+        .forEach((name, value) -> all.add(decision(name.toLowerCase(Locale.ROOT), value)));
     decisions.assumed().ifPresent(a -> all.add(decision("assumed framing", a)));
     decisions.told().ifPresent(o -> all.add(overrides(o, toldAnew, told)));
     for (FieldLayout field : design.layout().fields()) {

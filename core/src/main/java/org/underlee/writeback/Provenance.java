@@ -23,6 +23,21 @@ public record Provenance(
   /** The one deck that the user asked for. */
   public static final String DECK = "Deck";
 
+  /** The storey whose decks the user asked for. */
+  public static final String STOREY = "Storey";
+
+  /** That the boards are off, or not yet laid. */
+  public static final String BOARDS_OFF = "BoardsOff";
+
+  /** Bays left open on purpose, with spaces between. */
+  public static final String LEFT_OPEN = "LeftOpen";
+
+  /** The seat at the high end that the user fixed, metres from the joist bottom. */
+  public static final String SEAT = "Seat";
+
+  /** The line of the low end that the user chose. */
+  public static final String LOW_END = "LowEnd";
+
   /** Names that a resync kept in place of those that a survey counts out. */
   public static final String NAMES = "KeptNames";
 

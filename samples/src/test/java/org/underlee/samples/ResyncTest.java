@@ -19,10 +19,11 @@ import org.underlee.drainage.flow.RainData;
 import org.underlee.drainage.flow.Storm;
 import org.underlee.finding.InputException;
 import org.underlee.framing.JoistLine;
+import org.underlee.kit.DrainValue;
 import org.underlee.kit.Kit;
 import org.underlee.kit.KitReader;
-import org.underlee.kit.PanValue;
 import org.underlee.layout.Scope;
+import org.underlee.layout.Wishes;
 import org.underlee.run.BayChange;
 import org.underlee.run.BayChange.Kind;
 import org.underlee.run.BayChange.MatchedBy;
@@ -40,7 +41,7 @@ class ResyncTest {
 
   /** What a person may have decided, none of it the usual. */
   private static final Kit KIT =
-      KitReader.allBuiltIn().get(1).with(PanValue.RUN_PER_FALL, 64, "set by you with --fall");
+      KitReader.allBuiltIn().get(1).with(DrainValue.RUN_PER_FALL, 64, "set by you with --fall");
 
   private static final Storm RAIN = RainData.builtIn().meant("10in/h").orElseThrow();
 
@@ -115,7 +116,7 @@ class ResyncTest {
         .allMatch(Resynced.Decision::kept);
     Design design = resynced.design();
     assertThat(design.layout().kit().id()).isEqualTo(KIT.id());
-    assertThat(design.layout().kit().get(PanValue.RUN_PER_FALL)).isEqualTo(64);
+    assertThat(design.layout().kit().get(DrainValue.RUN_PER_FALL)).isEqualTo(64);
     assertThat(resynced.decisions()).anyMatch(d -> d.value().equals("254.0mm/h"));
   }
 
@@ -140,6 +141,23 @@ class ResyncTest {
     Set<String> gone = new HashSet<>(before.values());
     gone.removeAll(after.values());
     assertThat(all).noneMatch(gone::contains);
+  }
+
+  @Test
+  void whatTheUserFixedAboutADeckIsKeptToo() {
+    SampleDeck deck = PineDeck.sample();
+    Mix mix = deck.ownMix();
+    Wishes wishes = Wishes.NONE.leavingOpen(Set.of("B3", "deck-1/field-1/B7")).withSeat(-0.014);
+    Scope scope = new Scope(Optional.of("deck-1"), Optional.empty(), wishes);
+    Survey survey = DeckRun.survey(IfcEmitter.emit(deck, mix), "old.ifc");
+    byte[] old = DeckRun.design(survey, scope, KitReader.builtIn(), RAIN).written().bytes();
+    Resynced resynced = resync(deck, mix, old);
+    assertThat(resynced.decisions())
+        .extracting(Resynced.Decision::name)
+        .contains("deck", "leftopen", "seat");
+    assertThat(resynced.design().layout().parts())
+        .noneMatch(p -> p.bay().filter(Set.of("B3", "B7")::contains).isPresent());
+    assertThat(resynced.bays()).isNotEmpty().allMatch(b -> b.kind() == Kind.KEPT);
   }
 
   @Test

@@ -171,7 +171,9 @@ public final class Session implements AutoCloseable {
   private void laidOut(Result next) {
     result.set(Optional.of(next));
     designing.run(
-        () -> DeckRun.design(next.survey(), next.layout(), next.decisions().storm()),
+        () ->
+            DeckRun.design(
+                next.survey(), next.decisions().scope(), next.layout(), next.decisions().storm()),
         design -> end(next.with(design)),
         this::fail);
   }
