@@ -30,8 +30,7 @@ final class BayNames {
   /** Of one field or of several; the last step of each path is its name. */
   static String inShort(Collection<String> paths) {
     Map<String, TreeSet<Name>> groups = new LinkedHashMap<>();
-    Comparator<Name> order =
-        Comparator.comparing(Name::letter).thenComparingInt(Name::number);
+    Comparator<Name> order = Comparator.comparing(Name::letter).thenComparingInt(Name::number);
     TreeSet<Name> all = new TreeSet<>(order);
     paths.forEach(p -> all.add(Name.of(p)));
     all.forEach(n -> groups.computeIfAbsent(n.letter, l -> new TreeSet<>(order)).add(n));
@@ -46,7 +45,10 @@ final class BayNames {
       boolean ends = i + 1 == names.size() || names.get(i + 1).number != names.get(i).number + 1;
       if (ends) {
         int length = i - from + 1;
-        words.add(names.get(from) + (length == 1 ? "" : length == 2 ? ", " : " to ") + (length == 1 ? "" : names.get(i)));
+        words.add(
+            names.get(from)
+                + (length == 1 ? "" : length == 2 ? ", " : " to ")
+                + (length == 1 ? "" : names.get(i)));
         from = i + 1;
       }
     }

@@ -149,9 +149,7 @@ public final class WaysOut {
                         b.low(),
                         b.blocking(),
                         b.bridging(),
-                        b.crossings().stream()
-                            .filter(c -> !others.contains(c.element()))
-                            .toList()))
+                        b.crossings().stream().filter(c -> !others.contains(c.element())).toList()))
             .toList();
     return new FieldBays(field.field(), bays);
   }
@@ -197,9 +195,7 @@ public final class WaysOut {
     }
     Room left = Room.of(parts.stream().filter(p -> !bays.contains(p.bay())).toList());
     Words what = Words.of("leave %s open", BayNames.inShort(bays));
-    return left.area() > 0
-        ? Optional.of(WayOut.byHand(what, own.price(left)))
-        : Optional.empty();
+    return left.area() > 0 ? Optional.of(WayOut.byHand(what, own.price(left))) : Optional.empty();
   }
 
   private static WayOut removable(Issue issue) {

@@ -46,8 +46,9 @@ public final class ClashSarif {
   }
 
   private static void result(ObjectNode node, Tracked t, Coordination all) {
-    node.put("ruleId", t.cause().word()).put("ruleIndex", t.cause().ordinal());
-    node.put("level", t.cause() == Cause.TOO_NEAR || t.cause() == Cause.HIDDEN ? "warning" : "error");
+    node.put("ruleId", t.cause().word());
+    node.put(
+        "level", t.cause() == Cause.TOO_NEAR || t.cause() == Cause.HIDDEN ? "warning" : "error");
     node.putObject("message").put("text", message(t));
     node.put("guid", t.id());
     node.put("baselineState", baseline(t));
@@ -113,9 +114,7 @@ public final class ClashSarif {
 
   private static void physical(ObjectNode node, Region region) {
     node.putObject("artifactLocation").put("uri", uri(region.file()));
-    node.putObject("region")
-        .put("byteOffset", region.offset())
-        .put("byteLength", region.length());
+    node.putObject("region").put("byteOffset", region.offset()).put("byteLength", region.length());
   }
 
   /** A file name as a relative URI reference (RFC 3986): all but plain characters in percent. */
@@ -128,7 +127,8 @@ public final class ClashSarif {
               || (c >= 'A' && c <= 'Z')
               || (c >= '0' && c <= '9')
               || "-._~".indexOf(c) >= 0;
-      uri.append(plain ? String.valueOf(c) : String.format(java.util.Locale.ROOT, "%%%02X", (int) c));
+      uri.append(
+          plain ? String.valueOf(c) : String.format(java.util.Locale.ROOT, "%%%02X", (int) c));
     }
     return uri.toString();
   }

@@ -231,8 +231,7 @@ public final class DeckRun {
    * @param kit to lay out again with, where that is a way out
    * @param before the issues of the run before
    */
-  public static Coordination coordinate(
-      Path file, Checked checked, Kit kit, IssueRegister before) {
+  public static Coordination coordinate(Path file, Checked checked, Kit kit, IssueRegister before) {
     return Coordination.of(opened(file), checked, kit, before);
   }
 

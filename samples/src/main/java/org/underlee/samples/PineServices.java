@@ -6,8 +6,8 @@ import java.util.Locale;
 
 /**
  * Invented services below the pine deck, drawn by someone else: IFC2X3 in millimetres, where the
- * deck is IFC4 in feet. A water pipe that runs through the pans of every bay, a valve and a junction
- * box that end above pans, a stack that stands in a bay, and a dryer vent in the wall.
+ * deck is IFC4 in feet. A water pipe that runs through the pans of every bay, a valve and a
+ * junction box that end above pans, a stack that stands in a bay, and a dryer vent in the wall.
  */
 final class PineServices {
   private static final double INCH = 25.4;
@@ -22,8 +22,7 @@ final class PineServices {
     PineServices model = new PineServices();
     model.head();
     // Across under the joists (bottom at 94.75 in), where the pans are.
-    model.round(
-        "IFCFLOWSEGMENT", "Cold water 42 mm", -4, 100, 92.6, "1.,0.,0.", 200, 42 / INCH);
+    model.round("IFCFLOWSEGMENT", "Cold water 42 mm", -4, 100, 92.6, "1.,0.,0.", 200, 42 / INCH);
     model.round("IFCFLOWSEGMENT", "Soil stack 4 in", 72, 84, -12, "0.,0.,1.", 150, 4.5);
     model.box("IFCFLOWCONTROLLER", "Shut-off valve", 40, 30, 97, 4, 3, 3);
     model.box("IFCFLOWFITTING", "Junction box", 152, 24, 97.5, 4, 4, 2);
@@ -56,7 +55,14 @@ final class PineServices {
 
   /** A round bar along a direction; inches. */
   private void round(
-      String entity, String name, double x, double y, double z, String axis, double length, double d) {
+      String entity,
+      String name,
+      double x,
+      double y,
+      double z,
+      String axis,
+      double length,
+      double d) {
     String profile = add("IFCCIRCLEPROFILEDEF(.AREA.,$,#18,%s)", mm(d / 2));
     solid(entity, name, x, y, z, axis, profile, length);
   }
@@ -106,8 +112,7 @@ final class PineServices {
   private String file() {
     add(
         "IFCRELCONTAINEDINSPATIALSTRUCTURE('%s',#6,$,$,(%s),#13)",
-        id("contained"),
-        String.join(",", elements));
+        id("contained"), String.join(",", elements));
     return """
         ISO-10303-21;
         HEADER;

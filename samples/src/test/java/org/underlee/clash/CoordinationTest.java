@@ -83,7 +83,8 @@ class CoordinationTest {
   void everyWayOutThatIsTypedWorks() throws IOException {
     Tracked stack = issue("Soil stack");
     assertThat(stack.ways()).extracting(w -> w.what().toString()).contains("leave B5 open");
-    assertThat(stack.ways().get(0).typed()).hasValueSatisfying(o -> assertThat(o).startsWith("--services "));
+    assertThat(stack.ways().get(0).typed())
+        .hasValueSatisfying(o -> assertThat(o).startsWith("--services "));
     assertThat(issue("Shut-off valve").ways().get(0).what().toString())
         .startsWith("make deck-1/field-1/B3/pan-1 removable");
   }
@@ -114,27 +115,28 @@ class CoordinationTest {
     IssueRegister first = IssueRegister.read(ClashJson.write(found.register()), "issues.json");
     assertThat(found.issues()).extracting(Tracked::status).containsOnly(Status.NEW);
     String accepted =
-        ClashJson.write(first).replaceFirst("\"accepted\" : \"\"", "\"accepted\" : \"moved on site\"");
+        ClashJson.write(first)
+            .replaceFirst("\"accepted\" : \"\"", "\"accepted\" : \"moved on site\"");
     String text = Files.readString(PineIssues.SERVICES);
     Path fewer =
         Files.writeString(
             folder.resolve("services.ifc"),
-            text.lines().filter(l -> !l.contains("Dryer vent")).collect(Collectors.joining("\n"))
+            text.lines()
+                .filter(l -> !l.contains("Dryer vent"))
+                .collect(Collectors.joining("\n"))
                 .replaceFirst(",#\\d+\\),#13\\)", "),#13)"));
     Coordination second =
         PineIssues.of(drained, IssueRegister.read(accepted, "issues.json"), fewer);
     assertThat(second.issues())
         .extracting(Tracked::status)
-        .containsExactly(
-            Status.ACCEPTED, Status.OPEN, Status.OPEN, Status.OPEN, Status.GONE);
+        .containsExactly(Status.ACCEPTED, Status.OPEN, Status.OPEN, Status.OPEN, Status.GONE);
     assertThat(second.hasNew()).isFalse();
     assertThat(second.issues().get(0).reason()).contains("moved on site");
     assertThat(second.issues()).extracting(Tracked::id).containsAll(ids(found));
     Coordination third = PineIssues.of(drained, second.register(), PineIssues.SERVICES);
     assertThat(third.issues())
         .extracting(Tracked::status)
-        .containsExactly(
-            Status.ACCEPTED, Status.OPEN, Status.OPEN, Status.OPEN, Status.NEW);
+        .containsExactly(Status.ACCEPTED, Status.OPEN, Status.OPEN, Status.OPEN, Status.NEW);
   }
 
   private static List<String> ids(Coordination of) {
@@ -185,7 +187,8 @@ class CoordinationTest {
 
   @Test
   void theReportIsAsExpected() throws IOException {
-    assertExpected("check-services.json", CheckJson.write(found.checked(), java.util.Optional.of(found)));
+    assertExpected(
+        "check-services.json", CheckJson.write(found.checked(), java.util.Optional.of(found)));
     assertExpected("check-services.csv", ClashCsv.write(found));
   }
 

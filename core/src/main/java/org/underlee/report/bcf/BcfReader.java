@@ -88,11 +88,7 @@ public final class BcfReader {
   }
 
   private static List<String> selection(
-      Element root,
-      Element topic,
-      String folder,
-      Map<String, byte[]> entries,
-      BcfVersion version) {
+      Element root, Element topic, String folder, Map<String, byte[]> entries, BcfVersion version) {
     List<Element> views =
         version.isOld()
             ? Xml.children(root, "Viewpoints")

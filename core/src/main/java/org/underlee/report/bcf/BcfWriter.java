@@ -219,8 +219,7 @@ public final class BcfWriter {
   private static void components(Element root, Issue issue) {
     Set<String> ids = new LinkedHashSet<>();
     issue.things().forEach(t -> ids.add(t.element().globalId()));
-    issue.clashes()
-        .forEach(c -> c.part().element().ifPresent(e -> ids.add(e.globalId())));
+    issue.clashes().forEach(c -> c.part().element().ifPresent(e -> ids.add(e.globalId())));
     Element components = Xml.add(root, "Components");
     Element selection = Xml.add(components, "Selection");
     ids.stream()

@@ -14,7 +14,9 @@ import java.util.zip.ZipOutputStream;
 import org.underlee.finding.InputException;
 import org.underlee.finding.Place;
 
-/** The archive that BCF is: entries by name, within limits; packed without the moment of packing. */
+/**
+ * The archive that BCF is: entries by name, within limits; packed without the moment of packing.
+ */
 final class BcfZip {
   /** As for models: more entries than this are no file for people. */
   private static final int MOST_ENTRIES = 20_000;
@@ -68,7 +70,9 @@ final class BcfZip {
 
   private static void requireHarmless(String entry, String name) {
     String path = entry.replace('\\', '/');
-    if (path.startsWith("/") || path.matches("[A-Za-z]:.*") || ("/" + path + "/").contains("/../")) {
+    if (path.startsWith("/")
+        || path.matches("[A-Za-z]:.*")
+        || ("/" + path + "/").contains("/../")) {
       throw refused(name, "has the entry \"" + entry + "\", which points out of it");
     }
   }

@@ -35,8 +35,7 @@ final class Xml {
   }
 
   static Element add(Node parent, String name) {
-    Document document =
-        parent instanceof Document d ? d : parent.getOwnerDocument();
+    Document document = parent instanceof Document d ? d : parent.getOwnerDocument();
     Element e = document.createElement(name);
     parent.appendChild(e);
     return e;

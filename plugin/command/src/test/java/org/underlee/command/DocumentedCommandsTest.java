@@ -59,7 +59,8 @@ class DocumentedCommandsTest {
         "how-to/look-before-you-start.md",
         "how-to/hand-over-quantities.md",
         "how-to/replace-or-remove-the-assembly.md",
-        "how-to/bad-files.md");
+        "how-to/bad-files.md",
+        "how-to/look-at-the-services.md");
   }
 
   @ParameterizedTest
@@ -133,6 +134,7 @@ class DocumentedCommandsTest {
       Files.copy(given, kept);
       Files.copy(given, folder.resolve(name + ".ifc"));
     }
+    Files.copy(ROOT.resolve("samples/pine-deck/services.ifc"), folder.resolve("services.ifc"));
     String deck = Files.readString(folder.resolve("pine-deck.ifc"));
     Files.writeString(folder.resolve("cut.ifc"), deck.substring(0, 30_000));
     Files.writeString(
