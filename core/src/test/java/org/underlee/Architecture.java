@@ -39,6 +39,7 @@ final class Architecture {
     MAY_USE.put("geom", List.of("units"));
     MAY_USE.put("finding", List.of("units"));
     MAY_USE.put("step", List.of("finding"));
+    MAY_USE.put("schema", List.of("step", "finding"));
     MAY_USE.put("ifc", List.of("step", "framing", "geom", "units", "finding"));
     MAY_USE.put("framing", List.of("geom", "units", "finding"));
     MAY_USE.put("bay", List.of("framing", "geom", "units", "finding"));
@@ -81,6 +82,7 @@ final class Architecture {
             "picture",
             "takeoff",
             "clash",
+            "schema",
             "check",
             "drainage",
             "layout",
@@ -107,7 +109,11 @@ final class Architecture {
           "Overrides",
           "Checked",
           "WrittenPart",
-          "Coordination");
+          "Coordination",
+          "ModelResult",
+          "Outcome",
+          "Counts",
+          "SchemaChecked");
 
   private final String root;
 

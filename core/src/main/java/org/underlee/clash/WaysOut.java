@@ -15,7 +15,7 @@ import org.underlee.geom.BarMeasure;
 import org.underlee.geom.OrientedBox;
 import org.underlee.geom.Transform;
 import org.underlee.kit.Kit;
-import org.underlee.kit.PanValue;
+import org.underlee.kit.DrainValue;
 import org.underlee.layout.Layouter;
 import org.underlee.layout.Scope;
 import org.underlee.units.Quantity;
@@ -96,11 +96,11 @@ public final class WaysOut {
     List<FieldBays> fields = again.fields().stream().map(f -> without(f, others)).toList();
     for (int run : RUNS_PER_FALL) {
       boolean own = run == 0;
-      if (own || run > again.kit().get(PanValue.RUN_PER_FALL)) {
+      if (own || run > again.kit().get(DrainValue.RUN_PER_FALL)) {
         Kit kit =
             own
                 ? again.kit()
-                : again.kit().with(PanValue.RUN_PER_FALL, run, "a way out that is tried");
+                : again.kit().with(DrainValue.RUN_PER_FALL, run, "a way out that is tried");
         Optional<WayOut> way = tried(issue, fields, kit, own ? Optional.empty() : runText(run));
         if (way.isPresent()) {
           return way;

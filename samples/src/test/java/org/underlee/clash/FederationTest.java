@@ -111,9 +111,15 @@ class FederationTest {
 
   @Test
   void aModelWithTheSameSiteElsewhereIsPlacedByTheSite() throws IOException {
-    String site = Files.readString(drained).lines().filter(l -> l.contains("IFCSITE(")).findFirst().orElseThrow();
+    String site =
+        Files.readString(drained)
+            .lines()
+            .filter(l -> l.contains("IFCSITE("))
+            .findFirst()
+            .orElseThrow();
     String id = site.replaceFirst("(?s).*IFCSITE\\('([^']*)'.*", "$1");
-    String services = with(moved(), "#40=IFCSITE('" + id + "',#6,$,$,$,#12,$,$,.ELEMENT.,$,$,$,$,$);\n");
+    String services =
+        with(moved(), "#40=IFCSITE('" + id + "',#6,$,$,$,#12,$,$,.ELEMENT.,$,$,$,$,$);\n");
     Coordination found = found(services, "site.ifc");
     assertThat(rules(found)).containsExactly("services-moved");
     assertThat(found.issues())

@@ -26,8 +26,13 @@ final class CheckCommand implements Callable<Integer> {
 
   @Mixin IssueOptions issues = new IssueOptions();
 
+  @Mixin StandardOptions standard = new StandardOptions();
+
   @Override
   public Integer call() {
+    if (standard.asked()) {
+      return standard.check(model, out);
+    }
     Checked checked = DeckRun.check(model.file, model.request(), model.deck);
     Optional<Coordination> found = issues.of(model, checked);
     String text = model.json ? CheckJson.write(checked, found) : text(checked, found);
