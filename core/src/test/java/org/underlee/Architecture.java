@@ -85,6 +85,8 @@ final class Architecture {
             "schema",
             "clash",
             "ids",
+            "clash",
+            "schema",
             "check",
             "drainage",
             "layout",
@@ -122,7 +124,12 @@ final class Architecture {
           "ModelResult",
           "Outcome",
           "Counts",
-          "Coordination");
+          "Coordination",
+          "Coordination",
+          "ModelResult",
+          "Outcome",
+          "Counts",
+          "SchemaChecked");
 
   private final String root;
 

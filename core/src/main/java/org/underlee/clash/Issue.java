@@ -1,11 +1,11 @@
 package org.underlee.clash;
 
 import java.util.Comparator;
-import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.TreeMap;
 import java.util.stream.Collectors;
 import org.underlee.units.Quantity;
 import org.underlee.units.Words;
@@ -18,9 +18,6 @@ import org.underlee.units.Words;
  * @param clashes the gravest first
  */
 public record Issue(String id, Cause cause, List<Theirs> things, List<Clash> clashes) {
-  /** Names told before "and so many more". */
-  private static final int NAMES = 3;
-
   /** What must be dealt with first: by cause, then by how much of the assembly it takes. */
   static final Comparator<Issue> GRAVEST_FIRST =
       Comparator.comparing(Issue::cause)
@@ -48,27 +45,22 @@ public record Issue(String id, Cause cause, List<Theirs> things, List<Clash> cla
     return "the " + worst().thing().words() + more;
   }
 
-  /** {@code pan and side-rail of deck-1/field-1 B3, B4}. */
+  /** {@code pan, side-rail of deck-1/field-1 B3, B4}. */
   private String parts() {
     Set<String> kinds = new LinkedHashSet<>();
-    Map<String, Set<String>> bays = new LinkedHashMap<>();
+    Map<String, Set<String>> bays = new TreeMap<>();
     for (Clash c : clashes) {
       kinds.add(c.part().kind().word());
       Set<String> own = bays.computeIfAbsent(c.part().field(), f -> new LinkedHashSet<>());
       if (c.part().isInBay() && c.part().bay().length() > c.part().field().length()) {
-        own.add(c.part().bay().substring(c.part().field().length() + 1));
+        own.add(c.part().bay());
       }
     }
     String where =
         bays.entrySet().stream()
-            .map(e -> (e.getKey() + " " + inShort(e.getValue())).strip())
+            .map(e -> (e.getKey() + " " + BayNames.inShort(e.getValue())).strip())
             .collect(Collectors.joining("; "));
     return String.join(", ", kinds) + " of " + where;
-  }
-
-  private static String inShort(Set<String> names) {
-    String first = names.stream().limit(NAMES).collect(Collectors.joining(", "));
-    return names.size() > NAMES ? first + " and " + (names.size() - NAMES) + " more bays" : first;
   }
 
   private Words how(Clash worst) {

@@ -6,6 +6,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import org.underlee.bay.Bay;
 import org.underlee.bay.FieldBays;
 import org.underlee.finding.Fix;
 import org.underlee.framing.BuildingElement;
@@ -26,34 +27,39 @@ import org.underlee.units.Words;
  * told with its price, only when the thing is free then.
  */
 public final class WaysOut {
-  /** Gentler falls that are tried: 1/10 and 1/16 in per ft; less lets water stand. */
-  private static final int[] RUNS_PER_FALL = {120, 192};
+  /** The kit's own fall, then gentler ones: 1/10 and 1/16 in per ft; less lets water stand. */
+  private static final int[] RUNS_PER_FALL = {0, 120, 192};
 
-  /** An assembly laid out anew, and the things that are still in its way. */
-  private record Other(Words what, List<Fix.Option> options, Room room, Set<BuildingElement> hit) {}
+  /** Issues, the gravest first, for which the assembly is laid out again. */
+  private static final int MOST_TRIED = 20;
 
-  private final List<FieldBays> fields;
+  /**
+   * What is laid out again.
+   *
+   * @param fields their crossings include those of the services
+   * @param services names of the files of services, as given
+   */
+  public record Again(List<Deck> decks, List<FieldBays> fields, Kit kit, List<String> services) {
+    public Again {
+      decks = List.copyOf(decks);
+      fields = List.copyOf(fields);
+      services = List.copyOf(services);
+    }
+  }
+
+  private final Again again;
   private final List<Ours> parts;
   private final List<Theirs> things;
   private final Room own;
-  private final List<Other> others;
 
-  private WaysOut(
-      List<FieldBays> fields, List<Ours> parts, List<Theirs> things, List<Other> others) {
-    this.fields = fields;
+  private WaysOut(Again again, List<Ours> parts, List<Theirs> things) {
+    this.again = again;
     this.parts = parts;
     this.things = things;
     this.own = Room.of(parts);
-    this.others = others;
   }
 
-  /**
-   * The issues with the ways out of those that are pending.
-   *
-   * @param fields their crossings include those of the services
-   * @param kit for laying out again
-   * @param services names of the files of services, as given
-   */
+  /** The issues with the ways out of those that are pending. */
   public static List<Tracked> add(
       List<Tracked> issues,
       Framing framing,
@@ -103,11 +109,27 @@ public final class WaysOut {
 
   private List<WayOut> of(Tracked tracked) {
     Issue issue = tracked.issue().orElseThrow();
+      List<Tracked> issues, Again again, List<Ours> parts, List<Theirs> things) {
+    WaysOut ways = new WaysOut(again, parts, things);
+    Set<BuildingElement> clashing = new HashSet<>();
+    issues.forEach(
+        t -> t.issue().ifPresent(i -> i.things().forEach(x -> clashing.add(x.element()))));
+    List<Tracked> all = new ArrayList<>();
+    int tried = 0;
+    for (Tracked t : issues) {
+      boolean layOut = t.isPending() && tried++ < MOST_TRIED;
+      all.add(t.isPending() ? t.with(ways.of(t.issue().orElseThrow(), clashing, layOut)) : t);
+    }
+    return all;
+  }
+
+  private List<WayOut> of(Issue issue, Set<BuildingElement> clashing, boolean layOut) {
     List<WayOut> found = new ArrayList<>();
     if (issue.cause() == Cause.HIDDEN) {
       found.add(removable(issue));
+    } else if (layOut) {
+      laidOut(issue, clashing).ifPresent(found::add);
     }
-    again(issue).ifPresent(found::add);
     if (issue.cause() == Cause.INTERSECT || issue.cause() == Cause.TOO_NEAR) {
       moved(issue).ifPresent(found::add);
     }
@@ -115,13 +137,69 @@ public final class WaysOut {
     return found;
   }
 
-  /** The first arrangement in which none of the things is in the way. */
-  private Optional<WayOut> again(Issue issue) {
-    return others.stream()
-        .filter(o -> o.room.pieces() > 0)
-        .filter(o -> issue.things().stream().noneMatch(t -> o.hit.contains(t.element())))
-        .findFirst()
-        .map(o -> new WayOut(o.what, own.price(o.room), o.options));
+  /** The steepest fall at which the assembly, laid out again, leaves the things alone. */
+  private Optional<WayOut> laidOut(Issue issue, Set<BuildingElement> clashing) {
+    Set<BuildingElement> others = new HashSet<>(clashing);
+    issue.things().forEach(t -> others.remove(t.element()));
+    List<FieldBays> fields = again.fields().stream().map(f -> without(f, others)).toList();
+    for (int run : RUNS_PER_FALL) {
+      boolean own = run == 0;
+      if (own || run > again.kit().get(DrainValue.RUN_PER_FALL)) {
+        Kit kit =
+            own
+                ? again.kit()
+                : again.kit().with(DrainValue.RUN_PER_FALL, run, "a way out that is tried");
+        Optional<WayOut> way = tried(issue, fields, kit, own ? Optional.empty() : runText(run));
+        if (way.isPresent()) {
+          return way;
+        }
+      }
+    }
+    return Optional.empty();
+  }
+
+  private static Optional<String> runText(int run) {
+    return Optional.of("1:" + run);
+  }
+
+  private Optional<WayOut> tried(
+      Issue issue, List<FieldBays> fields, Kit kit, Optional<String> fall) {
+    List<Ours> anew =
+        Layouter.layOut(again.decks(), fields, Scope.OUTSIDE, kit).parts().stream()
+            .map(Ours::of)
+            .toList();
+    if (anew.isEmpty() || !ClashFinder.find(fields, anew, issue.things()).clashes().isEmpty()) {
+      return Optional.empty();
+    }
+    List<Fix.Option> options = new ArrayList<>();
+    if (!again.services().isEmpty()) {
+      options.add(new Fix.Option("--services", String.join(" ", again.services())));
+    }
+    fall.ifPresent(f -> options.add(new Fix.Option("--fall", f)));
+    Words what =
+        fall.map(f -> Words.of("lay out again around it with a fall of %s", f))
+            .orElseGet(() -> Words.plain("lay out again around it"));
+    return Optional.of(new WayOut(what, own.price(Room.of(anew)), options));
+  }
+
+  /** As if the things of other issues were gone: each issue is dealt with by itself. */
+  private static FieldBays without(FieldBays field, Set<BuildingElement> others) {
+    List<Bay> bays =
+        field.bays().stream()
+            .map(
+                b ->
+                    new Bay(
+                        b.id(),
+                        b.left(),
+                        b.right(),
+                        b.stretch(),
+                        b.high(),
+                        b.low(),
+                        b.blocking(),
+                        b.bridging(),
+                        b.crossings().stream().filter(c -> !others.contains(c.element())).toList()))
+            .toList();
+    return new FieldBays(field.field(), bays);
   }
 
   private Optional<WayOut> moved(Issue issue) {
@@ -148,7 +226,7 @@ public final class WaysOut {
 
   private Optional<Transform> frame(Issue issue) {
     String field = issue.worst().part().field();
-    return fields.stream()
+    return again.fields().stream()
         .filter(f -> f.field().id().equals(field))
         .map(f -> f.field().frame())
         .findFirst();
@@ -163,14 +241,9 @@ public final class WaysOut {
       }
       bays.add(c.part().bay());
     }
-    List<Ours> kept = parts.stream().filter(p -> !bays.contains(p.bay())).toList();
-    Words what =
-        Words.of("leave %s open", String.join(", ", bays.stream().map(WaysOut::name).toList()));
-    return Optional.of(WayOut.byHand(what, own.price(Room.of(kept))));
-  }
-
-  private static String name(String bay) {
-    return bay.substring(bay.lastIndexOf('/') + 1);
+    Room left = Room.of(parts.stream().filter(p -> !bays.contains(p.bay())).toList());
+    Words what = Words.of("leave %s open", BayNames.inShort(bays));
+    return left.area() > 0 ? Optional.of(WayOut.byHand(what, own.price(left))) : Optional.empty();
   }
 
   private static WayOut removable(Issue issue) {

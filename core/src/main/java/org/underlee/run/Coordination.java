@@ -59,8 +59,9 @@ public record Coordination(
     files = Map.copyOf(files);
   }
 
-  static Coordination of(Checked checked, List<Path> services, Kit kit, IssueRegister before) {
+  static Coordination of(StepFile given, Checked checked, Kit kit, IssueRegister before) {
     Survey survey = checked.survey();
+    List<Path> services = survey.request().services();
     List<Ours> parts =
         checked.parts().stream().map(p -> Ours.of(p.id(), p.kind(), p.element())).toList();
     Clearances clearances = Clearances.builtIn();
@@ -68,7 +69,7 @@ public record Coordination(
     Set<String> own =
         parts.stream().map(p -> p.element().orElseThrow().globalId()).collect(Collectors.toSet());
     Map<String, StepFile> files = new HashMap<>();
-    files.put(survey.source().file(), survey.model().step());
+    files.put(survey.source().file(), given);
     List<Theirs> things =
         new ArrayList<>(
             things(
@@ -93,9 +94,13 @@ public record Coordination(
             survey.framing(),
             survey.bays(),
             kit,
+            new WaysOut.Again(
+                survey.framing().decks(),
+                survey.bays(),
+                kit,
+                services.stream().map(Path::toString).toList()),
             parts,
-            things,
-            services.stream().map(Path::toString).toList());
+            things);
     return new Coordination(checked, parts, things, found, followed, before.after(followed), files);
   }
 
@@ -139,6 +144,16 @@ public record Coordination(
     return file == null || index < 0
         ? Optional.empty()
         : Optional.of(new Region(name, file.offset(index), file.range(index).length()));
+  }
+
+  /** When the model was made, as its header says. */
+  public String modelTime() {
+    return checked.survey().model().step().header().timeStamp();
+  }
+
+  /** GlobalId of the project that the assembly is in. */
+  public String project() {
+    return checked.survey().model().projectGlobalId();
   }
 
   /** Whether an issue is there that was not before. */

@@ -258,11 +258,12 @@ public final class DeckRun {
    * What a checked assembly hits, comes too near to and hides, in its model and in those of
    * services.
    *
+   * @param file that was checked
    * @param kit to lay out again with, where that is a way out
    * @param before the issues of the run before
    */
-  public static Coordination coordinate(Checked checked, Kit kit, IssueRegister before) {
-    return Coordination.of(checked, checked.survey().request().services(), kit, before);
+  public static Coordination coordinate(Path file, Checked checked, Kit kit, IssueRegister before) {
+    return Coordination.of(opened(file), checked, kit, before);
   }
 
   /** Most of a building is nowhere near a deck and need not be measured. */

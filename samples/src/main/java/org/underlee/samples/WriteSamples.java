@@ -31,6 +31,9 @@ public final class WriteSamples {
     String truth = TruthJson.of(sample.truth(mix), sample, mix);
     Map<String, byte[]> files = new LinkedHashMap<>();
     files.put(sample.name() + ".ifc", IfcEmitter.emit(sample, mix));
+    if (sample.name().equals("pine-deck")) {
+      files.put("services.ifc", PineServices.text().getBytes(StandardCharsets.UTF_8));
+    }
     files.put("expected/survey.json", truth.getBytes(StandardCharsets.UTF_8));
     return files;
   }

@@ -26,6 +26,9 @@ final class CheckCommand implements Callable<Integer> {
 
   @Mixin StandardOptions standard = new StandardOptions();
   @Mixin IssueOptions issues = new IssueOptions();
+  @Mixin IssueOptions issues = new IssueOptions();
+
+  @Mixin StandardOptions standard = new StandardOptions();
 
   @Override
   public Integer call() {

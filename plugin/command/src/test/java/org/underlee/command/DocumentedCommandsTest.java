@@ -63,7 +63,8 @@ class DocumentedCommandsTest {
         "how-to/a-new-export-came.md",
         "how-to/many-models.md",
         "how-to/check-by-the-standard.md",
-        "how-to/bad-files.md");
+        "how-to/bad-files.md",
+        "how-to/look-at-the-services.md");
   }
 
   @ParameterizedTest
@@ -139,6 +140,7 @@ class DocumentedCommandsTest {
       Files.createDirectories(folder.resolve("jobs"));
       Files.copy(given, folder.resolve("jobs").resolve(name + ".ifc"));
     }
+    Files.copy(ROOT.resolve("samples/pine-deck/services.ifc"), folder.resolve("services.ifc"));
     String deck = Files.readString(folder.resolve("pine-deck.ifc"));
     Files.writeString(folder.resolve("cut.ifc"), deck.substring(0, 30_000));
     Files.writeString(
