@@ -79,7 +79,11 @@ final class Tokens {
   Map<String, String> spellings() {
     return tokens.stream()
         .filter(t -> t.kind() == Token.Kind.WORD)
-        .collect(Collectors.toMap(Token::text, Token::spelled, (a, b) -> a.equals(a.toUpperCase(Locale.ROOT)) ? b : a));
+        .collect(
+            Collectors.toMap(
+                Token::text,
+                Token::spelled,
+                (a, b) -> a.equals(a.toUpperCase(Locale.ROOT)) ? b : a));
   }
 
   /** Steps over everything through a token. */
