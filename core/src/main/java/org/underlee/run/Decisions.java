@@ -14,7 +14,7 @@ import org.underlee.framing.AssumedJoists;
 import org.underlee.ifc.IfcModel;
 import org.underlee.kit.Kit;
 import org.underlee.kit.KitReader;
-import org.underlee.kit.PanValue;
+import org.underlee.kit.DrainValue;
 import org.underlee.layout.Scope;
 import org.underlee.units.RainRates;
 import org.underlee.writeback.Provenance;
@@ -113,8 +113,8 @@ record Decisions(
   Kit kit(Optional<Kit> given) {
     Kit own = given.orElseGet(this::builtIn);
     double run = Math.rint(RUN_STEPS / fall) / RUN_STEPS;
-    boolean same = Math.abs(own.get(PanValue.RUN_PER_FALL) - run) * RUN_STEPS < 1;
-    return same ? own : own.with(PanValue.RUN_PER_FALL, run, "kept from the drained model");
+    boolean same = Math.abs(own.get(DrainValue.RUN_PER_FALL) - run) * RUN_STEPS < 1;
+    return same ? own : own.with(DrainValue.RUN_PER_FALL, run, "kept from the drained model");
   }
 
   private Kit builtIn() {

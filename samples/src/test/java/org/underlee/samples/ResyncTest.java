@@ -21,7 +21,7 @@ import org.underlee.finding.InputException;
 import org.underlee.framing.JoistLine;
 import org.underlee.kit.Kit;
 import org.underlee.kit.KitReader;
-import org.underlee.kit.PanValue;
+import org.underlee.kit.DrainValue;
 import org.underlee.layout.Scope;
 import org.underlee.run.BayChange;
 import org.underlee.run.BayChange.Kind;
@@ -40,7 +40,7 @@ class ResyncTest {
 
   /** What a person may have decided, none of it the usual. */
   private static final Kit KIT =
-      KitReader.allBuiltIn().get(1).with(PanValue.RUN_PER_FALL, 64, "set by you with --fall");
+      KitReader.allBuiltIn().get(1).with(DrainValue.RUN_PER_FALL, 64, "set by you with --fall");
 
   private static final Storm RAIN = RainData.builtIn().meant("10in/h").orElseThrow();
 
@@ -115,7 +115,7 @@ class ResyncTest {
         .allMatch(Resynced.Decision::kept);
     Design design = resynced.design();
     assertThat(design.layout().kit().id()).isEqualTo(KIT.id());
-    assertThat(design.layout().kit().get(PanValue.RUN_PER_FALL)).isEqualTo(64);
+    assertThat(design.layout().kit().get(DrainValue.RUN_PER_FALL)).isEqualTo(64);
     assertThat(resynced.decisions()).anyMatch(d -> d.value().equals("254.0mm/h"));
   }
 
