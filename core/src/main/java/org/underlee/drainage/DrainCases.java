@@ -82,12 +82,14 @@ public final class DrainCases {
     return Optional.of(FITTINGS.getOrDefault(kind, Kind.SHEET));
   }
 
-  /** Joists, what bounds them, and what stands between them; drop beams are below all parts. */
+  /** Joists, what bounds and carries them, and what stands between them. */
   private static Stream<Member> framing(FieldBays bays) {
     Field field = bays.field();
     Stream<Member> joists = field.lines().stream().flatMap(l -> l.plies().stream());
     Stream<Member> ends =
-        Stream.concat(field.high().stream(), field.low().stream()).map(Support::member);
+        Stream.of(field.high(), field.low(), field.dropBeams())
+            .flatMap(List::stream)
+            .map(Support::member);
     Stream<Member> blocks =
         bays.bays().stream().flatMap(b -> b.blocking().stream()).map(Block::member);
     return Stream.of(joists, ends, blocks).flatMap(s -> s);

@@ -27,9 +27,10 @@ import org.underlee.kit.Kit;
  *
  * @param face station of the face behind it
  * @param highRim height of the rim at the gutter's highest points
+ * @param lift how far the hangers' straps lie above the rim
  * @param outlets from low u to high u; each gutter piece falls to one of them
  */
-record GutterLine(FieldPlan plan, double face, double highRim, List<Outlet> outlets) {
+record GutterLine(FieldPlan plan, double face, double highRim, double lift, List<Outlet> outlets) {
   /** An outlet keeps this far from the gutter's ends. */
   private static final double FROM_END = 0.1;
 
@@ -54,7 +55,11 @@ record GutterLine(FieldPlan plan, double face, double highRim, List<Outlet> outl
     Interval across = across(plan, face);
     List<Outlet> outlets =
         GutterStretches.of(plan, face, across).stream().map(s -> outlet(plan, face, s)).toList();
-    return new GutterLine(plan, face, rim(plan, strips), outlets);
+    double rim = rim(plan, strips);
+    boolean up = plan.lowEnd().heights().from() > rim - GutterBuilder.STRAP_LEG;
+    double gap = face - back(plan, face) + BackFlashing.UNDER;
+    double lift = BackFlashing.lift(plan, up, BackFlashing.width(plan.kit(), gap));
+    return new GutterLine(plan, face, rim - lift, lift, outlets);
   }
 
   /** Station of the face behind the gutter: the nearest to the house of those in served bays. */
@@ -83,10 +88,7 @@ record GutterLine(FieldPlan plan, double face, double highRim, List<Outlet> outl
     DoubleStream rails =
         plan.served().stream()
             .mapToDouble(r -> plan.seat(r.railEnd()) - kit.item(Items.SIDE_RAIL).thickness());
-    DoubleStream joists =
-        plan.served().stream()
-            .flatMap(r -> Stream.of(r.bay().left(), r.bay().right()))
-            .mapToDouble(l -> l.bottom().at(l.stretch().to()) - kit.get(CLEARANCE_ABOVE));
+    DoubleStream joists = joistsAbove(plan).map(w -> w - kit.get(CLEARANCE_ABOVE));
     double end = plan.served().stream().mapToDouble(BayRun::panEnd).max().orElseThrow();
     DoubleStream stripDrips =
         plan.bays().field().lines().stream()
@@ -123,15 +125,44 @@ record GutterLine(FieldPlan plan, double face, double highRim, List<Outlet> outl
         .orElse(new Outlet(allowed.to(), stretch, Optional.empty()));
   }
 
+  /** Whether another stretch of gutter begins within a distance of an end. */
+  boolean goesOn(double end, double within) {
+    return outlets.stream()
+            .flatMap(o -> Stream.of(o.stretch().from(), o.stretch().to()))
+            .filter(u -> Math.abs(u - end) <= within * (1 + 1e-6))
+            .count()
+        > 1;
+  }
+
   double middle() {
     return back() - plan.kit().get(GUTTER_WIDTH) / 2;
   }
 
   /** Clear of the face, and of posts that stand out from it. */
   double back() {
+    return back(plan, face);
+  }
+
+  private static double back(FieldPlan plan, double face) {
     double posts =
         postsBeside(plan, face).map(s -> s.along().from()).min(Double::compare).orElse(face);
     return Math.min(face, posts) - plan.kit().get(GUTTER_BACK_GAP);
+  }
+
+  /** Whether the hangers' straps turn up the face, for want of face below the rim. */
+  boolean strapsTurnUp() {
+    return lift > 0;
+  }
+
+  /** The lowest underside of the joists at the gutter. */
+  double lowestJoist() {
+    return joistsAbove(plan).min().orElseThrow();
+  }
+
+  private static DoubleStream joistsAbove(FieldPlan plan) {
+    return plan.served().stream()
+        .flatMap(r -> Stream.of(r.bay().left(), r.bay().right()))
+        .mapToDouble(l -> l.bottom().at(l.stretch().to()));
   }
 
   /** Plans of the posts that stand under the low-end line. */

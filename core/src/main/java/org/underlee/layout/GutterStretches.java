@@ -16,7 +16,7 @@ import org.underlee.kit.Items;
  */
 final class GutterStretches {
   /** Left between two end caps. */
-  private static final double BETWEEN = 0.001;
+  static final double BETWEEN = 0.001;
 
   private static final double SAME = 1e-9;
 

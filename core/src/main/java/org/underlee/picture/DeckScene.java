@@ -117,7 +117,7 @@ public final class DeckScene {
       case SIDE_RAIL, HEAD_RAIL -> Palette.RAIL;
       case PLY_STRIP -> Palette.PAN;
       case TAPE -> Palette.TAPE;
-      case GUTTER, END_CAP, OUTLET, DOWNSPOUT, ELBOW -> Palette.GUTTER;
+      case GUTTER, FLASHING, END_CAP, OUTLET, DOWNSPOUT, ELBOW -> Palette.GUTTER;
       case HANGER, STRAP, FASTENER -> Palette.HANGER;
     };
   }
