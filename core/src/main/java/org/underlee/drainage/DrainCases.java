@@ -82,7 +82,7 @@ public final class DrainCases {
     return Optional.of(FITTINGS.getOrDefault(kind, Kind.SHEET));
   }
 
-  /** Joists, what bounds and carries them, and what stands between them. */
+  /** Joists, what bounds and carries them, posts, and what stands between them. */
   private static Stream<Member> framing(FieldBays bays) {
     Field field = bays.field();
     Stream<Member> joists = field.lines().stream().flatMap(l -> l.plies().stream());
@@ -92,7 +92,7 @@ public final class DrainCases {
             .map(Support::member);
     Stream<Member> blocks =
         bays.bays().stream().flatMap(b -> b.blocking().stream()).map(Block::member);
-    return Stream.of(joists, ends, blocks).flatMap(s -> s);
+    return Stream.of(joists, ends, field.posts().stream(), blocks).flatMap(s -> s);
   }
 
   private static Catchment catchment(Bay bay) {

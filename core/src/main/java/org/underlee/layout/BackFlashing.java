@@ -1,6 +1,8 @@
 package org.underlee.layout;
 
 import static org.underlee.kit.PanValue.GUTTER_DEPTH;
+import static org.underlee.kit.PanValue.PAN_LAP;
+import static org.underlee.kit.PanValue.PAN_LONGEST;
 
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -43,26 +45,40 @@ record BackFlashing(FieldPlan plan, GutterLine line) {
   /** Kept between it, the hangers' straps and the wood above. */
   private static final double PLAY = 0.0005;
 
-  /** Kept free beside a post. */
-  private static final double BESIDE_POST = 0.001;
-
   private static final double SAME = 1e-9;
 
   /** A stretch along the gutter with one back edge. */
   private record Span(Interval across, double back, boolean underFace) {}
 
   /** How far the straps lie above the rim, to pass over the flashing. */
-  static double lift(FieldPlan plan, boolean strapsTurnUp, double width) {
-    return strapsTurnUp ? 2 * PLAY + sheet(plan) + FALL * width : 0;
+  static double lift(FieldPlan plan, boolean strapsTurnUp, double gap, double reach) {
+    int sheets = pieces(plan.kit(), new Interval(0, reach)).size();
+    double width = gap + UNDER + plan.kit().item(Items.GUTTER).thickness() + OVER;
+    return strapsTurnUp ? 2 * PLAY + sheets * sheet(plan) + FALL * width : 0;
   }
 
-  /** From its drip edge to a face. */
-  static double width(Kit kit, double gap) {
-    return gap + kit.item(Items.GUTTER).thickness() + OVER;
+  /** The longest piece that the strip's sheet gives. */
+  static double longest(Kit kit) {
+    return kit.item(Items.STRIP_SHEET).stockLengths().stream()
+        .mapToDouble(l -> l)
+        .max()
+        .orElse(kit.get(PAN_LONGEST));
+  }
+
+  /** Its pieces along one piece of gutter, level, without their laps. */
+  static List<Interval> pieces(Kit kit, Interval along) {
+    double slope = Math.hypot(1, kit.gutterFall());
+    return new Laps(longest(kit) / slope, kit.get(PAN_LAP)).split(along, false);
   }
 
   private static double sheet(FieldPlan plan) {
     return plan.kit().item(Items.STRIP_SHEET).thickness();
+  }
+
+  /** The most pieces that lie one on the other. */
+  private int sheets() {
+    double reach = line.outlets().stream().mapToDouble(GutterLine.Outlet::reach).max().orElse(0);
+    return pieces(plan.kit(), new Interval(0, reach)).size();
   }
 
   double thickness() {
@@ -110,7 +126,7 @@ record BackFlashing(FieldPlan plan, GutterLine line) {
 
   private double turnedUp(Span span) {
     double top = line.highRim() + aboveRim() + thickness() + FALL * (span.back - drip());
-    double room = line.lowestJoist() - PLAY - top;
+    double room = line.lowestJoist() - PLAY - top - (sheets() - 1) * thickness();
     return Math.max(0, Math.min(span.underFace ? DAM : LEG, room));
   }
 
@@ -118,26 +134,31 @@ record BackFlashing(FieldPlan plan, GutterLine line) {
    * The solids along one piece of gutter.
    *
    * @param piece whose frame they are in: x level across, y up, z toward the outlet
-   * @param beyond how far they go on past the gutter's high end
+   * @param reach from the gutter's high end, level
+   * @param above how many pieces' sheets it lies on
    */
-  List<Extrusion> bodies(GutterBuilder.Piece piece, Transform frame, double beyond) {
+  List<Extrusion> bodies(GutterBuilder.Piece piece, Transform frame, Interval reach, int above) {
     double way = Math.signum(piece.outlet().u() - piece.highU());
     List<Extrusion> bodies = new ArrayList<>();
-    for (Span span : spans(piece, beyond)) {
+    for (Span span : spans(piece, reach)) {
       double from = way * (way > 0 ? span.across.from() : span.across.to()) - way * piece.highU();
       double slope = plan.kit().gutterFall();
       double length = span.across.length();
       Transform start =
           new Transform(
               frame.apply(new Vec3(0, -slope * from, from)), frame.x(), frame.y(), frame.z());
-      bodies.add(new Extrusion(start, section(span, way), new Vec3(0, -slope * length, length)));
+      bodies.add(
+          new Extrusion(
+              start,
+              section(span, way, above * thickness()),
+              new Vec3(0, -slope * length, length)));
     }
     return bodies;
   }
 
-  private Outline section(Span span, double way) {
+  private Outline section(Span span, double way, double lifted) {
     double t = thickness();
-    double low = plan.kit().get(GUTTER_DEPTH) + aboveRim();
+    double low = plan.kit().get(GUTTER_DEPTH) + aboveRim() + lifted;
     double front = drip() - line.middle();
     double back = span.back - line.middle();
     double high = low + FALL * (back - front);
@@ -155,21 +176,19 @@ record BackFlashing(FieldPlan plan, GutterLine line) {
   }
 
   /** Between posts it reaches to the face; before a post, to the post. */
-  private List<Span> spans(GutterBuilder.Piece piece, double beyond) {
+  private List<Span> spans(GutterBuilder.Piece piece, Interval reach) {
     double way = Math.signum(piece.outlet().u() - piece.highU());
-    double high = piece.highU() - way * beyond;
-    Interval whole =
-        new Interval(Math.min(high, piece.outlet().u()), Math.max(high, piece.outlet().u()));
+    double high = piece.highU() + way * reach.from();
+    double low = piece.highU() + way * reach.to();
+    Interval whole = new Interval(Math.min(high, low), Math.max(high, low));
     List<Span> spans = new ArrayList<>();
     double done = whole.from();
     Span open = widest();
     for (PlanShape post : posts()) {
-      Interval before =
-          new Interval(post.across().from() - BESIDE_POST, post.across().to() + BESIDE_POST)
-              .meet(whole);
+      Interval before = post.across().meet(whole);
       if (!before.isEmpty() && before.length() > SAME) {
         add(spans, new Interval(done, before.from()), open);
-        add(spans, before, new Span(before, post.along().from() - PLAY, false));
+        add(spans, before, new Span(before, post.along().from(), false));
         done = Math.max(done, before.to());
       }
     }

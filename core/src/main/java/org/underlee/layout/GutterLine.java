@@ -57,8 +57,8 @@ record GutterLine(FieldPlan plan, double face, double highRim, double lift, List
         GutterStretches.of(plan, face, across).stream().map(s -> outlet(plan, face, s)).toList();
     double rim = rim(plan, strips);
     boolean up = plan.lowEnd().heights().from() > rim - GutterBuilder.STRAP_LEG;
-    double gap = face - back(plan, face) + BackFlashing.UNDER;
-    double lift = BackFlashing.lift(plan, up, BackFlashing.width(plan.kit(), gap));
+    double reach = outlets.stream().mapToDouble(Outlet::reach).max().orElse(0);
+    double lift = BackFlashing.lift(plan, up, face - back(plan, face), reach);
     return new GutterLine(plan, face, rim - lift, lift, outlets);
   }
 

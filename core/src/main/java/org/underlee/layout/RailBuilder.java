@@ -6,8 +6,10 @@ import static org.underlee.kit.PanValue.RAIL_LEDGE;
 import static org.underlee.kit.PanValue.RAIL_LEG;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.TreeSet;
+import java.util.stream.Stream;
 import org.underlee.geom.Interval;
 import org.underlee.geom.Linear;
 import org.underlee.geom.Outline;
@@ -26,6 +28,9 @@ record RailBuilder(FieldPlan plan, PartNames names, SeatRanges seats) {
   /** A leg that ends less than this above the joist's bottom is taken to end below it. */
   private static final double BELOW = 0.001;
 
+  /** Kept between a notch and a lap. */
+  private static final double JOINT_OFF_NOTCH = 0.01;
+
   List<Part> parts(BayRun run) {
     List<Part> parts = new ArrayList<>();
     parts.addAll(rail(run, run.bay().leftFace(), 1, 1));
@@ -42,9 +47,8 @@ record RailBuilder(FieldPlan plan, PartNames names, SeatRanges seats) {
     Vec3 along = new Vec3(face.slope(), 1, -plan.fall());
     double perStation = along.length();
     double length = (run.railEnd() - start) * perStation;
-    double longest = stock.stockLengths().get(stock.stockLengths().size() - 1);
     double lap = plan.kit().get(PAN_LAP);
-    List<Interval> stretches = new Laps(longest, lap).split(new Interval(0, length), false);
+    List<Interval> stretches = stretches(run, length, perStation);
     Transform local = face(new Vec3(face.at(start), start, plan.seat(start)), along.unit());
     RunReckoning reckoning = new RunReckoning(plan, run);
     List<Part> parts = new ArrayList<>();
@@ -55,12 +59,15 @@ record RailBuilder(FieldPlan plan, PartNames names, SeatRanges seats) {
       List<Gap> gaps = gaps(run, own, start, perStation, under);
       RailShape form = new RailShape(plan.kit(), lowered(local, under), into, own, last ? 0 : lap);
       List<Derivation> derivations = new ArrayList<>();
-      derivations.add(lengthWhy(reckoning, perStation, stretches.size(), longest, last));
+      derivations.add(lengthWhy(reckoning, perStation, stretches, i));
       derivations.add(widthWhy());
       derivations.add(reckoning.fall());
       derivations.addAll(
           reckoning.seats(
-              start + own.from() / perStation, start + own.to() / perStation, under, sheet()));
+              start + own.from() / perStation,
+              start + (own.to() + form.lap()) / perStation,
+              under,
+              sheet()));
       derivations.addAll(notchesWhy(gaps, own));
       if (!last) {
         derivations.addAll(lapWhy(own, gaps.size() + 1));
@@ -79,6 +86,49 @@ record RailBuilder(FieldPlan plan, PartNames names, SeatRanges seats) {
           names.inBay(run.bay().id(), PartKind.SIDE_RAIL, firstOrdinal + i, shape, why(run, into)));
     }
     return parts;
+  }
+
+  private double longest() {
+    List<Double> lengths = plan.kit().item(Items.SIDE_RAIL).stockLengths();
+    return lengths.get(lengths.size() - 1);
+  }
+
+  /** Equal pieces, but for joints that would lie in a notch: they go where the pieces allow. */
+  private List<Interval> stretches(BayRun run, double length, double perStation) {
+    double lap = plan.kit().get(PAN_LAP);
+    List<Interval> equal = new Laps(longest(), lap).split(new Interval(0, length), false);
+    List<Interval> moved = new ArrayList<>();
+    double done = 0;
+    for (Interval own : equal) {
+      boolean last = moved.size() == equal.size() - 1;
+      double least = length - longest() - (equal.size() - moved.size() - 2) * (longest() - lap);
+      double to =
+          last
+              ? length
+              : joint(run, own.to(), new Interval(least, done + longest() - lap), perStation);
+      moved.add(new Interval(done, to));
+      done = to;
+    }
+    return moved;
+  }
+
+  /** The place for a joint that is nearest to the given one and whose lap meets no notch. */
+  private double joint(BayRun run, double equal, Interval allowed, double perStation) {
+    double lap = plan.kit().get(PAN_LAP);
+    List<Interval> notches =
+        seats.notches(run, plan.seatHigh()).stream()
+            .map(
+                n ->
+                    new Interval(
+                        (n.stretch().from() - run.railStart()) * perStation - lap - JOINT_OFF_NOTCH,
+                        (n.stretch().to() - run.railStart()) * perStation + JOINT_OFF_NOTCH))
+            .toList();
+    return Stream.concat(
+            Stream.of(equal), notches.stream().flatMap(n -> Stream.of(n.from(), n.to())))
+        .filter(c -> allowed.contains(c))
+        .filter(c -> notches.stream().noneMatch(n -> c > n.from() && c < n.to()))
+        .min(Comparator.comparingDouble((Double c) -> Math.abs(c - equal)).thenComparing(c -> c))
+        .orElse(equal);
   }
 
   /** Each piece lies under the one uphill of it, by its sheet. */
@@ -183,7 +233,8 @@ record RailBuilder(FieldPlan plan, PartNames names, SeatRanges seats) {
   }
 
   private Derivation lengthWhy(
-      RunReckoning reckoning, double perStation, int count, double longest, boolean last) {
+      RunReckoning reckoning, double perStation, List<Interval> stretches, int index) {
+    int count = stretches.size();
     Reckoning length = reckoning.railLength();
     double askew = perStation / Math.hypot(1, plan.fall());
     if (askew - 1 > SeatRange.SAME * SeatRange.SAME) {
@@ -193,10 +244,15 @@ record RailBuilder(FieldPlan plan, PartNames names, SeatRanges seats) {
       length.over(
           Words.of(
               "equal pieces, none longer with its lap than the stock's %s",
-              Quantity.length(longest)),
+              Quantity.length(longest())),
           count,
           sheet());
+      double moved = stretches.get(index).length() - stretches.get(count - 1).to() / count;
+      if (Math.abs(moved) > SeatRange.SAME) {
+        length.plus("so that no notch lies at a joint", moved, Reckoning.OWN);
+      }
     }
+    boolean last = index == count - 1;
     return (last ? length : length.plus(PAN_LAP)).gives(Dimension.LENGTH);
   }
 
