@@ -48,7 +48,16 @@ record BackFlashing(FieldPlan plan, GutterLine line) {
   private static final double SAME = 1e-9;
 
   /** A stretch along the gutter with one back edge. */
-  private record Span(Interval across, double back, boolean underFace) {}
+  private record Span(Interval across, double back, boolean underFace, boolean turnedUp) {
+    /** Over the next piece, beside what is turned up of it. */
+    Span lapping(double sheet) {
+      return new Span(across, back - sheet, underFace, false);
+    }
+
+    Span over(Interval other) {
+      return new Span(other, back, underFace, turnedUp);
+    }
+  }
 
   /** How far the straps lie above the rim, to pass over the flashing. */
   static double lift(FieldPlan plan, boolean strapsTurnUp, double gap, double reach) {
@@ -121,7 +130,8 @@ record BackFlashing(FieldPlan plan, GutterLine line) {
   }
 
   private Span widest() {
-    return new Span(new Interval(0, 0), line.face() + (reachesUnder() ? UNDER : 0), reachesUnder());
+    return new Span(
+        new Interval(0, 0), line.face() + (reachesUnder() ? UNDER : 0), reachesUnder(), true);
   }
 
   private double turnedUp(Span span) {
@@ -134,26 +144,28 @@ record BackFlashing(FieldPlan plan, GutterLine line) {
    * The solids along one piece of gutter.
    *
    * @param piece whose frame they are in: x level across, y up, z toward the outlet
-   * @param reach from the gutter's high end, level
+   * @param own from the gutter's high end, level
+   * @param lap how far it goes on over the next piece
    * @param above how many pieces' sheets it lies on
    */
-  List<Extrusion> bodies(GutterBuilder.Piece piece, Transform frame, Interval reach, int above) {
+  List<Extrusion> bodies(
+      GutterBuilder.Piece piece, Transform frame, Interval own, double lap, int above) {
+    List<Span> spans = new ArrayList<>(spans(piece, own));
+    spans(piece, new Interval(own.to(), own.to() + lap))
+        .forEach(s -> spans.add(s.lapping(thickness())));
+    return spans.stream().map(s -> body(piece, frame, s, above * thickness())).toList();
+  }
+
+  private Extrusion body(GutterBuilder.Piece piece, Transform frame, Span span, double lifted) {
     double way = Math.signum(piece.outlet().u() - piece.highU());
-    List<Extrusion> bodies = new ArrayList<>();
-    for (Span span : spans(piece, reach)) {
-      double from = way * (way > 0 ? span.across.from() : span.across.to()) - way * piece.highU();
-      double slope = plan.kit().gutterFall();
-      double length = span.across.length();
-      Transform start =
-          new Transform(
-              frame.apply(new Vec3(0, -slope * from, from)), frame.x(), frame.y(), frame.z());
-      bodies.add(
-          new Extrusion(
-              start,
-              section(span, way, above * thickness()),
-              new Vec3(0, -slope * length, length)));
-    }
-    return bodies;
+    double start = way > 0 ? span.across.from() : span.across.to();
+    double from = way * (start - piece.highU());
+    double slope = plan.kit().gutterFall();
+    double length = span.across.length();
+    Transform at =
+        new Transform(
+            frame.apply(new Vec3(0, -slope * from, from)), frame.x(), frame.y(), frame.z());
+    return new Extrusion(at, section(span, way, lifted), new Vec3(0, -slope * length, length));
   }
 
   private Outline section(Span span, double way, double lifted) {
@@ -162,7 +174,7 @@ record BackFlashing(FieldPlan plan, GutterLine line) {
     double front = drip() - line.middle();
     double back = span.back - line.middle();
     double high = low + FALL * (back - front);
-    double up = turnedUp(span);
+    double up = span.turnedUp ? turnedUp(span) : 0;
     List<Vec2> ring = new ArrayList<>();
     ring.add(new Vec2(way * front, low));
     ring.add(new Vec2(way * back, high));
@@ -188,7 +200,7 @@ record BackFlashing(FieldPlan plan, GutterLine line) {
       Interval before = post.across().meet(whole);
       if (!before.isEmpty() && before.length() > SAME) {
         add(spans, new Interval(done, before.from()), open);
-        add(spans, before, new Span(before, post.along().from(), false));
+        add(spans, before, new Span(before, post.along().from(), false, true));
         done = Math.max(done, before.to());
       }
     }
@@ -198,7 +210,7 @@ record BackFlashing(FieldPlan plan, GutterLine line) {
 
   private static void add(List<Span> spans, Interval across, Span like) {
     if (across.length() > SAME) {
-      spans.add(new Span(across, like.back, like.underFace));
+      spans.add(like.over(across));
     }
   }
 

@@ -39,10 +39,13 @@ final class FieldLayouter {
 
   private final FieldBays bays;
   private final Kit kit;
+  private final GutterCapacity capacity;
   private final PartNames names;
   private final List<Finding> findings;
 
-  private FieldLayouter(FieldBays bays, Kit kit, int number, List<Finding> findings) {
+  private FieldLayouter(
+      FieldBays bays, Kit kit, GutterCapacity capacity, int number, List<Finding> findings) {
+    this.capacity = capacity;
     this.bays = bays;
     this.kit = kit;
     this.names = new PartNames(bays.field().id(), number);
@@ -52,13 +55,19 @@ final class FieldLayouter {
   /**
    * The assembly for one field.
    *
+   * @param capacity what a gutter carries of the rain
    * @param number of the field in the model, from 1
    * @param findings where what is noticed is added
    * @return empty when no bay of the field can be served; a finding says why
    */
   static Optional<FieldLayout> layOut(
-      String deck, FieldBays bays, Kit kit, int number, List<Finding> findings) {
-    return new FieldLayouter(bays, kit, number, findings).layOut(deck);
+      String deck,
+      FieldBays bays,
+      Kit kit,
+      GutterCapacity capacity,
+      int number,
+      List<Finding> findings) {
+    return new FieldLayouter(bays, kit, capacity, number, findings).layOut(deck);
   }
 
   private Optional<FieldLayout> layOut(String deck) {
@@ -77,7 +86,7 @@ final class FieldLayouter {
 
   private FieldLayout built(String deck, FieldPlan plan) {
     StripBuilder strips = new StripBuilder(plan, names);
-    GutterLine line = GutterLine.of(plan, strips);
+    GutterLine line = GutterLine.of(plan, strips, capacity);
     double ground = ground();
     List<Part> gutters = new GutterBuilder(plan, names, line).parts();
     DownspoutBuilder spouts = new DownspoutBuilder(plan, names, line, ground).build(gutters);

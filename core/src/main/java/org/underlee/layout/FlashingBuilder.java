@@ -41,8 +41,7 @@ final class FlashingBuilder {
     List<Part> parts = new ArrayList<>();
     for (int i = 0; i < own.size(); i++) {
       boolean last = i == own.size() - 1;
-      double to = own.get(i).to() + (last ? 0 : plan.kit().get(PAN_LAP));
-      Interval reach = new Interval(own.get(i).from(), to);
+      double lap = last ? 0 : plan.kit().get(PAN_LAP);
       int above = own.size() - 1 - i;
       parts.add(
           names.inField(
@@ -50,9 +49,9 @@ final class FlashingBuilder {
               ++made,
               PartNames.Shape.of(
                       Items.STRIP_SHEET,
-                      reach.length() * slope,
+                      (own.get(i).length() + lap) * slope,
                       flashing.width(),
-                      flashing.bodies(piece, frame, reach, above))
+                      flashing.bodies(piece, frame, own.get(i), lap, above))
                   .foldedFrom(flashing.flatWidth())
                   .falling(plan.kit().gutterFall())
                   .derived(derivations(piece, beyond, own.size(), last)),

@@ -29,8 +29,15 @@ import org.underlee.kit.Kit;
  * @param highRim height of the rim at the gutter's highest points
  * @param lift how far the hangers' straps lie above the rim
  * @param outlets from low u to high u; each gutter piece falls to one of them
+ * @param countWhy why there are so many, where the rain asks for them
  */
-record GutterLine(FieldPlan plan, double face, double highRim, double lift, List<Outlet> outlets) {
+record GutterLine(
+    FieldPlan plan,
+    double face,
+    double highRim,
+    double lift,
+    List<Outlet> outlets,
+    String countWhy) {
   /** An outlet keeps this far from the gutter's ends. */
   private static final double FROM_END = 0.1;
 
@@ -50,16 +57,16 @@ record GutterLine(FieldPlan plan, double face, double highRim, double lift, List
     }
   }
 
-  static GutterLine of(FieldPlan plan, StripBuilder strips) {
+  static GutterLine of(FieldPlan plan, StripBuilder strips, GutterCapacity capacity) {
     double face = face(plan);
     Interval across = across(plan, face);
-    List<Outlet> outlets =
-        GutterStretches.of(plan, face, across).stream().map(s -> outlet(plan, face, s)).toList();
+    OutletCount count = OutletCount.of(plan, face, across, capacity);
+    List<Outlet> outlets = count.outlets();
     double rim = rim(plan, strips);
     boolean up = plan.lowEnd().heights().from() > rim - GutterBuilder.STRAP_LEG;
     double reach = outlets.stream().mapToDouble(Outlet::reach).max().orElse(0);
     double lift = BackFlashing.lift(plan, up, face - back(plan, face), reach);
-    return new GutterLine(plan, face, rim - lift, lift, outlets);
+    return new GutterLine(plan, face, rim - lift, lift, outlets, count.why());
   }
 
   /** Station of the face behind the gutter: the nearest to the house of those in served bays. */
@@ -105,7 +112,7 @@ record GutterLine(FieldPlan plan, double face, double highRim, double lift, List
   }
 
   /** Beside the post that stands nearest to an end; without posts, near the far end. */
-  private static Outlet outlet(FieldPlan plan, double face, Interval stretch) {
+  static Outlet outlet(FieldPlan plan, double face, Interval stretch) {
     Interval allowed = new Interval(stretch.from() + FROM_END, stretch.to() - FROM_END);
     double off = plan.kit().get(DOWNSPOUT_DIAMETER) / 2 + plan.kit().get(DOWNSPOUT_OFF_POST);
     List<Outlet> choices = new ArrayList<>();

@@ -18,6 +18,12 @@ public final class Layouter {
    * @param bays of every field of the decks
    */
   public static Layout layOut(List<Deck> decks, List<FieldBays> bays, Scope scope, Kit kit) {
+    return layOut(decks, bays, scope, kit, GutterCapacity.ENOUGH);
+  }
+
+  /** As above, with as many outlets as the rain asks for. */
+  public static Layout layOut(
+      List<Deck> decks, List<FieldBays> bays, Scope scope, Kit kit, GutterCapacity capacity) {
     List<Finding> findings = new ArrayList<>(scope.leftOut(decks));
     List<FieldLayout> fields = new ArrayList<>();
     int number = 0;
@@ -25,7 +31,8 @@ public final class Layouter {
       for (Field field : deck.fields()) {
         FieldBays own =
             bays.stream().filter(b -> b.field().equals(field)).findFirst().orElseThrow();
-        FieldLayouter.layOut(deck.id(), own, kit, ++number, findings).ifPresent(fields::add);
+        FieldLayouter.layOut(deck.id(), own, kit, capacity, ++number, findings)
+            .ifPresent(fields::add);
       }
     }
     return new Layout(kit, fields, findings);

@@ -16,9 +16,11 @@ import org.underlee.bay.FieldBays;
 import org.underlee.check.Answer;
 import org.underlee.check.CheckInput;
 import org.underlee.check.Checks;
+import org.underlee.check.GutterInRain;
 import org.underlee.drainage.DrainCases;
 import org.underlee.drainage.DrainProof;
 import org.underlee.drainage.WaterProver;
+import org.underlee.drainage.flow.ProofData;
 import org.underlee.drainage.flow.RainData;
 import org.underlee.drainage.flow.Storm;
 import org.underlee.finding.Finding;
@@ -140,7 +142,13 @@ public final class DeckRun {
    * @throws InputException when the scope names no deck of the model
    */
   public static Design design(Survey survey, Scope scope, Kit kit, Storm storm) {
-    Layout layout = Layouter.layOut(survey.framing().decks(), survey.bays(), scope, kit);
+    Layout layout =
+        Layouter.layOut(
+            survey.framing().decks(),
+            survey.bays(),
+            scope,
+            kit,
+            new GutterInRain(storm, ProofData.builtIn()));
     Takeoff takeoff = TakeoffBuilder.of(layout);
     Provenance provenance =
         new Provenance(
@@ -150,7 +158,8 @@ public final class DeckRun {
     WriteBack.Written written =
         WriteBack.drained(survey.model(), layout, BillLine.of(takeoff), provenance);
     DrainProof proof = WaterProver.prove(DrainCases.of(survey.bays(), layout));
-    Answer checks = Checks.of(CheckInput.of(survey.bays(), survey.elements(), layout, storm));
+    Answer checks =
+        Checks.of(CheckInput.of(survey.bays(), survey.elements(), layout, storm, proof.outlets()));
     return new Design(survey, layout, checks, takeoff, proof, written);
   }
 
