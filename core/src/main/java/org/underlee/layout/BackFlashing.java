@@ -1,6 +1,6 @@
 package org.underlee.layout;
 
-import static org.underlee.kit.PanValue.GUTTER_DEPTH;
+import static org.underlee.kit.DrainValue.GUTTER_DEPTH;
 import static org.underlee.kit.PanValue.PAN_LAP;
 import static org.underlee.kit.PanValue.PAN_LONGEST;
 

@@ -1,7 +1,7 @@
 package org.underlee.layout;
 
-import static org.underlee.kit.PanValue.GUTTER_BACK_GAP;
-import static org.underlee.kit.PanValue.GUTTER_RUN_PER_FALL;
+import static org.underlee.kit.DrainValue.GUTTER_BACK_GAP;
+import static org.underlee.kit.DrainValue.GUTTER_RUN_PER_FALL;
 import static org.underlee.kit.PanValue.PAN_LAP;
 
 import java.util.ArrayList;
