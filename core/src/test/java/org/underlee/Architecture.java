@@ -58,6 +58,7 @@ final class Architecture {
             "geom",
             "units",
             "finding"));
+    MAY_USE.put("clash", List.of("layout", "bay", "kit", "framing", "geom", "units", "finding"));
     MAY_USE.put("takeoff", List.of("layout", "drainage", "kit", "units"));
     MAY_USE.put(
         "writeback",
@@ -81,6 +82,7 @@ final class Architecture {
             "picture",
             "takeoff",
             "schema",
+            "clash",
             "check",
             "drainage",
             "layout",
@@ -110,7 +112,8 @@ final class Architecture {
           "ModelResult",
           "Outcome",
           "Counts",
-          "SchemaChecked");
+          "SchemaChecked",
+          "Coordination");
 
   private final String root;
 

@@ -1,10 +1,10 @@
 package org.underlee.check;
 
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.underlee.bay.Bay;
 import org.underlee.bay.FieldBays;
@@ -42,13 +42,26 @@ public record Assembled(
 
   static Assembled of(FieldLayout layout, FieldBays bays, Kit kit) {
     List<Placed> parts = Placed.all(layout.parts(), bays.field().frame());
-    Map<String, List<Placed>> pans =
-        parts.stream()
-            .filter(
-                p -> p.part().kind() == PartKind.PAN || p.part().kind() == PartKind.COLLAR_PIECE)
-            .sorted(DOWN_THE_FALL)
-            .collect(Collectors.groupingBy(p -> p.part().bay().orElse("")));
+    Map<String, List<Placed>> pans = new HashMap<>();
+    for (Bay bay : bays.bays()) {
+      if (layout.bays().contains(bay.id())) {
+        pans.put(
+            bay.id(), parts.stream().filter(p -> catches(p, bay)).sorted(DOWN_THE_FALL).toList());
+      }
+    }
     return new Assembled(layout, bays, kit, parts, pans);
+  }
+
+  /** Whether it is of the bay, or below all bays and reaches under the middle of this one. */
+  private static boolean catches(Placed placed, Bay bay) {
+    double v = bay.stretch().middle();
+    double middle = (bay.left().centre(v) + bay.right().centre(v)) / 2;
+    return placed.part().kind().catchesWater()
+        && placed
+            .part()
+            .bay()
+            .map(bay.id()::equals)
+            .orElse(placed.box().min().x() <= middle && placed.box().max().x() >= middle);
   }
 
   public Field field() {
@@ -62,6 +75,11 @@ public record Assembled(
   /** Height of the bearing line at a station of the field's frame. */
   public double seat(double v) {
     return layout.seatHigh() - layout.fall() * v;
+  }
+
+  /** What catches the water, in the trade's word. */
+  String piece() {
+    return kit.family().piece();
   }
 
   public Stream<Placed> all(PartKind kind) {

@@ -3,6 +3,7 @@ package org.underlee.check;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import org.underlee.bay.Bay;
 import org.underlee.finding.Finding;
 import org.underlee.finding.Finding.Measure;
@@ -10,6 +11,7 @@ import org.underlee.finding.Fix;
 import org.underlee.finding.Level;
 import org.underlee.finding.Rule;
 import org.underlee.framing.JoistLine;
+import org.underlee.kit.Family;
 import org.underlee.layout.PartKind;
 import org.underlee.units.Quantity;
 import org.underlee.units.Quantity.Kind;
@@ -34,6 +36,9 @@ public final class Coverage implements Check {
   /** The strip of a gutter and a rim: what no assembly can cover. */
   private static final double TOLERATED = 0.05;
 
+  /** What keeps water out of the seams of a line, from below or from above. */
+  private static final Set<PartKind> CLOSES = Set.of(PartKind.PLY_STRIP, PartKind.CAP_STRIP);
+
   @Override
   public List<Rule> rules() {
     return List.of(SEAM_OPEN, UNCOVERED);
@@ -56,7 +61,10 @@ public final class Coverage implements Check {
     return line.pliesAbreast() > 1
         && f.served().stream()
             .anyMatch(b -> b.left().id().equals(line.id()) || b.right().id().equals(line.id()))
-        && f.all(PartKind.PLY_STRIP).noneMatch(p -> p.part().id().contains("/" + line.id() + "/"));
+        && f.kit().family() != Family.SHEET
+        && f.parts().stream()
+            .filter(p -> CLOSES.contains(p.part().kind()))
+            .noneMatch(p -> p.part().id().contains("/" + line.id() + "/"));
   }
 
   private static Finding seam(Assembled f, JoistLine line) {
@@ -88,7 +96,8 @@ public final class Coverage implements Check {
   private static Finding area(Assembled f, double share) {
     return f.found(
         UNCOVERED,
-        Words.of("%s of its bays' area lies over no pan.", Quantity.of(Kind.SHARE, share)),
+        Words.of(
+            "%s of its bays' area lies over no %s.", Quantity.of(Kind.SHARE, share), f.piece()),
         new Measure(Quantity.of(Kind.SHARE, share), Quantity.of(Kind.SHARE, TOLERATED)),
         Fix.of("See the findings for each bay; keep what must stay dry elsewhere."));
   }

@@ -74,7 +74,7 @@ public final class Electrical implements Check {
     return Finding.of(
             ABOVE_PAN,
             e.place(),
-            Words.of("%s #%s is above the pan.", e.ifcClass(), e.instance()),
+            Words.of("%s #%s is above the %s.", e.ifcClass(), e.instance(), f.piece()),
             "Have it moved below the pans by a licensed electrician.")
         .about(f.subject(bay, Optional.empty()));
   }

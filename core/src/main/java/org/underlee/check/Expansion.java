@@ -2,10 +2,13 @@ package org.underlee.check;
 
 import static org.underlee.kit.PanValue.PAN_DRIP_SETBACK;
 import static org.underlee.kit.PanValue.RAIL_END_GAP;
+import static org.underlee.kit.SheetValue.SHEET_END_GAP;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.underlee.drainage.flow.ProofData;
 import org.underlee.finding.Finding;
@@ -13,6 +16,9 @@ import org.underlee.finding.Finding.Measure;
 import org.underlee.finding.Fix;
 import org.underlee.finding.Level;
 import org.underlee.finding.Rule;
+import org.underlee.kit.Family;
+import org.underlee.kit.Kit;
+import org.underlee.kit.KitNumber;
 import org.underlee.kit.Material;
 import org.underlee.layout.PartKind;
 import org.underlee.units.Quantity;
@@ -20,8 +26,8 @@ import org.underlee.units.Quantity.Kind;
 import org.underlee.units.Words;
 
 /**
- * Rails and pans have room to grow: length times the material's coefficient times a warming of 100
- * degrees F, as from winter to a dark sheet in the sun.
+ * Rails, pans and sheets have room to grow: length times the material's coefficient times a warming
+ * of 100 degrees F, as from winter to a dark sheet in the sun.
  */
 public final class Expansion implements Check {
   static final Rule NO_ROOM =
@@ -44,10 +50,22 @@ public final class Expansion implements Check {
     List<Finding> found = new ArrayList<>();
     List<SiteQuestion> asked = new ArrayList<>();
     for (Assembled f : input.fields()) {
-      judge(f, input.data(), PartKind.SIDE_RAIL, f.kit().get(RAIL_END_GAP), found, asked);
-      judge(f, input.data(), PartKind.PAN, f.kit().get(PAN_DRIP_SETBACK), found, asked);
+      room(f.kit())
+          .forEach((kind, gap) -> judge(f, input.data(), kind, f.kit().get(gap), found, asked));
     }
     return new Answer(found, asked.stream().distinct().toList());
+  }
+
+  /** The parts that are stiff and long, and the gap that each has; membranes give. */
+  private static Map<PartKind, KitNumber> room(Kit kit) {
+    Map<PartKind, KitNumber> room = new EnumMap<>(PartKind.class);
+    if (kit.family() == Family.PANS) {
+      room.put(PartKind.SIDE_RAIL, RAIL_END_GAP);
+      room.put(PartKind.PAN, PAN_DRIP_SETBACK);
+    } else if (kit.family() == Family.SHEET) {
+      room.put(PartKind.SHEET, SHEET_END_GAP);
+    }
+    return room;
   }
 
   private static void judge(

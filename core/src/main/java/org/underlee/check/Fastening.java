@@ -15,6 +15,7 @@ import org.underlee.finding.Finding.Measure;
 import org.underlee.finding.Fix;
 import org.underlee.finding.Level;
 import org.underlee.finding.Rule;
+import org.underlee.kit.Family;
 import org.underlee.layout.Derivation;
 import org.underlee.layout.Dimension;
 import org.underlee.units.Lengths;
@@ -53,7 +54,8 @@ public final class Fastening implements Check {
   public Answer of(CheckInput input) {
     List<Finding> found = new ArrayList<>();
     for (Assembled f : input.fields()) {
-      f.served().forEach(b -> judge(f, b).ifPresent(found::add));
+      List<Bay> railed = f.kit().family() == Family.PANS ? f.served() : List.of();
+      railed.forEach(b -> judge(f, b).ifPresent(found::add));
       embedment(f).filter(d -> d < DEEP).ifPresent(d -> found.add(shallow(f, d)));
     }
     return new Answer(

@@ -9,12 +9,16 @@ import org.underlee.finding.Finding.Measure;
 import org.underlee.finding.Fix;
 import org.underlee.finding.Level;
 import org.underlee.finding.Rule;
+import org.underlee.kit.Family;
 import org.underlee.layout.PartKind;
 import org.underlee.units.Lengths;
 import org.underlee.units.Quantity;
 import org.underlee.units.Words;
 
-/** No water gets behind the ledger: the pans' heads are turned up and under the head rail. */
+/**
+ * No water gets behind the ledger: the pans' heads are turned up and under the head rail. Troughs
+ * of membrane are turned up to the joist tops; sheets hang below the ledger.
+ */
 public final class HeadClosed implements Check {
   static final Rule LOW_DAM =
       new Rule(
@@ -34,7 +38,7 @@ public final class HeadClosed implements Check {
   public Answer of(CheckInput input) {
     List<Finding> found = new ArrayList<>();
     for (Assembled f : input.fields()) {
-      double dam = f.kit().get(PAN_HEM);
+      double dam = f.kit().family() == Family.PANS ? f.kit().get(PAN_HEM) : LEAST;
       if (dam < LEAST && f.all(PartKind.PAN).findAny().isPresent()) {
         found.add(
             f.found(

@@ -103,7 +103,7 @@ public final class InTheWay implements Check {
     return Finding.of(
             STANDS,
             element.place(),
-            Words.of("%s #%s stands in the pan.", element.ifcClass(), element.instance()),
+            Words.of("%s #%s stands in the %s.", element.ifcClass(), element.instance(), f.piece()),
             "Leave the bay open, or split it and close the pan around what stands there.")
         .about(f.subject(bay, Optional.empty()));
   }

@@ -49,6 +49,11 @@ public final class LapsShed implements Check {
       for (Bay bay : f.bays().bays()) {
         List<Placed> pieces = f.pansOf(bay);
         for (int i = 1; i < pieces.size(); i++) {
+          boolean sideBySide =
+              pieces.get(i).box().min().y() - pieces.get(i - 1).box().min().y() < SLACK;
+          if (sideBySide) {
+            continue;
+          }
           judge(f, bay, pieces.get(i - 1), pieces.get(i)).ifPresent(found::add);
         }
       }
@@ -63,7 +68,7 @@ public final class LapsShed implements Check {
           Finding.measured(
                   SHORT,
                   f.place(),
-                  Words.of("two pieces of the pan lap by too little."),
+                  Words.of("two pieces of the %s lap by too little.", f.piece()),
                   Measure.lengths(lap, LEAST),
                   "Use a kit whose panLapMm is longer.")
               .about(f.subject(bay, Optional.of(Quantity.length(lap)))));

@@ -85,18 +85,18 @@ public final class NetFall implements Check {
     return f.found(
         tooLow ? TOO_LOW : LOW,
         Words.of(
-            "the pans fall %s; with the joists bent by the deck's own weight %s is left at the low"
+            "the %ss fall %s; with the joists bent by the deck's own weight %s is left at the low"
                 + " end, and %s when the deck is full of people. Assumed: joists that bend by 1/360"
                 + " of their span at full live load.",
-            Quantity.fall(f.layout().fall()), Quantity.fall(used), Quantity.fall(crowd)),
+            f.piece(), Quantity.fall(f.layout().fall()), Quantity.fall(used), Quantity.fall(crowd)),
         new Measure(
             Quantity.fall(used), Quantity.fall(tooLow ? Limits.FALL_LEAST : Limits.FALL_ADVISED)),
-        fix(inUse));
+        fix(f.piece(), inUse));
   }
 
-  private static Fix fix(double inUse) {
+  private static Fix fix(String piece, double inUse) {
     double least = Math.max(Limits.FALL_ADVISED + inUse, Limits.FALL_LEAST + atLive());
-    Words advice = Words.of("Give the pans a fall of %s or steeper.", Quantity.fall(least));
+    Words advice = Words.of("Give the %ss a fall of %s or steeper.", piece, Quantity.fall(least));
     for (int run : STEEPER) {
       double fall = 1.0 / run;
       if (fall >= least) {

@@ -13,6 +13,7 @@ import org.underlee.finding.Finding;
 import org.underlee.finding.Finding.Measure;
 import org.underlee.finding.Level;
 import org.underlee.finding.Rule;
+import org.underlee.kit.Family;
 import org.underlee.units.Quantity;
 import org.underlee.units.Quantity.Kind;
 import org.underlee.units.Words;
@@ -40,7 +41,8 @@ public final class Ventilation implements Check {
   public Answer of(CheckInput input) {
     List<Finding> found = new ArrayList<>();
     for (Assembled f : input.fields()) {
-      f.served().forEach(b -> judge(f, b, input.data()).ifPresent(found::add));
+      List<Bay> closed = f.kit().family() == Family.PANS ? f.served() : List.of();
+      closed.forEach(b -> judge(f, b, input.data()).ifPresent(found::add));
     }
     return new Answer(
         found,

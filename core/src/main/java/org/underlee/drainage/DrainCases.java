@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
 import java.util.stream.Stream;
 import org.underlee.bay.Bay;
 import org.underlee.bay.Block;
@@ -29,6 +30,9 @@ public final class DrainCases {
           PartKind.ELBOW, Kind.PIPE);
 
   private DrainCases() {}
+
+  /** What sheds to both its sides, as joists do. */
+  private static final Set<PartKind> SHEDS = Set.of(PartKind.CAP_STRIP, PartKind.BATTEN);
 
   /** A part of an assembly, wherever it was read. */
   public record Placed(String id, PartKind kind, org.underlee.geom.Mesh shape) {}
@@ -76,10 +80,13 @@ public final class DrainCases {
 
   /** Tape is a second line; straps and fasteners hold no water; all else is sheet or pipe. */
   private static Optional<Kind> kind(PartKind kind) {
-    if (kind == PartKind.TAPE || kind == PartKind.STRAP || kind == PartKind.FASTENER) {
+    if (kind == PartKind.TAPE
+        || kind == PartKind.STRAP
+        || kind == PartKind.BATTEN_HANGER
+        || kind == PartKind.FASTENER) {
       return Optional.empty();
     }
-    return Optional.of(FITTINGS.getOrDefault(kind, Kind.SHEET));
+    return Optional.of(SHEDS.contains(kind) ? Kind.JOIST : FITTINGS.getOrDefault(kind, Kind.SHEET));
   }
 
   /** Joists, what bounds and carries them, posts, and what stands between them. */

@@ -2,9 +2,11 @@ package org.underlee.drainage;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeMap;
 import java.util.stream.IntStream;
 import org.underlee.drainage.Piece.Kind;
@@ -218,8 +220,14 @@ public final class WaterProver {
         .orElseGet(() -> pieceId(places.outlets().get(sink.outlet())));
   }
 
+  /** Faces that rain falls on; what lies under another part, as an edge under a strip, is dry. */
   private List<String> flat() {
+    Set<Facet> open = new HashSet<>();
+    plan.columns().stream()
+        .filter(c -> !c.layers().isEmpty())
+        .forEach(c -> open.add(c.layers().get(0).top()));
     return facets.stream()
+        .filter(open::contains)
         .filter(f -> f.up() && !f.thin() && f.slope() < WaterRules.LEVEL)
         .filter(f -> given.pieces().get(f.piece()).kind() != Kind.JOIST)
         .filter(f -> f.extent() > FLAT_AREA)

@@ -28,12 +28,16 @@ public record Fix(Words words, Optional<Action> action) {
 
     /** As typed: {@code --fall 1:48 --kit rigid-vinyl}. */
     public String typed() {
-      return options.stream().map(o -> o.name() + " " + o.value()).collect(Collectors.joining(" "));
+      return options.stream().map(Option::typed).collect(Collectors.joining(" "));
     }
   }
 
-  /** One option: {@code --fall} and {@code 1:48}. */
-  public record Option(String name, String value) {}
+  /** One option: {@code --fall} and {@code 1:48}; the value is empty for one that has none. */
+  public record Option(String name, String value) {
+    String typed() {
+      return value.isEmpty() ? name : name + " " + value;
+    }
+  }
 
   public static Fix of(Words words) {
     return new Fix(words, Optional.empty());

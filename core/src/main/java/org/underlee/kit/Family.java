@@ -8,11 +8,24 @@ import java.util.stream.Stream;
 /** How an assembly catches the water. Each family has numbers and stock of its own. */
 public enum Family {
   /** Sheet pans on side rails, one in each bay. */
-  PANS;
+  PANS,
+  /** A membrane trough in each bay, hung from the joist tops. */
+  DRAPE,
+  /** Overlapping ribbed sheets on battens below all joists. */
+  SHEET;
 
   /** The word used in kit files: {@code pans}. */
   public String word() {
     return name().toLowerCase(java.util.Locale.ROOT);
+  }
+
+  /** What catches the water, in the trade's word: {@code pan}. */
+  public String piece() {
+    return switch (this) {
+      case PANS -> "pan";
+      case DRAPE -> "trough";
+      case SHEET -> "sheet";
+    };
   }
 
   /** Every number that a kit of this family states: those of the drain run, then its own. */
@@ -20,6 +33,8 @@ public enum Family {
     List<? extends KitNumber> own =
         switch (this) {
           case PANS -> List.of(PanValue.values());
+          case DRAPE -> List.of(DrapeValue.values());
+          case SHEET -> List.of(SheetValue.values());
         };
     return Stream.concat(Stream.<KitNumber>of(DrainValue.values()), own.stream()).toList();
   }
@@ -29,6 +44,8 @@ public enum Family {
     List<String> own =
         switch (this) {
           case PANS -> Items.OF_PANS;
+          case DRAPE -> Items.OF_DRAPE;
+          case SHEET -> Items.OF_SHEET;
         };
     return Stream.concat(own.stream(), Items.OF_DRAIN.stream()).toList();
   }

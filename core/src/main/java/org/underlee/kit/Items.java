@@ -9,6 +9,11 @@ public final class Items {
   public static final String HEAD_RAIL = "head-rail";
   public static final String STRIP_SHEET = "strip-sheet";
   public static final String SEAM_TAPE = "seam-tape";
+  public static final String MEMBRANE = "membrane";
+  public static final String CAP_STRIP = "cap-strip";
+  public static final String PROFILED_SHEET = "profiled-sheet";
+  public static final String BATTEN = "batten";
+  public static final String BATTEN_HANGER = "batten-hanger";
   public static final String GUTTER = "gutter";
   public static final String END_CAP = "gutter-end-cap";
   public static final String OUTLET = "gutter-outlet";
@@ -24,6 +29,10 @@ public final class Items {
 
   static final List<String> OF_PANS =
       List.of(PAN_SHEET, SIDE_RAIL, HEAD_RAIL, STRIP_SHEET, SEAM_TAPE);
+
+  static final List<String> OF_DRAPE = List.of(MEMBRANE, CAP_STRIP);
+
+  static final List<String> OF_SHEET = List.of(PROFILED_SHEET, BATTEN, BATTEN_HANGER);
 
   private Items() {}
 }

@@ -85,10 +85,77 @@ record KitLimits(List<Pair> pairs, List<String> cutToLength, List<OnePiece> oneP
               new OnePiece(Items.STRIP_SHEET, LONGEST_PAN),
               new OnePiece(Items.HEAD_RAIL, List.of(PanValue.PAN_WIDEST))));
 
+  private static final KitLimits DRAPE =
+      new KitLimits(
+          List.of(
+              Pair.of(
+                  DrapeValue.TROUGH_NARROWEST,
+                  DrapeValue.TROUGH_WIDEST,
+                  "no bay is wide enough and narrow enough at once"),
+              new Pair(
+                  List.of(
+                      DrapeValue.TROUGH_WIDEST,
+                      DrapeValue.TROUGH_LEAST_DEPTH,
+                      DrapeValue.TROUGH_LEAST_DEPTH,
+                      DrapeValue.FLANGE,
+                      DrapeValue.FLANGE),
+                  List.of(DrapeValue.MEMBRANE_WIDTH),
+                  "the roll is too narrow for a trough in the widest bay"),
+              Pair.of(
+                  DrainValue.HEAD_GAP,
+                  DrapeValue.TROUGH_END_GAP,
+                  "the trough would end beyond the low-end line"),
+              Pair.of(
+                  DrapeValue.TROUGH_END_GAP,
+                  DrainValue.GUTTER_WIDTH,
+                  "the troughs would end short of the gutter and drip in front of it"),
+              new Pair(
+                  List.of(DrapeValue.CAP_OVERHANG, DrapeValue.CAP_OVERHANG),
+                  List.of(DrapeValue.TROUGH_NARROWEST),
+                  "two cap strips meet over the narrowest bay")),
+          List.of(Items.MEMBRANE, Items.CAP_STRIP),
+          List.of());
+
+  private static final KitLimits SHEET =
+      new KitLimits(
+          List.of(
+              new Pair(
+                  List.of(SheetValue.SHEET_CREST, SheetValue.SHEET_WEB, SheetValue.SHEET_WEB),
+                  List.of(SheetValue.SHEET_PITCH),
+                  "no width is left between two ribs for water"),
+              Pair.of(
+                  SheetValue.SHEET_PITCH,
+                  SheetValue.SHEET_COVER,
+                  "a sheet has at least two ribs, to lap at both sides"),
+              Pair.of(
+                  SheetValue.SHEET_LAP,
+                  SheetValue.SHEET_LONGEST,
+                  "a sheet must be longer than its own lap"),
+              Pair.of(
+                  DrainValue.HEAD_GAP,
+                  SheetValue.SHEET_END_GAP,
+                  "the sheets would end beyond the low-end line"),
+              Pair.of(
+                  SheetValue.SHEET_END_GAP,
+                  DrainValue.GUTTER_WIDTH,
+                  "the sheets would end short of the gutter and drip in front of it"),
+              Pair.of(
+                  SheetValue.BATTEN_WIDTH,
+                  SheetValue.BATTEN_SPACING,
+                  "battens would touch each other"),
+              Pair.of(
+                  SheetValue.BATTEN_HANGER_GRIP,
+                  SheetValue.BATTEN_HANGER_LONGEST,
+                  "no hanger reaches from a joist's side down to a batten")),
+          List.of(Items.PROFILED_SHEET, Items.BATTEN),
+          List.of(new OnePiece(Items.PROFILED_SHEET, List.of(SheetValue.SHEET_LONGEST))));
+
   /** What holds for every kit of a family. */
   static KitLimits of(Family family) {
     return switch (family) {
       case PANS -> PANS.and(DRAIN);
+      case DRAPE -> DRAPE.and(DRAIN);
+      case SHEET -> SHEET.and(DRAIN);
     };
   }
 

@@ -4,7 +4,7 @@ package org.underlee.kit;
  * A number that a kit file states. The key ends with the unit; the factor takes it to SI. A kit has
  * the numbers of {@link Family#numbers()} of its family and no others.
  */
-public sealed interface KitNumber permits DrainValue, PanValue {
+public sealed interface KitNumber permits DrainValue, PanValue, DrapeValue, SheetValue {
   /** Takes a number of a kit file that is given in millimetres to SI. */
   double MM = 0.001;
 

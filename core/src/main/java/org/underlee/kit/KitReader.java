@@ -22,7 +22,8 @@ public final class KitReader {
 
   /** The kits that ship with the program; the first is used when none is named. */
   static final List<String> BUILT_IN =
-      List.of("formed-aluminium", "galvanised-steel", "rigid-vinyl");
+      List.of(
+          "formed-aluminium", "galvanised-steel", "rigid-vinyl", "membrane-drape", "ribbed-sheet");
 
   private static final double MM = 0.001;
 

@@ -15,6 +15,7 @@ import org.underlee.geom.PlanShape;
 import org.underlee.geom.Transform;
 import org.underlee.geom.Vec2;
 import org.underlee.geom.Vec3;
+import org.underlee.kit.Family;
 import org.underlee.kit.Items;
 import org.underlee.kit.Kit;
 
@@ -59,11 +60,19 @@ record BackFlashing(FieldPlan plan, GutterLine line) {
     }
   }
 
-  /** How far the straps lie above the rim, to pass over the flashing. */
-  static double lift(FieldPlan plan, boolean strapsTurnUp, double gap, double reach) {
+  /** Other families hang what ends at the face itself. */
+  static boolean isIn(Kit kit) {
+    return kit.family() == Family.PANS;
+  }
+
+  /** How far the straps, where they turn up, lie above the rim, to pass over the flashing. */
+  static double lift(FieldPlan plan, double gap, double reach) {
+    if (!isIn(plan.kit())) {
+      return 0;
+    }
     int sheets = pieces(plan.kit(), new Interval(0, reach)).size();
     double width = gap + UNDER + plan.kit().item(Items.GUTTER).thickness() + OVER;
-    return strapsTurnUp ? 2 * PLAY + sheets * sheet(plan) + FALL * width : 0;
+    return 2 * PLAY + sheets * sheet(plan) + FALL * width;
   }
 
   /** The longest piece that the strip's sheet gives. */
@@ -108,7 +117,7 @@ record BackFlashing(FieldPlan plan, GutterLine line) {
 
   /** Whether the hangers' legs stand on its back instead of on the face. */
   boolean isBehindLegs() {
-    return line.strapsTurnUp() && !reachesUnder();
+    return isIn(plan.kit()) && line.strapsTurnUp() && !reachesUnder();
   }
 
   private boolean reachesUnder() {

@@ -1,15 +1,11 @@
 package org.underlee.layout;
 
-import static org.underlee.kit.DrainValue.HEAD_GAP;
-import static org.underlee.kit.PanValue.PAN_DRIP_SETBACK;
-import static org.underlee.kit.PanValue.RAIL_END_GAP;
-
 import org.underlee.bay.Bay;
 import org.underlee.kit.Kit;
 
 /**
- * One bay with its low-end line: the stations at which rails and pans start and stop. Lengths are
- * along the slope, so that a part's length is what is cut; stations are level.
+ * One bay with its low-end line: the stations at which what is hung there starts and stops. Lengths
+ * are along the slope, so that a part's length is what is cut; stations are level.
  *
  * @param lowFace station of the face that the low-end line follows
  */
@@ -21,7 +17,7 @@ record BayRun(Bay bay, double lowFace, Kit kit) {
 
   /** Where the pan's head is. */
   double start() {
-    return bay.stretch().from() + kit.get(HEAD_GAP);
+    return bay.stretch().from() + Ends.of(kit).head();
   }
 
   /** Rails and strips begin at the face itself, or a joist's water would run past their ends. */
@@ -30,11 +26,11 @@ record BayRun(Bay bay, double lowFace, Kit kit) {
   }
 
   double railLength() {
-    return run() - kit.get(RAIL_END_GAP);
+    return run() - Ends.of(kit).rail();
   }
 
   double panLength() {
-    return railLength() - kit.get(PAN_DRIP_SETBACK);
+    return railLength() - Ends.of(kit).setback();
   }
 
   double railEnd() {

@@ -9,6 +9,8 @@ public enum Dimension {
   FLAT_WIDTH("width of the flat sheet", Kind.LENGTH),
   FLAT_LENGTH("length of the flat sheet", Kind.LENGTH),
   LEG("height of its upper leg", Kind.LENGTH),
+  DEPTH_HIGH("depth below the joist tops at its high end", Kind.LENGTH),
+  DEPTH_LOW("depth below the joist tops at its low end", Kind.LENGTH),
   FALL("fall", Kind.FALL),
   SEAT_HIGH(
       "bearing line at its high end, from the joist bottom at the field's high end", Kind.LENGTH),

@@ -16,6 +16,7 @@ import org.underlee.units.Words;
  * @param run from the high end to the low-end line, metres
  * @param lowEnd what the low-end line follows, in words: {@code the house side of beam …}
  * @param binding the limit that fixed the seat height, in words
+ * @param bays ids of the bays whose water is caught
  * @param parts in building order
  * @param links of the drain run, upstream first
  */
@@ -28,10 +29,38 @@ public record FieldLayout(
     double run,
     String lowEnd,
     Words binding,
+    List<String> bays,
     List<Part> parts,
     List<Link> links) {
   public FieldLayout {
+    bays = List.copyOf(bays);
     parts = List.copyOf(parts);
     links = List.copyOf(links);
+  }
+
+  /** One whose bays are those that its parts name. */
+  public FieldLayout(
+      String deck,
+      String field,
+      Optional<Storey> storey,
+      double seatHigh,
+      double fall,
+      double run,
+      String lowEnd,
+      Words binding,
+      List<Part> parts,
+      List<Link> links) {
+    this(
+        deck,
+        field,
+        storey,
+        seatHigh,
+        fall,
+        run,
+        lowEnd,
+        binding,
+        parts.stream().flatMap(p -> p.bay().stream()).distinct().toList(),
+        parts,
+        links);
   }
 }

@@ -1,10 +1,7 @@
 package org.underlee.layout;
 
 import static org.underlee.kit.DrainValue.GUTTER_DEPTH;
-import static org.underlee.kit.DrainValue.HANGER_END;
 import static org.underlee.kit.DrainValue.LEAST_HEADROOM;
-import static org.underlee.kit.DrainValue.SCREW_LENGTH;
-import static org.underlee.kit.PanValue.RAIL_FASTENER_SPACING;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -17,10 +14,7 @@ import org.underlee.framing.Field;
 import org.underlee.framing.Member;
 import org.underlee.kit.Items;
 import org.underlee.kit.Kit;
-import org.underlee.layout.Derivation.KitValue;
-import org.underlee.layout.Derivation.Op;
 import org.underlee.units.Quantity;
-import org.underlee.units.Quantity.Kind;
 import org.underlee.units.Words;
 
 /** Lays out one field: plans it, then builds every part in building order. */
@@ -34,20 +28,26 @@ final class FieldLayouter {
   /** A strip of open deck narrower than this is the gutter's own width. */
   private static final double WORTH_SAYING = 0.05;
 
-  /** In each hanger and strap. */
-  private static final int SCREWS_EACH = 2;
-
   private final FieldBays bays;
   private final Kit kit;
   private final GutterCapacity capacity;
+  private final Wishes wishes;
+  private final Assembly assembly;
   private final PartNames names;
   private final List<Finding> findings;
 
   private FieldLayouter(
-      FieldBays bays, Kit kit, GutterCapacity capacity, int number, List<Finding> findings) {
+      FieldBays bays,
+      Kit kit,
+      GutterCapacity capacity,
+      Wishes wishes,
+      int number,
+      List<Finding> findings) {
     this.capacity = capacity;
     this.bays = bays;
+    this.wishes = wishes;
     this.kit = kit;
+    this.assembly = Assembly.of(bays, kit);
     this.names = new PartNames(bays.field().id(), number);
     this.findings = findings;
   }
@@ -65,13 +65,14 @@ final class FieldLayouter {
       FieldBays bays,
       Kit kit,
       GutterCapacity capacity,
+      Wishes wishes,
       int number,
       List<Finding> findings) {
-    return new FieldLayouter(bays, kit, capacity, number, findings).layOut(deck);
+    return new FieldLayouter(bays, kit, capacity, wishes, number, findings).layOut(deck);
   }
 
   private Optional<FieldLayout> layOut(String deck) {
-    FieldPlan plan = FieldPlanner.plan(bays, kit);
+    FieldPlan plan = FieldPlanner.plan(bays, kit, wishes);
     findings.addAll(plan.findings());
     if (plan.served().isEmpty()) {
       findings.add(nothingServed());
@@ -80,22 +81,21 @@ final class FieldLayouter {
     FieldLayout layout = built(deck, plan);
     noteBeyond(plan);
     noteFixings(plan);
-    plan.served().forEach(r -> findings.addAll(PackedRails.of(bays.field().id(), r)));
+    findings.addAll(assembly.notes(plan));
     return Optional.of(layout);
   }
 
   private FieldLayout built(String deck, FieldPlan plan) {
-    StripBuilder strips = new StripBuilder(plan, names);
-    GutterLine line = GutterLine.of(plan, strips, capacity);
+    GutterLine line = GutterLine.of(plan, assembly.lowest(plan), capacity);
     double ground = ground();
     List<Part> gutters = new GutterBuilder(plan, names, line).parts();
     DownspoutBuilder spouts = new DownspoutBuilder(plan, names, line, ground).build(gutters);
-    List<Part> parts = new ArrayList<>(inBays(plan));
-    parts.addAll(strips.parts());
+    List<Part> parts = new ArrayList<>(assembly.parts(plan, names));
     parts.addAll(gutters);
     parts.addAll(spouts.parts());
-    screwsThrough(parts, PartKind.HANGER, Items.HANGER, 1).ifPresent(parts::add);
-    screwsThrough(parts, PartKind.STRAP, Items.STRAP, 2).ifPresent(parts::add);
+    Screws screws = new Screws(kit, names);
+    screws.through(parts, PartKind.HANGER, Items.HANGER, 1).ifPresent(parts::add);
+    screws.through(parts, PartKind.STRAP, Items.STRAP, 2).ifPresent(parts::add);
     note(line, ground);
     Field field = bays.field();
     double run = plan.served().stream().mapToDouble(BayRun::run).max().orElseThrow();
@@ -108,79 +108,9 @@ final class FieldLayouter {
         run,
         plan.lowEnd().words(),
         plan.binding(),
+        plan.served().stream().map(r -> r.bay().id()).toList(),
         parts,
         spouts.links());
-  }
-
-  private List<Part> inBays(FieldPlan plan) {
-    RailBuilder rails = new RailBuilder(plan, names, new SeatRanges(kit));
-    HeadRailBuilder heads = new HeadRailBuilder(plan, names);
-    PanBuilder pans = new PanBuilder(plan, names);
-    List<Part> parts = new ArrayList<>();
-    for (BayRun run : plan.served()) {
-      List<Part> own = rails.parts(run);
-      parts.addAll(own);
-      if (run.bay().high().isPresent()) {
-        parts.add(heads.part(run));
-      }
-      parts.addAll(pans.parts(run));
-      parts.add(railScrews(run, own));
-    }
-    return parts;
-  }
-
-  private Part railScrews(BayRun run, List<Part> rails) {
-    Reckoning reckoning = new Reckoning(kit);
-    Words each =
-        Words.of(
-            "on one rail: %s from each end, then at most %s apart",
-            Quantity.length(kit.get(HANGER_END)), Quantity.length(kit.get(RAIL_FASTENER_SPACING)));
-    int count = 0;
-    for (Part rail : rails) {
-      int own =
-          GutterBuilder.stations(rail.length(), kit.get(HANGER_END), kit.get(RAIL_FASTENER_SPACING))
-              .size();
-      count += own;
-      reckoning.step(Op.PLUS, each, own, Kind.COUNT, reckoning.origin(RAIL_FASTENER_SPACING));
-    }
-    return names.inBay(
-        run.bay().id(),
-        PartKind.FASTENER,
-        1,
-        PartNames.Shape.counted(Items.SCREW, count)
-            .derived(List.of(reckoning.gives(Dimension.COUNT), embedment(Items.SIDE_RAIL))),
-        "through the rail legs into the joists");
-  }
-
-  /** Two screws through each of the field's hangers or straps. */
-  private Optional<Part> screwsThrough(List<Part> parts, PartKind kind, String item, int ordinal) {
-    int held = (int) parts.stream().filter(p -> p.kind() == kind).count();
-    String one = kind.word();
-    Derivation count =
-        new Reckoning(kit)
-            .step(Op.IS, Words.of("screws in one %s", one), SCREWS_EACH, Kind.COUNT, Reckoning.OWN)
-            .step(Op.TIMES, Words.of("%ss of the field", one), held, Kind.COUNT, Reckoning.OWN)
-            .gives(Dimension.COUNT);
-    return held == 0
-        ? Optional.empty()
-        : Optional.of(
-            names.inField(
-                PartKind.FASTENER,
-                ordinal,
-                PartNames.Shape.counted(Items.SCREW, SCREWS_EACH * held)
-                    .derived(List.of(count, embedment(item))),
-                "through each " + one + " into the wood behind it"));
-  }
-
-  /** How deep a screw reaches into the wood behind a piece of stock. */
-  private Derivation embedment(String item) {
-    return new Reckoning(kit)
-        .from(SCREW_LENGTH)
-        .minus(
-            "the sheet that it goes through",
-            kit.item(item).thickness(),
-            new KitValue(item, kit.item(item).source()))
-        .gives(Dimension.EMBEDMENT);
   }
 
   /** Height of the ground in the field's frame: the posts' feet, else the storey's floor. */
@@ -249,15 +179,6 @@ final class FieldLayouter {
 
   private void noteFixings(FieldPlan plan) {
     Place place = bays.field().lines().get(0).plies().get(0).element().place();
-    if (plan.served().stream().anyMatch(r -> r.bay().high().isEmpty())) {
-      findings.add(
-          Finding.of(
-              LayoutRules.NO_HEAD_RAIL,
-              place,
-              bays.field().id()
-                  + ": nothing bounds the high end of some bays; they get no head rail there.",
-              "Flash the pans' heads against what stands there."));
-    }
     if (plan.lowEnd().members().isEmpty()) {
       findings.add(
           Finding.of(

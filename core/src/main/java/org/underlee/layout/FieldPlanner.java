@@ -1,15 +1,6 @@
 package org.underlee.layout;
 
 import static org.underlee.kit.DrainValue.GUTTER_BACK_GAP;
-import static org.underlee.kit.DrainValue.HEAD_GAP;
-import static org.underlee.kit.PanValue.COLLAR_CLEARANCE;
-import static org.underlee.kit.PanValue.COLLAR_EDGE;
-import static org.underlee.kit.PanValue.PAN_DRIP_SETBACK;
-import static org.underlee.kit.PanValue.PAN_NARROWEST;
-import static org.underlee.kit.PanValue.PAN_SIDE_GAP;
-import static org.underlee.kit.PanValue.PAN_WIDEST;
-import static org.underlee.kit.PanValue.RAIL_END_GAP;
-import static org.underlee.kit.PanValue.RAIL_LEDGE;
 
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -17,15 +8,12 @@ import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.Set;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.underlee.bay.Bay;
-import org.underlee.bay.Crossing;
 import org.underlee.bay.FieldBays;
-import org.underlee.bay.Way;
 import org.underlee.finding.Finding;
 import org.underlee.geom.Interval;
 import org.underlee.geom.PlanShape;
@@ -40,16 +28,10 @@ import org.underlee.units.Words;
  * <p>Order of preference: most area served, fewest parts cut, greatest headroom.
  */
 final class FieldPlanner {
-  /** Shorter runs leave no room for a pan between the end gaps. */
-  static final double SHORTEST_RUN = 0.3;
-
   private static final Comparator<FieldPlan> BEST =
       Comparator.comparingDouble((FieldPlan p) -> -Math.round(p.area() / SeatRange.SAME))
           .thenComparingInt(FieldPlan::cuts)
           .thenComparingDouble(p -> -Math.round(p.seatHigh() / SeatRange.SAME));
-
-  /** A head rail is straight across: more than its gap takes up needs another piece. */
-  static final double MOST_SLANT = 0.01;
 
   /** A drip falls at least this far before the gutter's back. */
   private static final double DRIP_FROM_BACK = 0.01;
@@ -63,18 +45,27 @@ final class FieldPlanner {
   private final FieldBays bays;
   private final Kit kit;
   private final SeatRanges seats;
+  private final Wishes wishes;
+  private final Assembly assembly;
   private final OpenBay open;
 
-  private FieldPlanner(FieldBays bays, Kit kit) {
+  private FieldPlanner(FieldBays bays, Kit kit, Wishes wishes) {
     this.bays = bays;
+    this.wishes = wishes;
     this.kit = kit;
-    this.seats = new SeatRanges(kit);
+    this.seats = SeatRanges.with(kit);
+    this.assembly = Assembly.of(bays, kit);
     this.open = new OpenBay(bays.field().id(), kit);
   }
 
-  /** The best plan; its {@code served} is empty when no bay can be served. */
+  /** The best plan with nothing fixed by the user. */
   static FieldPlan plan(FieldBays bays, Kit kit) {
-    FieldPlanner planner = new FieldPlanner(bays, kit);
+    return plan(bays, kit, Wishes.NONE);
+  }
+
+  /** The best plan; its {@code served} is empty when no bay can be served. */
+  static FieldPlan plan(FieldBays bays, Kit kit, Wishes wishes) {
+    FieldPlanner planner = new FieldPlanner(bays, kit, wishes);
     List<FieldPlan> ends = planner.atEachEnd();
     FieldPlan best = ends.stream().min(BEST).orElseThrow();
     Set<String> served = best.served().stream().map(r -> r.bay().id()).collect(Collectors.toSet());
@@ -83,31 +74,22 @@ final class FieldPlanner {
             .filter(r -> !served.contains(r.bay().id()))
             .toList();
     List<Finding> findings = new ArrayList<>(best.findings());
-    findings.addAll(new Unseated(best, ends).findings(open));
+    findings.addAll(new Unseated(best, ends, wishes).findings(open));
     return best.with(best.served().isEmpty() ? List.of() : planner.shortOfPosts(best), findings);
   }
 
   /** The best plan as far as the seat decides; bays without a seat have no finding yet. */
-  static FieldPlan best(FieldBays bays, Kit kit) {
-    return new FieldPlanner(bays, kit).atEachEnd().stream().min(BEST).orElseThrow();
+  static FieldPlan best(FieldBays bays, Kit kit, Wishes wishes) {
+    return new FieldPlanner(bays, kit, wishes).atEachEnd().stream().min(BEST).orElseThrow();
   }
 
   private List<FieldPlan> atEachEnd() {
-    return LowEnd.candidates(bays).stream()
-        .filter(this::isClearOfPlyStrips)
-        .map(this::planFor)
-        .toList();
+    return LowEnd.candidates(bays).stream().filter(assembly::canEndAt).map(this::planFor).toList();
   }
 
   private List<BayRun> fitting(LowEnd end) {
     List<Finding> told = new ArrayList<>();
     return overOneGutter(fitting(end, told), told);
-  }
-
-  /** A ply strip hangs below the joists, so it cannot pass a beam that the joists lie on. */
-  private boolean isClearOfPlyStrips(LowEnd end) {
-    return end.passed().isEmpty()
-        || bays.field().lines().stream().allMatch(l -> l.pliesAbreast() == 1);
   }
 
   private FieldPlan planFor(LowEnd end) {
@@ -136,12 +118,7 @@ final class FieldPlanner {
 
   /** The runs that drip into one straight gutter: of all lines across, the one under most area. */
   private List<BayRun> overOneGutter(List<BayRun> fit, List<Finding> findings) {
-    double reach =
-        kit.get(RAIL_END_GAP)
-            - kit.get(HEAD_GAP)
-            + kit.get(PAN_DRIP_SETBACK)
-            - kit.get(GUTTER_BACK_GAP)
-            - DRIP_FROM_BACK;
+    double reach = Ends.of(kit).drip() - kit.get(GUTTER_BACK_GAP) - DRIP_FROM_BACK;
     List<BayRun> best = List.of();
     for (BayRun first : firstOfEach(fit, BayRun::lowFace).toList()) {
       List<BayRun> together =
@@ -193,10 +170,13 @@ final class FieldPlanner {
    * Tops of ranges, and heights at which a leg just needs no notch: the best seat is one of them.
    */
   private Stream<SeatRange> candidates(Map<BayRun, List<SeatRange>> ranges) {
+    if (wishes.seat().isPresent()) {
+      return Stream.of(SeatRange.wished(wishes.seat().getAsDouble()));
+    }
     List<SeatRange> all =
         Stream.concat(
                 ranges.values().stream().flatMap(List::stream),
-                ranges.keySet().stream().flatMap(r -> seats.notchFree(r).stream()))
+                ranges.keySet().stream().flatMap(r -> seats.cutFree(r).stream()))
             .toList();
     return firstOfEach(all, s -> s.heights().to());
   }
@@ -218,62 +198,16 @@ final class FieldPlanner {
         bays, kit, end, height, served, cuts(served, height), seat.binding(), List.of());
   }
 
-  /** Both rails of a bay are notched at each place. */
+  /** What stands on both sides of a bay is cut at each place. */
   private int cuts(List<BayRun> served, double seatHigh) {
     return served.stream().mapToInt(r -> 2 * seats.notches(r, seatHigh).size()).sum();
   }
 
   private void keepIfItFits(BayRun run, List<BayRun> fit, List<Finding> findings) {
-    Bay bay = run.bay();
-    double high = bay.straightWidthAt(bay.stretch().from());
-    double low = bay.straightWidthAt(run.lowFace());
-    double narrow = Math.min(high, low);
-    double wide = Math.max(high, low);
-    Optional<Crossing> edge =
-        run.bay().crossings().stream().filter(c -> cannotPass(run, c)).findFirst();
-    double slant = slant(bay);
-    if (slant > MOST_SLANT) {
-      findings.add(open.onASlant(bay, slant));
-    } else if (wide > kit.get(PAN_WIDEST) + SeatRange.SAME) {
-      findings.add(open.width(bay, wide, PAN_WIDEST));
-    } else if (narrow < kit.get(PAN_NARROWEST) - SeatRange.SAME) {
-      findings.add(open.width(bay, narrow, PAN_NARROWEST));
-    } else if (run.run() < SHORTEST_RUN) {
-      findings.add(open.runTooShort(run));
-    } else if (edge.isPresent()) {
-      findings.add(open.pipeAtEdge(bay, edge.get()));
-    } else {
-      fit.add(run);
+    if (wishes.leavesOpen(bays.field().id(), run.bay().id())) {
+      findings.add(open.onPurpose(run.bay()));
+      return;
     }
-  }
-
-  /** How much further one side of a bay's high end lies than its middle, as at a hip. */
-  private double slant(Bay bay) {
-    double start = bay.stretch().from();
-    return bays.field().high().stream()
-        .flatMap(
-            s ->
-                Stream.of(bay.leftFace().at(start), bay.rightFace().at(start))
-                    .map(u -> s.shape().alongAt(u).to()))
-        .filter(v -> v > start && v < bay.stretch().middle())
-        .mapToDouble(v -> v - start)
-        .max()
-        .orElse(0);
-  }
-
-  /** A hole in the pan must leave sheet all round, and at the sides clear the rails' ledges. */
-  private boolean cannotPass(BayRun run, Crossing c) {
-    if (c.way() != Way.THROUGH || c.stretch().from() > run.railEnd()) {
-      return false;
-    }
-    double sheet = kit.get(COLLAR_CLEARANCE) + kit.get(COLLAR_EDGE);
-    double half = c.acrossStretch().length() / 2 + kit.get(COLLAR_CLEARANCE);
-    double edge = Math.max(kit.get(RAIL_LEDGE), kit.get(PAN_SIDE_GAP) + kit.get(COLLAR_EDGE));
-    double v = c.stretch().middle();
-    double u = c.acrossStretch().middle();
-    return u - run.bay().leftFace().at(v) - half < edge
-        || run.bay().rightFace().at(v) - u - half < edge
-        || run.alongTo(c.stretch().from()) < sheet
-        || run.alongTo(c.stretch().to()) > run.panLength() - sheet;
+    assembly.unfit(run).ifPresentOrElse(findings::add, () -> fit.add(run));
   }
 }

@@ -6,7 +6,6 @@ import static org.underlee.kit.DrainValue.DOWNSPOUT_OFF_POST;
 import static org.underlee.kit.DrainValue.DRIP_CLEARANCE;
 import static org.underlee.kit.DrainValue.GUTTER_BACK_GAP;
 import static org.underlee.kit.DrainValue.GUTTER_WIDTH;
-import static org.underlee.kit.PanValue.PAN_DRIP;
 
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -14,7 +13,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.DoubleStream;
 import java.util.stream.Stream;
-import org.underlee.framing.JoistLine;
 import org.underlee.framing.Member;
 import org.underlee.geom.Interval;
 import org.underlee.geom.PlanShape;
@@ -57,16 +55,23 @@ record GutterLine(
     }
   }
 
-  static GutterLine of(FieldPlan plan, StripBuilder strips, GutterCapacity capacity) {
+  /**
+   * @param lowest height of the lowest place that water drips from
+   * @param capacity what a gutter carries of the rain
+   */
+  static GutterLine of(FieldPlan plan, double lowest, GutterCapacity capacity) {
     double face = face(plan);
     Interval across = across(plan, face);
     OutletCount count = OutletCount.of(plan, face, across, capacity);
     List<Outlet> outlets = count.outlets();
-    double rim = rim(plan, strips);
-    boolean up = plan.lowEnd().heights().from() > rim - GutterBuilder.STRAP_LEG;
+    double rim = rim(plan, lowest);
     double reach = outlets.stream().mapToDouble(Outlet::reach).max().orElse(0);
-    double lift = BackFlashing.lift(plan, up, face - back(plan, face), reach);
+    double lift = turnUp(plan, rim) ? BackFlashing.lift(plan, face - back(plan, face), reach) : 0;
     return new GutterLine(plan, face, rim - lift, lift, outlets, count.why());
+  }
+
+  private static boolean turnUp(FieldPlan plan, double rim) {
+    return plan.lowEnd().heights().from() > rim - GutterBuilder.STRAP_LEG;
   }
 
   /** Station of the face behind the gutter: the nearest to the house of those in served bays. */
@@ -86,29 +91,11 @@ record GutterLine(
     return new Interval(from, to);
   }
 
-  /** Below the lowest drip, the rails' ends and the joists, with room for the hanger straps. */
-  private static double rim(FieldPlan plan, StripBuilder strips) {
+  /** Below what drips, and below the joists, with room for the hanger straps. */
+  private static double rim(FieldPlan plan, double lowest) {
     Kit kit = plan.kit();
-    double strap = kit.item(Items.HANGER).thickness();
-    DoubleStream drips =
-        plan.served().stream().mapToDouble(r -> plan.seat(r.panEnd()) - kit.get(PAN_DRIP));
-    DoubleStream rails =
-        plan.served().stream()
-            .mapToDouble(r -> plan.seat(r.railEnd()) - kit.item(Items.SIDE_RAIL).thickness());
-    DoubleStream joists = joistsAbove(plan).map(w -> w - kit.get(CLEARANCE_ABOVE));
-    double end = plan.served().stream().mapToDouble(BayRun::panEnd).max().orElseThrow();
-    DoubleStream stripDrips =
-        plan.bays().field().lines().stream()
-            .filter(l -> l.pliesAbreast() > 1 && isServed(plan, l))
-            .mapToDouble(l -> strips.floor(l, end) - kit.get(PAN_DRIP));
-    double lowest =
-        Stream.of(drips, rails, joists, stripDrips).flatMapToDouble(s -> s).min().orElseThrow();
-    return lowest - kit.get(DRIP_CLEARANCE) - strap;
-  }
-
-  private static boolean isServed(FieldPlan plan, JoistLine line) {
-    return plan.served().stream()
-        .anyMatch(r -> r.bay().left().equals(line) || r.bay().right().equals(line));
+    double joists = joistsAbove(plan).map(w -> w - kit.get(CLEARANCE_ABOVE)).min().orElseThrow();
+    return Math.min(lowest, joists) - kit.get(DRIP_CLEARANCE) - kit.item(Items.HANGER).thickness();
   }
 
   /** Beside the post that stands nearest to an end; without posts, near the far end. */
@@ -158,7 +145,7 @@ record GutterLine(
 
   /** Whether the hangers' straps turn up the face, for want of face below the rim. */
   boolean strapsTurnUp() {
-    return lift > 0;
+    return turnUp(plan, highRim + lift);
   }
 
   /** The lowest underside of the joists at the gutter. */

@@ -51,6 +51,44 @@ public final class LayoutRules {
           "A pipe goes through where no sheet would be left around its collar; the bay is left"
               + " open.");
 
+  static final Rule PIPE_THROUGH =
+      new Rule(
+          "pipe-through-bay",
+          Level.ERROR,
+          Rule.OWN,
+          "A pipe goes through a bay where kits of this family have no collar; the bay is left"
+              + " open.");
+
+  static final Rule LEFT_OPEN =
+      new Rule(
+          "bay-left-open",
+          Level.NOTE,
+          Rule.OWN,
+          "A bay is left open because the user asked for it.");
+
+  static final Rule NO_SUCH_LOW_END =
+      new Rule(
+          "low-end-not-there",
+          Level.WARNING,
+          Rule.OWN,
+          "The field has no low-end line of the name that the user asked for; another is taken.");
+
+  static final Rule BOARDS_ON =
+      new Rule(
+          "boards-on-the-joists",
+          Level.ERROR,
+          Rule.OWN,
+          "The kit lays membranes over the joist tops, but boards lie there and nobody said that"
+              + " they are off; nothing is laid out.");
+
+  static final Rule BOARDS_TAKEN_OFF =
+      new Rule(
+          "boards-taken-to-be-off",
+          Level.NOTE,
+          Rule.OWN,
+          "The kit lays membranes over the joist tops; the boards are taken to be off, or not yet"
+              + " laid.");
+
   static final Rule RAIL_PACKED =
       new Rule(
           "rail-packed-out",
@@ -132,6 +170,11 @@ public final class LayoutRules {
         RUN_TOO_SHORT,
         NO_SEAT,
         PIPE_AT_EDGE,
+        PIPE_THROUGH,
+        LEFT_OPEN,
+        NO_SUCH_LOW_END,
+        BOARDS_ON,
+        BOARDS_TAKEN_OFF,
         RAIL_PACKED,
         NO_POST,
         HEADROOM,

@@ -15,14 +15,18 @@ import org.underlee.geom.Interval;
  * A line that the low end of the pans may follow: the house side of a drop beam, or what bounds the
  * joists at the low end.
  *
+ * @param id {@code beam-1} for the first drop beam from the house, {@code joist-end}
  * @param words for people
  * @param members what stands there: their heights say where a hanger can be fixed
  * @param isDropBeam whether the joists lie on it
  * @param passed drop beams nearer to the house, which the pans pass over
  */
-record LowEnd(String words, List<Support> members, boolean isDropBeam, List<Support> passed) {
+record LowEnd(
+    String id, String words, List<Support> members, boolean isDropBeam, List<Support> passed) {
   /** Beams nearer to each other than this stand as one. */
   private static final double ONE_BEAM = 0.3;
+
+  static final String JOIST_END = "joist-end";
 
   /** Every candidate, nearest to the house first. */
   static List<LowEnd> candidates(FieldBays bays) {
@@ -36,7 +40,9 @@ record LowEnd(String words, List<Support> members, boolean isDropBeam, List<Supp
           beams.subList(passed.size(), beams.size()).stream()
               .filter(b -> b.shape().along().from() < near + ONE_BEAM)
               .toList();
-      found.add(new LowEnd("the house side of the drop beam", group, true, List.copyOf(passed)));
+      String id = "beam-" + (found.size() + 1);
+      found.add(
+          new LowEnd(id, "the house side of the drop beam", group, true, List.copyOf(passed)));
       passed.addAll(group);
     }
     List<Support> low = bays.field().low();
@@ -45,7 +51,7 @@ record LowEnd(String words, List<Support> members, boolean isDropBeam, List<Supp
         low.isEmpty()
             ? "the joists' low ends"
             : "the house side of the " + (beam ? "flush beam" : "rim");
-    found.add(new LowEnd(words, low, false, List.copyOf(passed)));
+    found.add(new LowEnd(JOIST_END, words, low, false, List.copyOf(passed)));
     return found;
   }
 

@@ -1,7 +1,5 @@
 package org.underlee.layout;
 
-import static org.underlee.kit.PanValue.PAN_WIDEST;
-
 import java.util.List;
 import java.util.Optional;
 import org.underlee.bay.Bay;
@@ -13,7 +11,7 @@ import org.underlee.finding.Fix;
 import org.underlee.finding.Place;
 import org.underlee.geom.Interval;
 import org.underlee.kit.Kit;
-import org.underlee.kit.PanValue;
+import org.underlee.kit.KitNumber;
 import org.underlee.units.Quantity;
 import org.underlee.units.Words;
 
@@ -24,11 +22,10 @@ import org.underlee.units.Words;
  * @param field {@code deck-1/field-1}
  */
 record OpenBay(String field, Kit kit) {
-  private static final String OTHERWISE =
-      "Shorten the run, move what is in the way, or use a kit with a taller rail leg.";
-
-  Finding width(Bay bay, double measured, PanValue value) {
-    boolean wide = value == PAN_WIDEST;
+  /**
+   * @param wide whether the bay is too wide, else too narrow
+   */
+  Finding width(Bay bay, double measured, KitNumber value, boolean wide) {
     double limit = kit.get(value);
     return Finding.measured(
             wide ? LayoutRules.BAY_TOO_WIDE : LayoutRules.BAY_TOO_NARROW,
@@ -46,6 +43,15 @@ record OpenBay(String field, Kit kit) {
         .about(subject(bay, measured));
   }
 
+  Finding onPurpose(Bay bay) {
+    return Finding.of(
+            LayoutRules.LEFT_OPEN,
+            place(bay),
+            Words.of("left open on purpose, as you asked."),
+            "Nothing to do; rain on it falls through.")
+        .about(new Subject(field, bay.id(), place(bay), Optional.empty()));
+  }
+
   Finding onASlant(Bay bay, double slant) {
     return Finding.measured(
             LayoutRules.ON_A_SLANT,
@@ -53,7 +59,7 @@ record OpenBay(String field, Kit kit) {
             Words.of(
                 "begins on a slant: one side starts that much further out than its middle, as at a"
                     + " hip joist. The kit's head rails and pans are cut square; left open."),
-            Measure.lengths(slant, FieldPlanner.MOST_SLANT),
+            Measure.lengths(slant, BayFit.MOST_SLANT),
             "Lay a membrane over these bays, or have them framed square.")
         .about(subject(bay, slant));
   }
@@ -64,8 +70,8 @@ record OpenBay(String field, Kit kit) {
             place(run.bay()),
             Words.of(
                 "a clear run shorter than the %s that a pan needs; left open.",
-                Quantity.length(FieldPlanner.SHORTEST_RUN)),
-            Measure.lengths(run.run(), FieldPlanner.SHORTEST_RUN),
+                Quantity.length(BayFit.SHORTEST_RUN)),
+            Measure.lengths(run.run(), BayFit.SHORTEST_RUN),
             "Leave the bay open, or drain it with a flashing.")
         .about(subject(run.bay(), run.run()));
   }
@@ -79,6 +85,17 @@ record OpenBay(String field, Kit kit) {
                     + " collar; left open.",
                 c.element().ifcClass(), c.element().instance()),
             "Move the pipe toward the middle of the bay, or box the bay out around it.")
+        .about(new Subject(field, bay.id(), c.element().place(), Optional.empty()));
+  }
+
+  Finding pipeThrough(Bay bay, Crossing c) {
+    return Finding.of(
+            LayoutRules.PIPE_THROUGH,
+            c.element().place(),
+            Words.of(
+                "%s #%s goes through, and kit %s has no piece to close around it; left open.",
+                c.element().ifcClass(), c.element().instance(), kit.id()),
+            "Choose a kit of pans, which has collars; or box the bay out around the pipe.")
         .about(new Subject(field, bay.id(), c.element().place(), Optional.empty()));
   }
 
@@ -105,7 +122,7 @@ record OpenBay(String field, Kit kit) {
 
   /** The bay could be served, but not at the height that serves most of the field. */
   Finding notAtThisSeat(BayRun run, FieldPlan best) {
-    SeatRanges seats = new SeatRanges(kit);
+    SeatRanges seats = SeatRanges.with(kit);
     List<SeatRange> own = seats.of(run, best.lowEnd().passed());
     Interval framing = seats.withoutObstacles(run, best.lowEnd().passed()).heights();
     Words why =
@@ -119,7 +136,7 @@ record OpenBay(String field, Kit kit) {
             place(run.bay()),
             why,
             Measure.lengths(framing.to(), framing.from()),
-            OTHERWISE)
+            advice())
         .about(new Subject(field, run.bay().id(), place(run.bay()), Optional.empty()));
   }
 
@@ -142,14 +159,14 @@ record OpenBay(String field, Kit kit) {
         .about(new Subject(field, run.bay().id(), place(run.bay()), Optional.empty()));
   }
 
-  private static Fix fix(List<Alternative> alternatives) {
+  private Fix fix(List<Alternative> alternatives) {
     if (alternatives.isEmpty()) {
-      return Fix.of(OTHERWISE);
+      return Fix.of(advice());
     }
     Words words =
         Words.of(
             "What would serve it: %s. Else: %s",
-            Words.join("; ", alternatives.stream().map(Alternative::words).toList()), OTHERWISE);
+            Words.join("; ", alternatives.stream().map(Alternative::words).toList()), advice());
     return alternatives.stream()
         .filter(a -> a.runPerFall().isPresent())
         .findFirst()
@@ -161,6 +178,10 @@ record OpenBay(String field, Kit kit) {
                         List.of(new Fix.Option("--fall", "1:" + a.runPerFall().orElseThrow())),
                         a.price())))
         .orElse(Fix.of(words));
+  }
+
+  private String advice() {
+    return SeatRules.of(kit).advice();
   }
 
   private static Words words(SeatRange range) {

@@ -11,6 +11,14 @@ public enum PartKind {
   COLLAR_PIECE,
   /** Parts the water uphill of a pipe. */
   SADDLE,
+  /** The trough of a bay, hung from the joist tops. */
+  MEMBRANE,
+  /** Covers a joist's top and the membranes' edges there. */
+  CAP_STRIP,
+  /** Ribbed sheet below all joists. */
+  SHEET,
+  BATTEN,
+  BATTEN_HANGER,
   GUTTER,
   OUTLET,
   END_CAP,
@@ -22,6 +30,11 @@ public enum PartKind {
   STRAP,
   TAPE,
   FASTENER;
+
+  /** Whether it catches the water of bays. */
+  public boolean catchesWater() {
+    return this == PAN || this == COLLAR_PIECE || this == MEMBRANE || this == SHEET;
+  }
 
   /** The word used in files and on screens: {@code side-rail}. */
   public String word() {

@@ -194,6 +194,11 @@ record PartNames(String field, int number) {
       case PLY_STRIP -> "S";
       case COLLAR_PIECE -> "C";
       case SADDLE -> "V";
+      case MEMBRANE -> "M";
+      case CAP_STRIP -> "Y";
+      case SHEET -> "A";
+      case BATTEN -> "N";
+      case BATTEN_HANGER -> "Q";
       case GUTTER -> "G";
       case OUTLET -> "O";
       case END_CAP -> "E";

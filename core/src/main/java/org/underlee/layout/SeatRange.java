@@ -14,12 +14,18 @@ record SeatRange(Interval heights, String bay, Words bottomWhy, Words topWhy) {
   /** Heights nearer than a hundredth of a millimetre are equal. */
   static final double SAME = 1e-5;
 
+  /** The one height that the user asks for. */
+  static SeatRange wished(double height) {
+    Words you = Words.of("set by you with --seat");
+    return new SeatRange(new Interval(height, height), "", you, you);
+  }
+
   boolean contains(double height) {
     return height >= heights.from() - SAME && height <= heights.to() + SAME;
   }
 
   /** What sets the upper end, and in which bay. */
   Words binding() {
-    return Words.of("%s: %s", bay, topWhy);
+    return bay.isEmpty() ? topWhy : Words.of("%s: %s", bay, topWhy);
   }
 }

@@ -19,6 +19,28 @@ final class Sheet {
     return Extrusion.straight(lifted, outline, thick);
   }
 
+  /**
+   * A plane polygon swept straight: sheet of any slant.
+   *
+   * @param corners in the frame, in one plane, in order around it
+   * @param sweep in the frame, out of that plane
+   */
+  static Extrusion prism(Transform frame, List<Vec3> corners, Vec3 sweep) {
+    Vec3 origin = corners.get(0);
+    Vec3 normal = Vec3.ZERO;
+    for (int i = 1; i + 1 < corners.size(); i++) {
+      Vec3 first = corners.get(i).minus(origin);
+      normal = normal.plus(first.cross(corners.get(i + 1).minus(origin)));
+    }
+    Vec3 x = corners.get(1).minus(origin).unit();
+    Vec3 z = normal.unit();
+    Transform plane = new Transform(origin, x, z.cross(x), z);
+    List<Vec2> ring =
+        corners.stream().map(plane::toLocal).map(c -> new Vec2(c.x(), c.y())).toList();
+    Vec3 local = new Vec3(sweep.dot(plane.x()), sweep.dot(plane.y()), sweep.dot(plane.z()));
+    return new Extrusion(frame.after(plane), Outline.of(ring), local);
+  }
+
   /** The region between two edges, given as x over y, from one y to another. */
   static Outline between(Linear left, Linear right, double from, double to) {
     return Outline.of(ring(left, right, from, to));

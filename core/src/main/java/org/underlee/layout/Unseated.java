@@ -20,7 +20,7 @@ import org.underlee.units.Words;
  * @param best the field's plan
  * @param ends the best plan for each low-end line, that of {@code best} among them
  */
-record Unseated(FieldPlan best, List<FieldPlan> ends) {
+record Unseated(FieldPlan best, List<FieldPlan> ends, Wishes wishes) {
   /** 1/16 in per ft: at less than this water stands in a trough (common practice). */
   static final int FLATTEST_RUN_PER_FALL = 192;
 
@@ -29,7 +29,7 @@ record Unseated(FieldPlan best, List<FieldPlan> ends) {
     Map<Integer, FieldPlan> flatter = flatter(open);
     List<Finding> findings = new ArrayList<>();
     for (BayRun run : open) {
-      List<SeatLimit> limits = new SeatRanges(best.kit()).limits(run, best.lowEnd().passed());
+      List<SeatLimit> limits = SeatRanges.with(best.kit()).limits(run, best.lowEnd().passed());
       findings.add(
           Conflict.of(limits)
               .map(c -> words.noSeat(run, c, alternatives(run, flatter)))
@@ -44,7 +44,8 @@ record Unseated(FieldPlan best, List<FieldPlan> ends) {
     for (BayRun run : open) {
       if (!hasSeat(run, best.kit(), best.lowEnd())) {
         runPerFall(run)
-            .ifPresent(n -> plans.computeIfAbsent(n, k -> FieldPlanner.best(best.bays(), at(k))));
+            .ifPresent(
+                n -> plans.computeIfAbsent(n, k -> FieldPlanner.best(best.bays(), at(k), wishes)));
       }
     }
     return plans;
@@ -87,7 +88,7 @@ record Unseated(FieldPlan best, List<FieldPlan> ends) {
 
   private static boolean hasSeat(BayRun run, Kit kit, LowEnd end) {
     BayRun same = new BayRun(run.bay(), run.lowFace(), kit);
-    return Conflict.of(new SeatRanges(kit).limits(same, end.passed())).isEmpty();
+    return Conflict.of(SeatRanges.with(kit).limits(same, end.passed())).isEmpty();
   }
 
   private Kit at(int runPerFall) {

@@ -33,6 +33,9 @@ public final class DeckPlan {
   /** From the lowest thing drawn down to the scale bar, metres. */
   private static final double BELOW = 0.4;
 
+  /** Half the width of a mark, metres. */
+  private static final double SPOT = 0.025;
+
   private final PlanBuilder plan = new PlanBuilder();
   private final Transform sheet;
   private final UnitSystem units;
@@ -52,6 +55,25 @@ public final class DeckPlan {
    */
   public static Optional<PlanDrawing> of(
       List<FieldBays> fields, Optional<Layout> layout, UnitSystem units, String title) {
+    return of(fields, layout, units, title, List.of(), List.of());
+  }
+
+  /** A bay by its field's id and its own. */
+  public record BayAt(String field, String bay) {}
+
+  /**
+   * As {@link #of(List, Optional, UnitSystem, String)}, with some bays and places marked.
+   *
+   * @param chosen bays to mark
+   * @param spots places to point at, world metres: where water gets through
+   */
+  public static Optional<PlanDrawing> of(
+      List<FieldBays> fields,
+      Optional<Layout> layout,
+      UnitSystem units,
+      String title,
+      List<BayAt> chosen,
+      List<Vec3> spots) {
     if (fields.isEmpty()) {
       return Optional.empty();
     }
@@ -65,11 +87,50 @@ public final class DeckPlan {
                       .filter(x -> x.field().equals(field.field().id()))
                       .findFirst());
       own.ifPresent(plan::parts);
+      field.bays().stream()
+          .filter(b -> chosen.contains(new BayAt(field.field().id(), b.id())))
+          .forEach(b -> plan.plan.area(plan.corners(field.field(), b), PlanStyle.CHOSEN));
       field.field().blocking().forEach(b -> plan.member(b, PlanStyle.BLOCKING));
       field.bays().forEach(b -> plan.bay(field.field(), b, own));
     }
+    spots.forEach(plan::spot);
     plan.scaleBar(fields.stream().anyMatch(f -> f.field().isAssumed()));
     return Optional.of(plan.plan.build(title));
+  }
+
+  /** The bay at a place of the drawing. */
+  public static Optional<BayAt> bayAt(List<FieldBays> fields, Vec2 place) {
+    if (fields.isEmpty()) {
+      return Optional.empty();
+    }
+    DeckPlan plan = new DeckPlan(fields.get(0).field(), UnitSystem.METRIC);
+    Vec3 world = plan.sheet.apply(new Vec3(place.x(), place.y(), 0));
+    for (FieldBays field : fields) {
+      Vec3 p = field.field().frame().toLocal(world);
+      for (Bay bay : field.bays()) {
+        if (bay.stretch().contains(p.y())
+            && p.x() > bay.leftFace().at(p.y())
+            && p.x() < bay.rightFace().at(p.y())) {
+          return Optional.of(new BayAt(field.field().id(), bay.id()));
+        }
+      }
+    }
+    return Optional.empty();
+  }
+
+  private List<Vec2> corners(Field field, Bay bay) {
+    double from = bay.stretch().from();
+    double to = bay.stretch().to();
+    return List.of(
+        on(field, bay.leftFace().at(from), from),
+        on(field, bay.rightFace().at(from), from),
+        on(field, bay.rightFace().at(to), to),
+        on(field, bay.leftFace().at(to), to));
+  }
+
+  private void spot(Vec3 spot) {
+    Vec3 p = sheet.toLocal(spot);
+    plan.circle(new Vec2(p.x(), p.y()), SPOT, PlanStyle.ALERT);
   }
 
   /** A sheet that says that there is nothing to draw. */
@@ -127,10 +188,10 @@ public final class DeckPlan {
 
   private static Optional<PlanStyle> style(Part part) {
     return switch (part.kind()) {
-      case PAN, COLLAR_PIECE, PLY_STRIP -> Optional.of(PlanStyle.PAN);
+      case PAN, COLLAR_PIECE, PLY_STRIP, MEMBRANE, SHEET -> Optional.of(PlanStyle.PAN);
       case GUTTER -> Optional.of(PlanStyle.GUTTER);
       case OUTLET -> Optional.of(PlanStyle.DOWNSPOUT);
-      case SIDE_RAIL -> Optional.of(PlanStyle.RAIL);
+      case SIDE_RAIL, BATTEN -> Optional.of(PlanStyle.RAIL);
       default -> Optional.empty();
     };
   }
@@ -144,10 +205,7 @@ public final class DeckPlan {
     text(at(field, bay, length * 0.09), bay.id(), 0, PlanStyle.TAG);
     String width = Lengths.format(bay.clearWidthHigh(), units);
     text(at(field, bay, length * 0.26), width, turn, PlanStyle.NOTE);
-    boolean served =
-        layout.isPresent()
-            && layout.get().parts().stream()
-                .anyMatch(p -> p.bay().filter(bay.id()::equals).isPresent());
+    boolean served = layout.isPresent() && layout.get().bays().contains(bay.id());
     if (served) {
       plan.arrow(at(field, bay, length * 0.42), at(field, bay, length * 0.6), PlanStyle.FALL);
       String fall = "1:" + Math.round(1 / layout.get().fall());

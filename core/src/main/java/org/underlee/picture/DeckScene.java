@@ -14,6 +14,7 @@ import org.underlee.geom.Vec3;
 import org.underlee.layout.Layout;
 import org.underlee.layout.Part;
 import org.underlee.layout.PartKind;
+import org.underlee.picture.DeckPicture.Family;
 
 /** The decks of a model in 3-D: framing by role, what stands near it faded, and the assembly. */
 public final class DeckScene {
@@ -28,6 +29,12 @@ public final class DeckScene {
    * @param layout the assembly, where there is one
    */
   public static Scene of(Framing framing, List<BuildingElement> elements, Optional<Layout> layout) {
+    return picture(framing, elements, layout).scene();
+  }
+
+  /** As {@link #of}, with what each shape stands for. */
+  public static DeckPicture picture(
+      Framing framing, List<BuildingElement> elements, Optional<Layout> layout) {
     Map<String, Role> roles = new HashMap<>();
     Box deck = Box.EMPTY;
     for (RoleGiven given : framing.roles()) {
@@ -35,20 +42,39 @@ public final class DeckScene {
       deck = deck.union(given.member().element().shape().bounds());
     }
     List<Shape> shapes = new ArrayList<>();
+    List<DeckPicture.Subject> subjects = new ArrayList<>();
     for (BuildingElement element : elements) {
       Optional<Role> role = Optional.ofNullable(roles.get(element.globalId()));
       boolean near = deck.isEmpty() || element.shape().bounds().meets(deck.grown(NEAR));
       if (near && !element.shape().isEmpty() && role.filter(r -> r == Role.DECK_BOARD).isEmpty()) {
         shapes.add(shape(shapes.size() + 1, element, role));
+        subjects.add(new DeckPicture.Subject(element.globalId(), family(element, role)));
       }
     }
     for (Part part : layout.map(Layout::parts).orElse(List.of())) {
       if (!part.bodies().isEmpty()) {
         shapes.add(
             new Shape(shapes.size() + 1, part.label(), part.mesh(), paint(part.kind()), true));
+        subjects.add(new DeckPicture.Subject(part.id(), family(part.kind())));
       }
     }
-    return Scene.of(shapes);
+    return new DeckPicture(Scene.of(shapes), subjects);
+  }
+
+  private static Family family(BuildingElement element, Optional<Role> role) {
+    if (role.isPresent()) {
+      return Family.FRAMING;
+    }
+    return isService(element) ? Family.SERVICES : Family.SURROUNDINGS;
+  }
+
+  private static Family family(PartKind kind) {
+    return switch (kind) {
+      case PAN, COLLAR_PIECE, SADDLE, PLY_STRIP, MEMBRANE, CAP_STRIP, SHEET -> Family.PANS;
+      case SIDE_RAIL, HEAD_RAIL, BATTEN, BATTEN_HANGER -> Family.RAILS;
+      case GUTTER, FLASHING, END_CAP, OUTLET, DOWNSPOUT, ELBOW -> Family.GUTTER;
+      case HANGER, STRAP, FASTENER, TAPE -> Family.SUNDRIES;
+    };
   }
 
   /** As someone sees it who stands on the patio before the first deck and looks up to the house. */
@@ -104,21 +130,25 @@ public final class DeckScene {
 
   /** Services are drawn solid, as they may be in the way; walls and the rest are faded. */
   private static Paint other(BuildingElement element) {
+    return isService(element) ? Palette.PIPE : Palette.CONTEXT;
+  }
+
+  private static boolean isService(BuildingElement element) {
     String c = element.ifcClass();
-    boolean service =
-        c.contains("Pipe") || c.contains("Flow") || c.contains("Duct") || c.contains("Cable");
-    return service ? Palette.PIPE : Palette.CONTEXT;
+    return c.contains("Pipe") || c.contains("Flow") || c.contains("Duct") || c.contains("Cable");
   }
 
   private static Paint paint(PartKind kind) {
     return switch (kind) {
-      case PAN -> Palette.PAN;
+      case PAN, SHEET -> Palette.PAN;
+      case MEMBRANE -> Palette.MEMBRANE;
       case COLLAR_PIECE, SADDLE -> Palette.COLLAR;
-      case SIDE_RAIL, HEAD_RAIL -> Palette.RAIL;
+      case SIDE_RAIL, HEAD_RAIL, CAP_STRIP -> Palette.RAIL;
       case PLY_STRIP -> Palette.PAN;
       case TAPE -> Palette.TAPE;
       case GUTTER, FLASHING, END_CAP, OUTLET, DOWNSPOUT, ELBOW -> Palette.GUTTER;
-      case HANGER, STRAP, FASTENER -> Palette.HANGER;
+      case BATTEN -> Palette.BLOCKING;
+      case HANGER, STRAP, BATTEN_HANGER, FASTENER -> Palette.HANGER;
     };
   }
 }

@@ -1,6 +1,7 @@
 package org.underlee.picture;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.function.Supplier;
 import org.underlee.geom.Vec3;
@@ -32,6 +33,9 @@ final class Frame {
   private static final double GRAZING = 0.05;
 
   private final SurfaceModel model;
+  private final Paint[] paints;
+  private final boolean[] hidden;
+  private final int background;
   private final Projection projection;
   private final int width;
   private final int height;
@@ -45,8 +49,14 @@ final class Frame {
   private final List<ScreenLines> lines = new ArrayList<>();
   private final List<ScreenLines> fadedLines = new ArrayList<>();
 
-  Frame(SurfaceModel model, Camera camera, RasterSettings settings) {
+  Frame(SurfaceModel model, Camera camera, RasterSettings settings, Look look) {
     this.model = model;
+    paints = look.of(model);
+    hidden = new boolean[paints.length];
+    for (int s = 0; s < hidden.length; s++) {
+      hidden[s] = paints[s].equals(Look.HIDDEN);
+    }
+    background = look.background();
     fineness = settings.fineness();
     width = settings.width() * fineness;
     height = settings.height() * fineness;
@@ -54,7 +64,7 @@ final class Frame {
     view = new double[3 * model.vertexCount()];
     screen = new double[3 * model.vertexCount()];
     facing = new float[model.faceCount()];
-    hasFaded = model.shapes.stream().anyMatch(s -> !s.paint().isSolid());
+    hasFaded = Arrays.stream(paints).anyMatch(p -> !p.isSolid() && !p.equals(Look.HIDDEN));
     for (int i = 0; i < chunks(model.faceCount()); i++) {
       triangles.add(new ScreenTriangles(width, height));
       fadedTriangles.add(new ScreenTriangles(width, height));
@@ -79,7 +89,7 @@ final class Frame {
   void draw(Layer layer, Supplier<Layer> more) {
     triangles.forEach(t -> t.draw(layer));
     lines.forEach(l -> l.draw(layer));
-    layer.background(Palette.BACKGROUND);
+    layer.background(background);
     if (hasFaded) {
       Layer faded = more.get();
       fadedTriangles.forEach(t -> t.draw(faded));
@@ -111,6 +121,9 @@ final class Frame {
               model.normals[3 * f], model.normals[3 * f + 1], model.normals[3 * f + 2]);
       facing[f] = (float) projection.facing(normal, view, 3 * model.corners[3 * f]);
       int shape = model.faceShape[f];
+      if (hidden[shape]) {
+        continue;
+      }
       if (facing[f] > 0 || (facing[f] < 0 && !model.oneSided[shape])) {
         placeFace(f, facing[f] > 0 ? normal : normal.negated(), chunk, clip);
       }
@@ -119,7 +132,7 @@ final class Frame {
 
   private void placeFace(int f, Vec3 normal, int chunk, NearClip clip) {
     Shape shape = model.shapes.get(model.faceShape[f]);
-    Paint paint = shape.paint();
+    Paint paint = paints[model.faceShape[f]];
     int colour = Colours.lit(Colours.withAlpha(paint.rgb(), paint.opacity()), Light.on(normal));
     ScreenTriangles to = (paint.isSolid() ? triangles : fadedTriangles).get(chunk);
     int a = 3 * model.corners[3 * f];
@@ -149,7 +162,7 @@ final class Frame {
     int end = Math.min(model.edgeCount(), (chunk + 1) * CHUNK);
     NearClip clip = new NearClip(projection);
     for (int e = chunk * CHUNK; e < end; e++) {
-      if (shows(e)) {
+      if (!hidden[model.edgeShape[e]] && shows(e)) {
         placeEdge(e, chunk, clip);
       }
     }
@@ -173,14 +186,15 @@ final class Frame {
       return;
     }
     Shape shape = model.shapes.get(model.edgeShape[e]);
-    boolean solid = shape.paint().isSolid();
+    Paint paint = paints[model.edgeShape[e]];
+    boolean solid = paint.isSolid();
     double thickness = (solid ? LINE : FADED_LINE) * fineness;
     double sample =
         projection.metresPerSample() * Math.max(clip.magnification(0), clip.magnification(1));
     double own = sample * (1 + steepness(e) * (thickness / 2 + 1)) + model.tie;
     int colour =
         Colours.lit(
-            Colours.withAlpha(shape.paint().rgb(), solid ? 1 : lineOpacity(shape.paint())),
+            Colours.withAlpha(paint.rgb(), solid ? 1 : lineOpacity(paint)),
             solid ? INK : FADED_INK);
     (solid ? lines : fadedLines)
         .get(chunk)

@@ -15,6 +15,20 @@ public final class Image {
     this.ids = ids;
   }
 
+  /**
+   * A picture that was made elsewhere, with nothing to pick.
+   *
+   * @param argb row by row from the top
+   * @throws IllegalArgumentException when there are more or fewer pixels than the size says
+   */
+  public static Image of(int width, int height, int[] argb) {
+    if (argb.length != width * height) {
+      throw new IllegalArgumentException(
+          "a picture of " + width + " × " + height + " has no " + argb.length + " pixels");
+    }
+    return new Image(width, height, argb.clone(), new int[argb.length]);
+  }
+
   public int width() {
     return width;
   }
@@ -36,6 +50,11 @@ public final class Image {
   /** A copy of all pixels, row by row. */
   public int[] pixels() {
     return argb.clone();
+  }
+
+  /** Copies all pixels, row by row, to the start of an array that is long enough. */
+  public void copyPixels(int[] to) {
+    System.arraycopy(argb, 0, to, 0, argb.length);
   }
 
   /** A copy of all picking ids, row by row. */

@@ -14,6 +14,7 @@ public final class Palette {
   public static final Paint PAN = Paint.solid(0xb9d3e0);
   public static final Paint RAIL = Paint.solid(0x7fa0b4);
   public static final Paint COLLAR = Paint.solid(0xc98f6b);
+  public static final Paint MEMBRANE = Paint.solid(0x6f7a86);
   public static final Paint TAPE = Paint.solid(0x5d6168);
   public static final Paint GUTTER = Paint.solid(0x5b9199);
   public static final Paint PIPE = Paint.solid(0x4a7c85);

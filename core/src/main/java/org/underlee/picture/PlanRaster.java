@@ -20,8 +20,10 @@ public final class PlanRaster {
   private final PlanSheet sheet;
   private final double samplesPerMm;
   private final FlatPen pen;
+  private final Ink ink;
 
-  private PlanRaster(PlanSheet sheet, double samplesPerMm, FlatPen pen) {
+  private PlanRaster(PlanSheet sheet, double samplesPerMm, FlatPen pen, Ink ink) {
+    this.ink = ink;
     this.sheet = sheet;
     this.samplesPerMm = samplesPerMm;
     this.pen = pen;
@@ -36,6 +38,12 @@ public final class PlanRaster {
    *     allows
    */
   public static Image draw(PlanDrawing drawing, PlanSheet sheet, double pixelsPerMm, int threads) {
+    return draw(drawing, sheet, pixelsPerMm, threads, Ink.DAY);
+  }
+
+  /** As {@link #draw(PlanDrawing, PlanSheet, double, int)}, with other paper and pens. */
+  public static Image draw(
+      PlanDrawing drawing, PlanSheet sheet, double pixelsPerMm, int threads, Ink ink) {
     RasterSettings settings =
         new RasterSettings(
             pixels(sheet.widthMm() * pixelsPerMm),
@@ -44,10 +52,11 @@ public final class PlanRaster {
             threads);
     ScreenTriangles triangles =
         new ScreenTriangles(settings.width() * FINENESS, settings.height() * FINENESS);
-    PlanRaster raster = new PlanRaster(sheet, pixelsPerMm * FINENESS, new FlatPen(triangles));
+    PlanRaster raster = new PlanRaster(sheet, pixelsPerMm * FINENESS, new FlatPen(triangles), ink);
     drawing.items().forEach(raster::item);
     BandPainter painter =
-        new BandPainter(settings, 0, (layer, more) -> layer.background(Palette.PAPER), triangles);
+        new BandPainter(
+            settings, 0, (layer, more) -> layer.background(ink.of(Palette.PAPER)), triangles);
     try (Workers workers = new Workers(threads)) {
       workers.run(painter.bands(), painter::paint);
     }
@@ -80,13 +89,13 @@ public final class PlanRaster {
     List<Vec2> outer = outline.outer().stream().map(this::place).toList();
     List<List<Vec2>> holes =
         outline.holes().stream().map(h -> h.stream().map(this::place).toList()).toList();
-    style.fill().ifPresent(rgb -> pen.area(new Outline(outer, holes), rgb));
+    style.fill().ifPresent(rgb -> pen.area(new Outline(outer, holes), ink.of(rgb)));
     stroke(outer, true, style);
     holes.forEach(hole -> stroke(hole, true, style));
   }
 
   private void fill(List<Vec2> onPaper, int rgb) {
-    pen.area(Outline.of(onPaper.stream().map(this::samples).toList()), rgb);
+    pen.area(Outline.of(onPaper.stream().map(this::samples).toList()), ink.of(rgb));
   }
 
   private void label(PlanItem.Label label) {
@@ -103,13 +112,14 @@ public final class PlanRaster {
             });
     Vec2 along = new Vec2(box.along().x(), -box.along().y());
     Vec2 origin = samples(below(at, box.origin()));
-    pen.text(label.text(), origin, along, box.height() * samplesPerMm, label.style().line());
+    pen.text(
+        label.text(), origin, along, box.height() * samplesPerMm, ink.of(label.style().line()));
   }
 
   private void stroke(List<Vec2> points, boolean closed, PlanStyle style) {
     double width = Math.max(THINNEST, style.lineMm() * samplesPerMm);
     if (style.dashMm().isEmpty()) {
-      pen.line(points, closed, width, false, style.line());
+      pen.line(points, closed, width, false, ink.of(style.line()));
       return;
     }
     List<Vec2> all = new ArrayList<>(points);
@@ -118,7 +128,7 @@ public final class PlanRaster {
     }
     List<Double> pattern = style.dashMm().stream().map(mm -> mm * samplesPerMm).toList();
     for (List<Vec2> dash : Dashes.of(all, pattern)) {
-      pen.line(dash, false, width, false, style.line());
+      pen.line(dash, false, width, false, ink.of(style.line()));
     }
   }
 

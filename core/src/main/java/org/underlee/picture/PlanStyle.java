@@ -26,6 +26,10 @@ public record PlanStyle(
   public static final PlanStyle DOWNSPOUT = lined("downspout", 0x2c565c, 0.35).filled(0xffffff);
   public static final PlanStyle CROSSING = lined("crossing", 0x9c4a1f, 0.3).filled(0xf4d2bd);
   public static final PlanStyle ALERT = lined("alert", 0xc23b22, 0.4).filled(0xf7c9bf);
+
+  /** What the reader has selected. */
+  public static final PlanStyle CHOSEN = lined("chosen", 0xc96a1f, 0.7).filled(0xf9dcc0);
+
   public static final PlanStyle FALL = lined("fall", 0x1d5f8a, 0.3);
   public static final PlanStyle DIMENSION = lined("dimension", 0x4a555e, 0.18);
   public static final PlanStyle NOTE = lined("note", Palette.INK, 0.25);

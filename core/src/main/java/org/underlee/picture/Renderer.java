@@ -24,6 +24,18 @@ public final class Renderer {
     return new Renderer(scene, SurfaceModel.of(scene));
   }
 
+  /**
+   * A renderer of a scene that has meshes in common with this one's: what was found of those is
+   * used again.
+   */
+  public Renderer with(Scene next) {
+    return new Renderer(next, SurfaceModel.of(next, model));
+  }
+
+  public Scene scene() {
+    return scene;
+  }
+
   /** One picture of a scene. */
   public static Image draw(Scene scene, Camera camera, RasterSettings settings) {
     return of(scene).draw(camera, settings);
@@ -35,7 +47,12 @@ public final class Renderer {
    * none, of the nearest faded one.
    */
   public Image draw(Camera camera, RasterSettings settings) {
-    Frame frame = new Frame(model, camera, settings);
+    return draw(camera, settings, Look.PLAIN);
+  }
+
+  /** As {@link #draw(Camera, RasterSettings)}, seen in another way. */
+  public Image draw(Camera camera, RasterSettings settings, Look look) {
+    Frame frame = new Frame(model, camera, settings, look);
     ScreenTriangles notes = notes(frame.projection(), settings);
     BandPainter painter = new BandPainter(settings, model.tie, frame::draw, notes);
     try (Workers workers = new Workers(settings.threads())) {

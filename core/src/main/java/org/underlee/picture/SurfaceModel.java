@@ -1,6 +1,8 @@
 package org.underlee.picture;
 
+import java.util.IdentityHashMap;
 import java.util.List;
+import java.util.Optional;
 import org.underlee.geom.Box;
 import org.underlee.geom.Mesh;
 import org.underlee.geom.Vec3;
@@ -14,6 +16,7 @@ final class SurfaceModel {
   private static final double TIE_SHARE = 2e-6;
 
   final List<Shape> shapes;
+  private final List<FeatureEdges> features;
   final Vec3 centre;
   final double tie;
 
@@ -40,6 +43,7 @@ final class SurfaceModel {
 
   private SurfaceModel(List<Shape> shapes, List<FeatureEdges> features, Box bounds) {
     this.shapes = shapes;
+    this.features = features;
     this.centre = bounds.isEmpty() ? Vec3.ZERO : bounds.centre();
     this.tie = bounds.isEmpty() ? 0 : TIE_SHARE * bounds.size().length();
     int vertices = shapes.stream().mapToInt(s -> s.mesh().vertexCount()).sum();
@@ -57,12 +61,26 @@ final class SurfaceModel {
     edgeFaces = new int[2 * edges];
     edgeCrease = new boolean[edges];
     edgeShape = new int[edges];
-    fill(features);
+    fill();
   }
 
   static SurfaceModel of(Scene scene) {
     List<FeatureEdges> features =
         scene.shapes().stream().map(s -> FeatureEdges.of(s.mesh())).toList();
+    return new SurfaceModel(scene.shapes(), features, scene.bounds());
+  }
+
+  /** As {@link #of(Scene)}; the edges of meshes that another model has too are taken from there. */
+  static SurfaceModel of(Scene scene, SurfaceModel known) {
+    IdentityHashMap<Mesh, FeatureEdges> found = new IdentityHashMap<>();
+    for (int s = 0; s < known.shapes.size(); s++) {
+      found.put(known.shapes.get(s).mesh(), known.features.get(s));
+    }
+    List<FeatureEdges> features =
+        scene.shapes().stream()
+            .map(Shape::mesh)
+            .map(m -> Optional.ofNullable(found.get(m)).orElseGet(() -> FeatureEdges.of(m)))
+            .toList();
     return new SurfaceModel(scene.shapes(), features, scene.bounds());
   }
 
@@ -78,7 +96,7 @@ final class SurfaceModel {
     return edgeShape.length;
   }
 
-  private void fill(List<FeatureEdges> features) {
+  private void fill() {
     int vertex = 0;
     int face = 0;
     int edge = 0;

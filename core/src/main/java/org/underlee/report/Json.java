@@ -58,6 +58,10 @@ final class Json {
         .put("lengthUnit", source.lengthUnit());
   }
 
+  static ObjectNode object() {
+    return MAPPER.createObjectNode();
+  }
+
   static String text(ObjectNode root) {
     DefaultIndenter indent = new DefaultIndenter("  ", "\n");
     DefaultPrettyPrinter printer =

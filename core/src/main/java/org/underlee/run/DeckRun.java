@@ -17,6 +17,7 @@ import org.underlee.check.Answer;
 import org.underlee.check.CheckInput;
 import org.underlee.check.Checks;
 import org.underlee.check.GutterInRain;
+import org.underlee.clash.IssueRegister;
 import org.underlee.drainage.DrainCases;
 import org.underlee.drainage.DrainProof;
 import org.underlee.drainage.WaterProver;
@@ -103,7 +104,7 @@ public final class DeckRun {
     ModelPart part = all.without(ours);
     ElementSource elements = assumed.<ElementSource>map(a -> a).orElse(part);
     Framing framing = Framer.frame(elements, request.told());
-    Services services = Services.near(request.services(), framing, elements.elements());
+    Services services = Services.near(request.services(), model, framing, elements.elements());
     CrossingFinder crossings =
         new CrossingFinder(elements.elements(), framing, services.elements());
     List<FieldBays> bays = framing.fields().map(f -> BayFinder.find(f, crossings)).toList();
@@ -137,18 +138,31 @@ public final class DeckRun {
   }
 
   /**
+   * The parts alone, for a picture that must keep up with a hand that drags.
+   *
+   * @throws InputException when the scope names no deck of the model
+   */
+  public static Layout layOut(Survey survey, Scope scope, Kit kit) {
+    return layOut(survey, scope, kit, RainData.builtIn().service(RainData.ANYWHERE));
+  }
+
+  /** As {@link #layOut(Survey, Scope, Kit)}, for a rain. */
+  public static Layout layOut(Survey survey, Scope scope, Kit kit, Storm storm) {
+    return Layouter.layOut(
+        survey.framing(), survey.bays(), scope, kit, new GutterInRain(storm, ProofData.builtIn()));
+  }
+
+  /**
    * An assembly for the decks in scope, and the model with it written in.
    *
    * @throws InputException when the scope names no deck of the model
    */
   public static Design design(Survey survey, Scope scope, Kit kit, Storm storm) {
-    Layout layout =
-        Layouter.layOut(
-            survey.framing().decks(),
-            survey.bays(),
-            scope,
-            kit,
-            new GutterInRain(storm, ProofData.builtIn()));
+    return design(survey, layOut(survey, scope, kit, storm), storm);
+  }
+
+  /** As {@link #design(Survey, Scope, Kit, Storm)}, of parts that are laid out already. */
+  public static Design design(Survey survey, Layout layout, Storm storm) {
     Takeoff takeoff = TakeoffBuilder.of(layout);
     Provenance provenance =
         new Provenance(
@@ -229,6 +243,17 @@ public final class DeckRun {
     Survey all = survey(given, request, unmarked);
     Survey survey = deck.map(all::only).orElse(all);
     return new Checked(survey, parts, WaterProver.prove(AsBuilt.cases(survey.bays(), parts)));
+  }
+
+  /**
+   * What a checked assembly hits, comes too near to and hides, in its model and in those of
+   * services.
+   *
+   * @param kit to lay out again with, where that is a way out
+   * @param before the issues of the run before
+   */
+  public static Coordination coordinate(Checked checked, Kit kit, IssueRegister before) {
+    return Coordination.of(checked, checked.survey().request().services(), kit, before);
   }
 
   /** Most of a building is nowhere near a deck and need not be measured. */

@@ -35,6 +35,20 @@ public final class Rules {
           Rule.OWN,
           "A model of services has nothing anywhere near a deck, so its origin or unit may be wrong.");
 
+  static final Rule SERVICES_MOVED =
+      new Rule(
+          "services-moved",
+          Level.NOTE,
+          Rule.OWN,
+          "A model of services has another origin than the deck's and was moved to where it belongs.");
+
+  static final Rule SERVICES_OTHER_MAP =
+      new Rule(
+          "services-other-map",
+          Level.WARNING,
+          Rule.OWN,
+          "A model of services is on another map than the deck's, so the maps cannot place it.");
+
   private Rules() {}
 
   /** In the order in which a run comes to them. */
@@ -42,7 +56,7 @@ public final class Rules {
     return Stream.of(
             StepRules.all(),
             IfcRules.all(),
-            List.of(EDITED, NOT_MEASURED, SERVICES_ELSEWHERE),
+            List.of(EDITED, NOT_MEASURED, SERVICES_ELSEWHERE, SERVICES_MOVED, SERVICES_OTHER_MAP),
             FramingRules.all(),
             LayoutRules.all(),
             Checks.rules(),

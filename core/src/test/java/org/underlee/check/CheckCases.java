@@ -241,7 +241,7 @@ final class CheckCases {
   }
 
   private static CheckInput input(TimberDeck deck, List<BuildingElement> elements, Kit kit) {
-    Layout layout = Layouter.layOut(deck.frame().decks(), deck.fieldBays(), Scope.OUTSIDE, kit);
+    Layout layout = Layouter.layOut(deck.frame(), deck.fieldBays(), Scope.OUTSIDE, kit);
     return CheckInput.of(deck.fieldBays(), elements, layout, RAIN, List.of());
   }
 

@@ -19,8 +19,7 @@ class HardCasesTest {
   private static final double Z = TimberDeck.Z;
 
   private static Layout layOut(TimberDeck deck) {
-    return Layouter.layOut(
-        deck.frame().decks(), deck.fieldBays(), Scope.OUTSIDE, KitReader.builtIn());
+    return Layouter.layOut(deck.frame(), deck.fieldBays(), Scope.OUTSIDE, KitReader.builtIn());
   }
 
   private static List<String> rules(Layout layout) {

@@ -177,7 +177,6 @@ class DerivationsTest {
   }
 
   private static Layout layout(Survey survey) {
-    return Layouter.layOut(
-        survey.framing().decks(), survey.bays(), Scope.OUTSIDE, KitReader.builtIn());
+    return Layouter.layOut(survey.framing(), survey.bays(), Scope.OUTSIDE, KitReader.builtIn());
   }
 }

@@ -18,6 +18,7 @@ import org.underlee.geom.Transform;
 import org.underlee.geom.Triangulation;
 import org.underlee.geom.Vec2;
 import org.underlee.geom.Vec3;
+import org.underlee.kit.Family;
 import org.underlee.layout.Part;
 import org.underlee.layout.PartKind;
 import org.underlee.run.Design;
@@ -39,10 +40,15 @@ public final class PartsFit {
   public static List<String> meetings(Design design) {
     List<BuildingElement> elements = design.survey().model().elements();
     List<Solid> solids = new ArrayList<>();
-    // rails and pans lie over the sheet of joist hangers, which is thinner than their side gap
+    // rails and pans lie over the sheet of joist hangers, which is thinner than their side gap;
+    // boards are laid over membranes
+    Set<Role> givesWay =
+        design.layout().kit().family() == Family.DRAPE
+            ? Set.of(Role.HANGER, Role.DECK_BOARD)
+            : Set.of(Role.HANGER);
     Set<Long> hangers =
         design.survey().framing().roles().stream()
-            .filter(r -> r.role() == Role.HANGER)
+            .filter(r -> givesWay.contains(r.role()))
             .map(r -> r.member().element().instance())
             .collect(Collectors.toSet());
     elements.stream()
@@ -106,11 +112,13 @@ public final class PartsFit {
   }
 
   private static List<Box> pans(List<Part> parts, String field, Bay bay, Transform frame) {
+    double v = bay.stretch().middle();
+    double middle = (bay.left().centre(v) + bay.right().centre(v)) / 2;
     return parts.stream()
-        .filter(p -> p.kind() == PartKind.PAN || p.kind() == PartKind.COLLAR_PIECE)
-        .filter(p -> p.field().equals(field))
-        .filter(p -> p.bay().filter(bay.id()::equals).isPresent())
+        .filter(p -> p.kind().catchesWater() && p.field().equals(field))
+        .filter(p -> p.bay().isEmpty() || p.bay().filter(bay.id()::equals).isPresent())
         .map(p -> local(p, frame))
+        .filter(b -> b.min().x() <= middle && b.max().x() >= middle)
         .toList();
   }
 

@@ -5,8 +5,11 @@ import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.underlee.report.CheckJson;
 import org.underlee.report.CheckText;
+import org.underlee.report.ClashText;
 import org.underlee.run.Checked;
+import org.underlee.run.Coordination;
 import org.underlee.run.DeckRun;
+import org.underlee.units.Lengths.UnitSystem;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -22,6 +25,7 @@ final class CheckCommand implements Callable<Integer> {
   Optional<Path> out = Optional.empty();
 
   @Mixin StandardOptions standard = new StandardOptions();
+  @Mixin IssueOptions issues = new IssueOptions();
 
   @Override
   public Integer call() {
@@ -29,11 +33,16 @@ final class CheckCommand implements Callable<Integer> {
       return standard.check(model, out);
     }
     Checked checked = DeckRun.check(model.file, model.request(), model.deck);
-    String text =
-        model.json
-            ? CheckJson.write(checked)
-            : CheckText.write(checked, model.unitsFor(checked.survey()));
+    Optional<Coordination> found = issues.of(model, checked);
+    String text = model.json ? CheckJson.write(checked, found) : text(checked, found);
     out.ifPresentOrElse(f -> Output.text(model.file, f, text), () -> model.print(text));
-    return model.report(checked.findings(), model.unitsFor(checked.survey()));
+    found.ifPresent(c -> issues.write(model, c));
+    int code = model.report(checked.findings(), model.unitsFor(checked.survey()));
+    return found.filter(c -> issues.fails(model, c)).isPresent() ? ExitCode.FINDINGS : code;
+  }
+
+  private String text(Checked checked, Optional<Coordination> found) {
+    UnitSystem units = model.unitsFor(checked.survey());
+    return CheckText.write(checked, units) + found.map(c -> ClashText.write(c, units)).orElse("");
   }
 }

@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.Optional;
 import org.underlee.finding.Finding;
 import org.underlee.finding.Fix;
-import org.underlee.finding.Level;
 import org.underlee.framing.AssumedJoists;
 import org.underlee.framing.Deck;
 import org.underlee.layout.Scope;
@@ -34,8 +33,11 @@ final class ModelOptions {
   @Option(
       names = "--fail-on",
       paramLabel = "LEVEL",
-      description = "End with 1 when a finding is at or above this level: note, warning or error.")
-  Optional<Level> failOn = Optional.empty();
+      description = {
+        "End with 1 when a finding is at or above this level: note, warning or error; for check also"
+            + " new, when an issue is there that was not before."
+      })
+  Optional<FailOn> failOn = Optional.empty();
 
   @Option(
       names = "--units",
@@ -137,8 +139,7 @@ final class ModelOptions {
       finding.fix().flatMap(Fix::action).ifPresent(a -> say("    Try: " + a.typed()));
     }
     boolean grave =
-        failOn.isPresent()
-            && findings.stream().anyMatch(f -> f.level().compareTo(failOn.get()) >= 0);
+        failOn.isPresent() && findings.stream().anyMatch(f -> failOn.get().isMetBy(f.level()));
     return grave ? ExitCode.FINDINGS : ExitCode.CLEAN;
   }
 

@@ -22,6 +22,8 @@ import picocli.CommandLine.ParseResult;
       CheckCommand.class,
       TakeoffCommand.class,
       StripCommand.class,
+      PacketCommand.class,
+      OpenCommand.class,
       BatchCommand.class,
       CompletionCommand.class
     })

@@ -1,0 +1,106 @@
+package org.underlee.layout;
+
+import static org.underlee.kit.SheetValue.SHEET_SCREW_SPACING;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.underlee.bay.Crossing;
+import org.underlee.bay.FieldBays;
+import org.underlee.bay.Way;
+import org.underlee.finding.Finding;
+import org.underlee.kit.Items;
+import org.underlee.kit.Kit;
+import org.underlee.layout.Derivation.Op;
+import org.underlee.units.Quantity.Kind;
+import org.underlee.units.Words;
+
+/** Ribbed sheets on battens below all joists: nothing is hung in the bays. */
+record SheetAssembly(FieldBays bays, Kit kit) implements Assembly {
+  /** Ordinals of the screws: those of the gutter's hangers and of the straps come first. */
+  private static final int HANGER_SCREWS = 3;
+
+  private static final int SHEET_SCREWS = 4;
+
+  @Override
+  public Optional<Finding> unfit(BayRun run) {
+    OpenBay open = new OpenBay(bays.field().id(), kit);
+    if (run.run() < BayFit.SHORTEST_RUN) {
+      return Optional.of(open.runTooShort(run));
+    }
+    return run.bay().crossings().stream()
+        .filter(c -> goesThrough(run, c))
+        .findFirst()
+        .map(c -> open.pipeThrough(run.bay(), c));
+  }
+
+  private static boolean goesThrough(BayRun run, Crossing c) {
+    return c.way() == Way.THROUGH
+        && c.stretch().from() < run.panEnd()
+        && c.heights().from() < run.bay().joistBottom(c.stretch().middle());
+  }
+
+  /** The posts below a beam would stand in the sheets. */
+  @Override
+  public boolean canEndAt(LowEnd end) {
+    return end.passed().isEmpty();
+  }
+
+  @Override
+  public List<Part> parts(FieldPlan plan, PartNames names) {
+    BattenBuilder battens = new BattenBuilder(plan, names);
+    SheetBuilder sheets = new SheetBuilder(plan, names);
+    List<Part> covers = new ArrayList<>();
+    int screws = 0;
+    for (SheetGroup group : SheetGroup.of(plan)) {
+      battens.add(group);
+      covers.addAll(sheets.parts(group, covers.size() + 1));
+    }
+    List<Part> parts = new ArrayList<>(battens.parts());
+    for (Part part : parts) {
+      screws += part.kind() == PartKind.BATTEN ? screws(part.length()) : 0;
+    }
+    parts.addAll(covers);
+    new Screws(kit, names)
+        .through(parts, PartKind.BATTEN_HANGER, Items.BATTEN_HANGER, HANGER_SCREWS)
+        .ifPresent(parts::add);
+    parts.add(sheetScrews(names, screws));
+    return parts;
+  }
+
+  private int screws(double batten) {
+    return GutterBuilder.gaps(batten, kit.get(SHEET_SCREW_SPACING)) + 1;
+  }
+
+  private Part sheetScrews(PartNames names, int count) {
+    Reckoning reckoning = new Reckoning(kit);
+    reckoning.step(
+        Op.IS,
+        Words.of("along all battens, at most that far apart"),
+        count,
+        Kind.COUNT,
+        reckoning.origin(SHEET_SCREW_SPACING));
+    return names.inField(
+        PartKind.FASTENER,
+        SHEET_SCREWS,
+        PartNames.Shape.counted(Items.SCREW, count)
+            .derived(
+                List.of(
+                    reckoning.gives(Dimension.COUNT),
+                    new Screws(kit, names).embedment(Items.PROFILED_SHEET))),
+        "through the sheets' ribs up into the battens, sealed below the heads");
+  }
+
+  @Override
+  public double lowest(FieldPlan plan) {
+    return SheetGroup.of(plan).stream()
+        .mapToDouble(g -> g.underside(g.along().to()))
+        .min()
+        .orElseThrow();
+  }
+
+  @Override
+  public List<Finding> notes(FieldPlan plan) {
+    return List.of();
+  }
+}

@@ -1,0 +1,42 @@
+package org.underlee.report.packet;
+
+import java.util.List;
+import org.underlee.picture.Scene;
+
+/**
+ * What goes to the site: every fact once, in the reader's language and units; the PDF, the web page
+ * and the drawings are made of it.
+ *
+ * @param title the job
+ * @param source the file it was made from, with the start of its hash: on every page
+ * @param key the file's hash, which tells one job from another
+ * @param sheets in the order of the work
+ * @param bays what a bay needs, for the one who stands below it
+ * @param scene all parts and framing, to be turned
+ */
+public record Packet(
+    Writing writing,
+    String title,
+    String source,
+    String key,
+    List<Sheet> sheets,
+    List<BayCard> bays,
+    Scene scene) {
+  public Packet {
+    sheets = List.copyOf(sheets);
+    bays = List.copyOf(bays);
+  }
+
+  /**
+   * One bay.
+   *
+   * @param id {@code deck-1/field-1/B6}
+   * @param label {@code F1-B6}
+   * @param blocks its marks, its pieces, what is special
+   */
+  public record BayCard(String id, String label, List<Block> blocks) {
+    public BayCard {
+      blocks = List.copyOf(blocks);
+    }
+  }
+}

@@ -1,0 +1,16 @@
+package org.underlee.report.packet;
+
+import java.util.LinkedHashMap;
+import java.util.Map;
+import org.underlee.report.packet.pdf.PdfWriter;
+
+/** The files of a packet by name: {@code packet.pdf}, {@code drawings/plan.svg}. */
+public final class PacketFiles {
+  private PacketFiles() {}
+
+  public static Map<String, byte[]> of(Packet packet, Paper paper) {
+    Map<String, byte[]> files = new LinkedHashMap<>();
+    files.put("packet.pdf", PdfWriter.write(packet, paper));
+    return files;
+  }
+}

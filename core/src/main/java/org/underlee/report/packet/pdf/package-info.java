@@ -1,0 +1,5 @@
+/** Sets the sheets as a PDF. */
+@NullMarked
+package org.underlee.report.packet.pdf;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,5 @@
+/** Sets the sheets as one web page. */
+@NullMarked
+package org.underlee.report.packet.web;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,105 @@
+package org.underlee.picture;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import java.nio.file.Path;
+import java.util.List;
+import java.util.NoSuchElementException;
+import java.util.Optional;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.underlee.bay.FieldBays;
+import org.underlee.geom.Vec2;
+import org.underlee.kit.KitReader;
+import org.underlee.layout.Layout;
+import org.underlee.layout.Scope;
+import org.underlee.run.DeckRun;
+import org.underlee.run.Survey;
+import org.underlee.units.Lengths.UnitSystem;
+
+/** The long section of the pine deck; its measures are in samples/pine-deck/README.md. */
+class BaySectionTest {
+  private static final Path SAMPLE =
+      Path.of(System.getProperty("underlee.root", "."), "samples/pine-deck/pine-deck.ifc");
+
+  private static Survey survey;
+  private static Layout layout;
+
+  @BeforeAll
+  static void layOutTheSample() {
+    survey = DeckRun.survey(SAMPLE);
+    layout = DeckRun.layOut(survey, Scope.OUTSIDE, KitReader.builtIn());
+  }
+
+  private static PlanDrawing section(String bay, UnitSystem units) {
+    return BaySection.of(survey.bays().get(0), bay, Optional.of(layout.fields().get(0)), units);
+  }
+
+  private static List<String> texts(PlanDrawing drawing) {
+    return drawing.items().stream()
+        .filter(PlanItem.Label.class::isInstance)
+        .map(i -> ((PlanItem.Label) i).text())
+        .toList();
+  }
+
+  @Test
+  void itIsDimensionedByWhatWasMeasured() {
+    // clear run 141 in; 7 1/4 in joists; blocking of even bays at 61 3/4 in
+    assertThat(texts(section("B6", UnitSystem.IMPERIAL)))
+        .contains("11' 9\"", "7 1/4\"", "5' 1 3/4\"", "1:96 (1/8 in per ft)")
+        .anyMatch(t -> t.startsWith("seat "))
+        .anyMatch(t -> t.endsWith("to the ground"))
+        .anyMatch(t -> t.startsWith("Pipe"));
+    assertThat(texts(section("B6", UnitSystem.METRIC))).contains("3581 mm", "184 mm");
+  }
+
+  @Test
+  void framingAndPartsAreInIt() {
+    List<String> styles =
+        section("B6", UnitSystem.METRIC).items().stream().map(i -> i.style().name()).toList();
+    assertThat(styles)
+        .contains("joist", "ledger", "blocking", "sheet", "rail", "gutter", "crossing");
+  }
+
+  @Test
+  void withoutAnAssemblyTheFramingIsStillDrawn() {
+    FieldBays bays = survey.bays().get(0);
+    PlanDrawing bare = BaySection.of(bays, "B1", Optional.empty(), UnitSystem.METRIC);
+    assertThat(texts(bare)).contains("3581 mm").noneMatch(t -> t.startsWith("seat"));
+  }
+
+  @Test
+  void aBayThatIsNotThereIsRefused() {
+    assertThatThrownBy(() -> section("B99", UnitSystem.METRIC))
+        .isInstanceOf(NoSuchElementException.class);
+  }
+
+  @Test
+  void thePlanKnowsWhichBayIsAtAPlace() {
+    PlanDrawing plan =
+        DeckPlan.of(survey.bays(), Optional.of(layout), UnitSystem.METRIC, "x").orElseThrow();
+    for (PlanItem item : plan.items()) {
+      if (item instanceof PlanItem.Label tag && tag.style().equals(PlanStyle.TAG)) {
+        assertThat(DeckPlan.bayAt(survey.bays(), tag.at()))
+            .contains(new DeckPlan.BayAt("deck-1/field-1", tag.text()));
+      }
+    }
+    assertThat(DeckPlan.bayAt(survey.bays(), new Vec2(1e3, 1e3))).isEmpty();
+    assertThat(DeckPlan.bayAt(List.of(), new Vec2(0, 0))).isEmpty();
+  }
+
+  @Test
+  void aChosenBayIsMarked() {
+    PlanDrawing plan =
+        DeckPlan.of(
+                survey.bays(),
+                Optional.of(layout),
+                UnitSystem.METRIC,
+                "x",
+                List.of(new DeckPlan.BayAt("deck-1/field-1", "B3")),
+                List.of())
+            .orElseThrow();
+    assertThat(plan.items().stream().filter(i -> i.style().equals(PlanStyle.CHOSEN))).hasSize(1);
+  }
+}

@@ -1,0 +1,135 @@
+package org.underlee.panel.model;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.TreeMap;
+import org.underlee.drainage.flow.RainData;
+import org.underlee.drainage.flow.Storm;
+import org.underlee.finding.InputException;
+import org.underlee.finding.Place;
+import org.underlee.kit.Kit;
+import org.underlee.kit.KitReader;
+import org.underlee.kit.DrainValue;
+import org.underlee.layout.Scope;
+import org.underlee.run.Overrides;
+import org.underlee.run.SurveyRequest;
+
+/**
+ * Everything that a person has decided about a model. The model and these give the result, and
+ * nothing else does.
+ *
+ * @param deck the one in scope; all outside decks when empty
+ * @param kit a kit's name or file
+ * @param runPerFall of the pans, in place of the kit's
+ * @param rain a rate or a place, as after {@code --rain}
+ * @param services models of services that may cross the bays
+ * @param accepted findings that a person has answered for, each with the reason
+ */
+public record Decisions(
+    Optional<String> deck,
+    String kit,
+    OptionalDouble runPerFall,
+    String rain,
+    List<String> services,
+    Map<String, String> accepted) {
+  public static final Decisions FIRST =
+      new Decisions(
+          Optional.empty(),
+          KitReader.builtIn().id(),
+          OptionalDouble.empty(),
+          RainData.ANYWHERE,
+          List.of(),
+          Map.of());
+
+  private static final String BY_YOU = "set by you in the panel";
+
+  public Decisions {
+    services = List.copyOf(services);
+    accepted = Map.copyOf(accepted);
+  }
+
+  public Decisions withDeck(Optional<String> id) {
+    return new Decisions(id, kit, runPerFall, rain, services, accepted);
+  }
+
+  /** Another kit, with its own fall. */
+  public Decisions withKit(String nameOrFile) {
+    return new Decisions(deck, nameOrFile, OptionalDouble.empty(), rain, services, accepted);
+  }
+
+  public Decisions withRunPerFall(OptionalDouble run) {
+    return new Decisions(deck, kit, run, rain, services, accepted);
+  }
+
+  public Decisions withRain(String rateOrPlace) {
+    return new Decisions(deck, kit, runPerFall, rateOrPlace, services, accepted);
+  }
+
+  public Decisions withService(Path model) {
+    List<String> more = new ArrayList<>(services);
+    more.add(model.toString());
+    return new Decisions(deck, kit, runPerFall, rain, more, accepted);
+  }
+
+  /** A finding accepted for a reason; no longer accepted when the reason is blank. */
+  public Decisions accepting(String finding, String reason) {
+    Map<String, String> more = new TreeMap<>(accepted);
+    if (reason.isBlank()) {
+      more.remove(finding);
+    } else {
+      more.put(finding, reason.strip());
+    }
+    return new Decisions(deck, kit, runPerFall, rain, services, more);
+  }
+
+  /**
+   * The kit with what was decided about it.
+   *
+   * @throws InputException when it cannot be used
+   */
+  public Kit chosenKit() {
+    Kit chosen = KitReader.named(kit);
+    return runPerFall.isPresent()
+        ? chosen.with(DrainValue.RUN_PER_FALL, runPerFall.getAsDouble(), BY_YOU)
+        : chosen;
+  }
+
+  public Scope scope() {
+    return new Scope(deck);
+  }
+
+  /**
+   * The rain to carry away.
+   *
+   * @throws InputException when it is neither a rate nor a place of the table
+   */
+  public Storm storm() {
+    return RainData.builtIn()
+        .meant(rain)
+        .orElseThrow(
+            () ->
+                new InputException(
+                    Place.NOWHERE,
+                    "\"" + rain + "\" is no rain",
+                    "Write a rate such as 8in/h or 150mm/h, or a place of the rain table."));
+  }
+
+  SurveyRequest request(Path model) {
+    return new SurveyRequest(
+        Optional.empty(), Overrides.beside(model), services.stream().map(Path::of).toList());
+  }
+
+  /** Whether the design is the same under others: only what was accepted differs. */
+  boolean designsAs(Decisions other) {
+    return new Decisions(deck, kit, runPerFall, rain, services, other.accepted).equals(other);
+  }
+
+  /** Whether a model need not be read again when these take the place of others. */
+  boolean readsAs(Decisions other) {
+    return services.equals(other.services);
+  }
+}

@@ -1,0 +1,134 @@
+package org.underlee.panel.model;
+
+import java.util.Optional;
+import java.util.Set;
+import java.util.concurrent.Executor;
+import javafx.beans.property.ReadOnlyStringProperty;
+import javafx.beans.property.ReadOnlyStringWrapper;
+import org.underlee.geom.Vec2;
+import org.underlee.picture.DeckPlan;
+import org.underlee.picture.PlanDrawing;
+import org.underlee.units.Lengths.UnitSystem;
+
+/** The plan of the decks and the long section through the selected bay, kept up to date. */
+public final class Drawings implements AutoCloseable {
+  private final FlatPicture plan;
+  private final FlatPicture section;
+  private final Newest planning;
+  private final Newest sectioning;
+  private final ReadOnlyStringWrapper sectionName = new ReadOnlyStringWrapper("");
+  private Optional<Result> result = Optional.empty();
+  private Optional<Item.OfBay> bay = Optional.empty();
+  private UnitSystem units = UnitSystem.METRIC;
+
+  public Drawings(Executor screen) {
+    plan = new FlatPicture(screen);
+    section = new FlatPicture(screen);
+    planning = new Newest("making a plan", screen);
+    sectioning = new Newest("making a section", screen);
+  }
+
+  public FlatPicture plan() {
+    return plan;
+  }
+
+  public FlatPicture section() {
+    return section;
+  }
+
+  /** Which bay the section is through. */
+  public ReadOnlyStringProperty sectionName() {
+    return sectionName.getReadOnlyProperty();
+  }
+
+  void show(Result next, UnitSystem shownIn, Set<Item> selection) {
+    boolean otherModel = result.map(r -> !r.isOfSameModelAs(next)).orElse(true);
+    boolean same = result.filter(next::showsSameAs).isPresent() && units == shownIn;
+    result = Optional.of(next);
+    units = shownIn;
+    // the leaks come with the whole design
+    if (!same || next.isWhole()) {
+      makePlan(otherModel, selection);
+    }
+    Optional<Item.OfBay> before = bay;
+    bay =
+        bayOf(selection, next).or(() -> otherModel ? firstBay(next) : bay).or(() -> firstBay(next));
+    if (!same || !bay.equals(before)) {
+      makeSection(!bay.equals(before) || otherModel);
+    }
+  }
+
+  void select(Set<Item> selection) {
+    result.ifPresent(
+        r -> {
+          makePlan(false, selection);
+          Optional<Item.OfBay> next = bayOf(selection, r);
+          if (next.isPresent() && !next.equals(bay)) {
+            bay = next;
+            makeSection(true);
+          }
+        });
+  }
+
+  /** The bay at a place of the plan. */
+  public Optional<Item> bayAt(Vec2 place) {
+    return result
+        .flatMap(r -> DeckPlan.bayAt(r.survey().bays(), place))
+        .map(b -> new Item.OfBay(b.field(), b.bay()));
+  }
+
+  private void makePlan(boolean fit, Set<Item> selection) {
+    result.ifPresent(
+        r ->
+            planning.run(
+                () -> DrawingMaker.plan(r, units, selection),
+                d -> plan.show(d, fit),
+                e -> plan.show(Optional.empty(), true)));
+  }
+
+  private void makeSection(boolean fit) {
+    Optional<Item.OfBay> through = bay;
+    result.ifPresent(
+        r ->
+            sectioning.run(
+                () -> through.<PlanDrawing>flatMap(b -> DrawingMaker.section(r, b, units)),
+                d -> {
+                  sectionName.set(through.map(b -> b.bay() + " of " + b.field()).orElse(""));
+                  section.show(d, fit);
+                },
+                e -> section.show(Optional.empty(), true)));
+  }
+
+  private static Optional<Item.OfBay> bayOf(Set<Item> selection, Result r) {
+    for (Item item : selection) {
+      if (item instanceof Item.OfBay b && r.bay(b.field(), b.bay()).isPresent()) {
+        return Optional.of(b);
+      }
+      if (item instanceof Item.OfPart p) {
+        Optional<Item.OfBay> own =
+            r.part(p.id()).flatMap(x -> x.bay().map(b -> new Item.OfBay(x.field(), b)));
+        if (own.isPresent()) {
+          return own;
+        }
+      }
+    }
+    return Optional.empty();
+  }
+
+  private static Optional<Item.OfBay> firstBay(Result r) {
+    return r.survey().bays().stream()
+        .filter(f -> r.layoutOf(f.field().id()).isPresent())
+        .findFirst()
+        .or(() -> r.survey().bays().stream().findFirst())
+        .flatMap(
+            f -> f.bays().stream().findFirst().map(b -> new Item.OfBay(f.field().id(), b.id())));
+  }
+
+  @Override
+  public void close() {
+    plan.close();
+    section.close();
+    planning.close();
+    sectioning.close();
+  }
+}

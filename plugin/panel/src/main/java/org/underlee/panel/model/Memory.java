@@ -1,0 +1,157 @@
+package org.underlee.panel.model;
+
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.databind.DeserializationFeature;
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.databind.json.JsonMapper;
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.TreeMap;
+import java.util.UUID;
+import org.underlee.units.Lengths.UnitSystem;
+
+/**
+ * The folder in which settings and decisions outlive the program. Each file is written beside its
+ * place and moved there in one step, so that a crash leaves the one before. What cannot be read is
+ * begun afresh: nothing of a model is ever in here alone.
+ */
+public final class Memory {
+  private static final ObjectMapper JSON =
+      JsonMapper.builder().disable(DeserializationFeature.FAIL_ON_UNKNOWN_PROPERTIES).build();
+
+  private final Path folder;
+
+  public Memory(Path folder) {
+    this.folder = folder;
+  }
+
+  public Settings settings() {
+    JsonNode n = read("panel.json");
+    Settings first = Settings.FIRST;
+    return new Settings(
+        tone(n.path("tone").asText()),
+        texts(n.path("recent")),
+        n.path("left").asDouble(first.left()),
+        n.path("top").asDouble(first.top()),
+        n.path("width").asDouble(first.width()),
+        n.path("height").asDouble(first.height()),
+        n.path("fontPercent").asInt(first.fontPercent()),
+        units(n.path("units").asText()));
+  }
+
+  public void keep(Settings s) {
+    ObjectNode n = JSON.createObjectNode();
+    n.put("tone", s.tone().name().toLowerCase(Locale.ROOT));
+    ArrayNode recent = n.putArray("recent");
+    s.recent().forEach(recent::add);
+    if (!Double.isNaN(s.left())) {
+      n.put("left", s.left()).put("top", s.top());
+    }
+    n.put("width", s.width()).put("height", s.height()).put("fontPercent", s.fontPercent());
+    s.units().ifPresent(u -> n.put("units", u.name().toLowerCase(Locale.ROOT)));
+    write("panel.json", n);
+  }
+
+  /** What was decided about a model when it was last open. */
+  public Optional<Decisions> decisions(Path model) {
+    JsonNode n = read(nameFor(model));
+    if (!n.hasNonNull("kit")) {
+      return Optional.empty();
+    }
+    Map<String, String> accepted = new TreeMap<>();
+    n.path("accepted").properties().forEach(e -> accepted.put(e.getKey(), e.getValue().asText()));
+    double run = n.path("runPerFall").asDouble();
+    return Optional.of(
+        new Decisions(
+            Optional.of(n.path("deck").asText()).filter(d -> !d.isEmpty()),
+            n.path("kit").asText(),
+            run > 0 ? OptionalDouble.of(run) : OptionalDouble.empty(),
+            n.path("rain").asText(Decisions.FIRST.rain()),
+            texts(n.path("services")),
+            accepted));
+  }
+
+  public void keep(Path model, Decisions d) {
+    ObjectNode n = JSON.createObjectNode();
+    n.put("model", model.toAbsolutePath().normalize().toString());
+    d.deck().ifPresent(v -> n.put("deck", v));
+    n.put("kit", d.kit());
+    d.runPerFall().ifPresent(v -> n.put("runPerFall", v));
+    n.put("rain", d.rain());
+    ArrayNode services = n.putArray("services");
+    d.services().forEach(services::add);
+    ObjectNode accepted = n.putObject("accepted");
+    new TreeMap<>(d.accepted()).forEach(accepted::put);
+    write(nameFor(model), n);
+  }
+
+  private static String nameFor(Path model) {
+    String path = model.toAbsolutePath().normalize().toString();
+    return "model-" + UUID.nameUUIDFromBytes(path.getBytes(StandardCharsets.UTF_8)) + ".json";
+  }
+
+  private static Tone tone(String word) {
+    for (Tone tone : Tone.values()) {
+      if (tone.name().equalsIgnoreCase(word)) {
+        return tone;
+      }
+    }
+    return Settings.FIRST.tone();
+  }
+
+  private static Optional<UnitSystem> units(String word) {
+    for (UnitSystem system : UnitSystem.values()) {
+      if (system.name().equalsIgnoreCase(word)) {
+        return Optional.of(system);
+      }
+    }
+    return Optional.empty();
+  }
+
+  private static List<String> texts(JsonNode array) {
+    List<String> all = new ArrayList<>();
+    array.forEach(t -> all.add(t.asText()));
+    return all;
+  }
+
+  private JsonNode read(String name) {
+    try {
+      return JSON.readTree(Files.readString(folder.resolve(name)));
+    } catch (IOException e) {
+      return JSON.createObjectNode();
+    }
+  }
+
+  /** A full or guarded disk must not stop the work: the next change tries again. */
+  private void write(String name, ObjectNode node) {
+    try {
+      Files.createDirectories(folder);
+      Path beside = folder.resolve(name + ".new");
+      Files.writeString(beside, text(node));
+      Files.move(
+          beside,
+          folder.resolve(name),
+          StandardCopyOption.ATOMIC_MOVE,
+          StandardCopyOption.REPLACE_EXISTING);
+    } catch (IOException e) {
+      // nothing of the model is lost by this
+      return;
+    }
+  }
+
+  private static String text(ObjectNode node) throws JsonProcessingException {
+    return JSON.writerWithDefaultPrettyPrinter().writeValueAsString(node);
+  }
+}

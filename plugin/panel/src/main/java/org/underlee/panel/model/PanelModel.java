@@ -1,0 +1,358 @@
+package org.underlee.panel.model;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.Set;
+import java.util.concurrent.Executor;
+import javafx.beans.property.ObjectProperty;
+import javafx.beans.property.ReadOnlyObjectProperty;
+import javafx.beans.property.ReadOnlyObjectWrapper;
+import javafx.beans.property.ReadOnlyStringProperty;
+import javafx.beans.property.ReadOnlyStringWrapper;
+import javafx.beans.property.SimpleObjectProperty;
+import org.underlee.drainage.flow.RainData;
+import org.underlee.finding.Finding;
+import org.underlee.finding.Fix;
+import org.underlee.framing.Deck;
+import org.underlee.panel.host.Host;
+import org.underlee.report.TakeoffCsv;
+import org.underlee.report.TakeoffJson;
+import org.underlee.report.TakeoffXlsx;
+import org.underlee.run.DeckRun;
+import org.underlee.run.Design;
+import org.underlee.units.Lengths.UnitSystem;
+import org.underlee.units.Quantity;
+
+/** The whole panel without a screen: one model, one selection, one history, one list of words. */
+public final class PanelModel implements AutoCloseable {
+  /** Before a kit is known: 1/8 in per ft. */
+  private static final double USUAL_RUN = 96;
+
+  private final Host host;
+  private final Memory memory;
+  private final Session session;
+  private final Picture3d picture;
+  private final Drawings drawings;
+  private final Newest saving;
+  private final ReadOnlyObjectWrapper<Set<Item>> selection = new ReadOnlyObjectWrapper<>(Set.of());
+  private final ReadOnlyStringWrapper message = new ReadOnlyStringWrapper("");
+  private final ReadOnlyObjectWrapper<Optional<Problem>> writeProblem =
+      new ReadOnlyObjectWrapper<>(Optional.empty());
+  private final ObjectProperty<UnitSystem> units = new SimpleObjectProperty<>(UnitSystem.METRIC);
+  private final ObjectProperty<Settings> settings;
+
+  /**
+   * @param screen runs what it is given on the screen's thread, later
+   */
+  public PanelModel(Host host, Memory memory, Executor screen) {
+    this.host = host;
+    this.memory = memory;
+    session = new Session(screen);
+    picture = new Picture3d(screen);
+    drawings = new Drawings(screen);
+    saving = new Newest("saving", screen);
+    settings = new SimpleObjectProperty<>(memory.settings());
+    setTone(settings.get().tone());
+    session.result().addListener((o, before, now) -> now.ifPresent(this::show));
+    session.decisions().addListener((o, before, now) -> keep(now));
+    session.busyWith().addListener((o, before, now) -> host.progress(now, now.isEmpty() ? 1 : -1));
+    settings.addListener((o, before, now) -> memory.keep(now));
+    host.onOpen(this::open);
+    host.onSelect(this::selectElements);
+    host.openModel().ifPresent(this::open);
+  }
+
+  public Session session() {
+    return session;
+  }
+
+  public Drawings drawings() {
+    return drawings;
+  }
+
+  public Picture3d picture() {
+    return picture;
+  }
+
+  /** The one selection, wherever it was made. */
+  public ReadOnlyObjectProperty<Set<Item>> selection() {
+    return selection.getReadOnlyProperty();
+  }
+
+  public ObjectProperty<UnitSystem> units() {
+    return units;
+  }
+
+  public ObjectProperty<Settings> settings() {
+    return settings;
+  }
+
+  /** The last thing that was done, in words. */
+  public ReadOnlyStringProperty message() {
+    return message.getReadOnlyProperty();
+  }
+
+  public ReadOnlyObjectProperty<Optional<Problem>> writeProblem() {
+    return writeProblem.getReadOnlyProperty();
+  }
+
+  /** Opens a model with what was decided about it when it was last open. */
+  public void open(Path file) {
+    settings.set(settings.get().opened(file));
+    select(Set.of());
+    session.open(file, memory.decisions(file).orElse(Decisions.FIRST));
+  }
+
+  private void keep(Decisions decisions) {
+    session.model().get().ifPresent(m -> memory.keep(m, decisions));
+  }
+
+  private void show(Result result) {
+    boolean other =
+        picture.image().get().isEmpty()
+            || session.result().get().map(r -> r.design().isEmpty()).orElse(true);
+    if (other) {
+      units.set(settings.get().units().orElseGet(() -> unitsOf(result)));
+    }
+    picture.show(result);
+    drawings.show(result, units.get(), selection.get());
+  }
+
+  /** Sets the colours of the panel and of its pictures. */
+  public void setTone(Tone tone) {
+    picture.tone().set(tone);
+    drawings.plan().tone().set(tone);
+    drawings.section().tone().set(tone);
+    settings.set(settings.get().withTone(tone));
+  }
+
+  /** Shows lengths in these units from now on. */
+  public void setUnits(UnitSystem system) {
+    settings.set(settings.get().withUnits(system));
+    units.set(system);
+    session.result().get().ifPresent(r -> drawings.show(r, system, selection.get()));
+  }
+
+  private static UnitSystem unitsOf(Result result) {
+    String unit = result.survey().source().lengthUnit().toUpperCase(Locale.ROOT);
+    return unit.contains("FOOT") || unit.contains("INCH") ? UnitSystem.IMPERIAL : UnitSystem.METRIC;
+  }
+
+  /** Selects items here and, where they are elements of the model, in the host. */
+  public void select(Set<Item> items) {
+    if (!items.equals(selection.get())) {
+      selection.set(Set.copyOf(items));
+      picture.select(items);
+      drawings.select(items);
+      host.select(elements(items));
+    }
+  }
+
+  private static Set<String> elements(Set<Item> items) {
+    Set<String> ids = new LinkedHashSet<>();
+    items.forEach(
+        i -> {
+          if (i instanceof Item.OfElement e) {
+            ids.add(e.globalId());
+          }
+        });
+    return ids;
+  }
+
+  private void selectElements(Set<String> globalIds) {
+    Set<Item> items = new LinkedHashSet<>();
+    globalIds.forEach(g -> items.add(new Item.OfElement(g)));
+    selection.set(Set.copyOf(items));
+    picture.select(items);
+    drawings.select(items);
+  }
+
+  /** Selects what a finding is about. */
+  public void goTo(Finding finding) {
+    session
+        .result()
+        .get()
+        .ifPresent(r -> select(new LinkedHashSet<>(FindingList.places(finding, r))));
+  }
+
+  public boolean canFix(Finding finding) {
+    return fixed(finding).isPresent();
+  }
+
+  private Optional<Decisions> fixed(Finding finding) {
+    return finding
+        .fix()
+        .flatMap(Fix::action)
+        .flatMap(a -> FindingList.fixed(session.decisions().get(), a));
+  }
+
+  /** Does what a finding's fix proposes, as one step to undo. */
+  public void fix(Finding finding) {
+    fixed(finding).ifPresent(next -> session.decide("Fix " + finding.rule().id(), before -> next));
+  }
+
+  public void setFall(OptionalDouble runPerFall) {
+    session.decide("Set the fall", d -> d.withRunPerFall(runPerFall));
+  }
+
+  public void dragFall(double runPerFall) {
+    session.drag("Set the fall", d -> d.withRunPerFall(OptionalDouble.of(runPerFall)));
+  }
+
+  private Optional<Design> wholeDesign() {
+    return session.result().get().filter(Result::isWhole).flatMap(Result::design);
+  }
+
+  /** What would be written; empty while there is no design of the newest decisions. */
+  public Optional<Writing> preview() {
+    return wholeDesign().map(Writing::of);
+  }
+
+  /** Lets the host put the design in place. */
+  public void write(Path target, boolean inPlace) {
+    wholeDesign()
+        .ifPresent(
+            design ->
+                save(
+                    () ->
+                        host.apply(
+                            new Host.Change(Writing.of(design).words(), design, target, inPlace)),
+                    "Wrote " + target.getFileName() + ": " + Writing.of(design).words() + "."));
+  }
+
+  public void strip(Path target) {
+    session
+        .model()
+        .get()
+        .ifPresent(
+            model ->
+                save(
+                    () -> DeckRun.strip(model, target),
+                    "Wrote " + target.getFileName() + " without the assembly."));
+  }
+
+  public void undoWrite() {
+    save(host::undo, "The last write was taken back.");
+  }
+
+  /** Writes the takeoff as CSV, XLSX or JSON, by the file's ending. */
+  public void export(Path target) {
+    wholeDesign()
+        .ifPresent(
+            design ->
+                save(
+                    () -> Files.write(target, takeoff(design, target)),
+                    "Wrote " + target.getFileName() + "."));
+  }
+
+  private static byte[] takeoff(Design design, Path target) {
+    String name = target.getFileName().toString().toLowerCase(Locale.ROOT);
+    if (name.endsWith(".xlsx")) {
+      return TakeoffXlsx.write(design);
+    }
+    String text =
+        name.endsWith(".json") ? TakeoffJson.write(design) : TakeoffCsv.write(design.takeoff());
+    return text.getBytes(java.nio.charset.StandardCharsets.UTF_8);
+  }
+
+  private interface Job {
+    void run() throws IOException;
+  }
+
+  private void save(Job job, String done) {
+    writeProblem.set(Optional.empty());
+    saving.run(
+        () -> {
+          job.run();
+          return done;
+        },
+        this::say,
+        e -> writeProblem.set(Optional.of(Problem.of(e))));
+  }
+
+  private void say(String words) {
+    message.set(words);
+    host.message(words);
+  }
+
+  /** Decks to choose from, by id. */
+  public List<String> decks() {
+    return session.result().get().stream()
+        .flatMap(r -> r.survey().framing().decks().stream())
+        .map(Deck::id)
+        .toList();
+  }
+
+  /** Places whose rain is known. */
+  public List<String> rainPlaces() {
+    return RainData.builtIn().rows().stream().map(RainData.Row::place).distinct().toList();
+  }
+
+  public boolean isRain(String text) {
+    return RainData.builtIn().meant(text).isPresent();
+  }
+
+  /** Run for one unit of fall, as decided or as the kit has it. */
+  public double runPerFall() {
+    return session
+        .decisions()
+        .get()
+        .runPerFall()
+        .orElseGet(
+            () -> session.result().get().map(r -> 1 / r.layout().kit().fall()).orElse(USUAL_RUN));
+  }
+
+  public List<Table> takeoffTables() {
+    return session
+        .result()
+        .get()
+        .flatMap(Result::design)
+        .map(d -> Table.takeoff(d, units.get()))
+        .orElse(List.of());
+  }
+
+  public List<Table> waterTables() {
+    return session
+        .result()
+        .get()
+        .flatMap(r -> r.design().map(d -> Table.water(d, r.decisions().storm(), units.get())))
+        .orElse(List.of());
+  }
+
+  /** How the design stands, in one line. */
+  public String summary() {
+    return session
+        .result()
+        .get()
+        .flatMap(Result::design)
+        .map(
+            d ->
+                d.layout().parts().size()
+                    + " parts   ·   "
+                    + new Quantity(d.proof().dryFraction(), Quantity.Kind.SHARE).in(units.get())
+                    + " of the deck drained")
+        .orElse("");
+  }
+
+  /** The kits to choose from: those that ship with the program, and the one in use. */
+  public List<String> kits() {
+    Set<String> names = new LinkedHashSet<>();
+    org.underlee.kit.KitReader.allBuiltIn().forEach(k -> names.add(k.id()));
+    names.add(session.decisions().get().kit());
+    return List.copyOf(names);
+  }
+
+  @Override
+  public void close() {
+    session.close();
+    picture.close();
+    drawings.close();
+    saving.close();
+  }
+}

@@ -1,0 +1,69 @@
+package org.underlee.panel.model;
+
+import java.util.List;
+import java.util.Optional;
+import org.underlee.bay.Bay;
+import org.underlee.bay.FieldBays;
+import org.underlee.finding.Finding;
+import org.underlee.framing.BuildingElement;
+import org.underlee.layout.FieldLayout;
+import org.underlee.layout.Layout;
+import org.underlee.layout.Part;
+import org.underlee.run.Design;
+import org.underlee.run.Survey;
+
+/**
+ * What is known of a model under some decisions.
+ *
+ * @param edition another number for each layout
+ * @param design the checked and counted design, once it is there
+ * @param isWhole whether the design is of this layout, and not of the one before
+ */
+public record Result(
+    Decisions decisions,
+    Survey survey,
+    Layout layout,
+    long edition,
+    Optional<Design> design,
+    boolean isWhole) {
+  Result with(Design whole) {
+    return new Result(decisions, survey, layout, edition, Optional.of(whole), true);
+  }
+
+  /** Whether this is of the same model and the same layout as another. */
+  boolean showsSameAs(Result other) {
+    return edition == other.edition && isOfSameModelAs(other);
+  }
+
+  boolean isOfSameModelAs(Result other) {
+    return survey.source().equals(other.survey.source());
+  }
+
+  Result with(Decisions others) {
+    return new Result(others, survey, layout, edition, design, isWhole);
+  }
+
+  public List<Finding> findings() {
+    return design.map(Design::findings).orElseGet(survey::findings);
+  }
+
+  public Optional<Part> part(String id) {
+    return layout.parts().stream().filter(p -> p.id().equals(id)).findFirst();
+  }
+
+  public Optional<FieldBays> field(String id) {
+    return survey.bays().stream().filter(b -> b.field().id().equals(id)).findFirst();
+  }
+
+  public Optional<Bay> bay(String field, String bay) {
+    return field(field).flatMap(f -> f.bays().stream().filter(b -> b.id().equals(bay)).findFirst());
+  }
+
+  public Optional<FieldLayout> layoutOf(String field) {
+    return layout.fields().stream().filter(f -> f.field().equals(field)).findFirst();
+  }
+
+  public Optional<BuildingElement> element(String globalId) {
+    return survey.elements().stream().filter(e -> e.globalId().equals(globalId)).findFirst();
+  }
+}

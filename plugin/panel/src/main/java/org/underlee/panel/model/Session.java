@@ -1,0 +1,202 @@
+package org.underlee.panel.model;
+
+import java.nio.file.Path;
+import java.util.Optional;
+import java.util.concurrent.Executor;
+import java.util.function.UnaryOperator;
+import javafx.beans.property.ReadOnlyBooleanProperty;
+import javafx.beans.property.ReadOnlyBooleanWrapper;
+import javafx.beans.property.ReadOnlyObjectProperty;
+import javafx.beans.property.ReadOnlyObjectWrapper;
+import javafx.beans.property.ReadOnlyStringProperty;
+import javafx.beans.property.ReadOnlyStringWrapper;
+import org.underlee.run.DeckRun;
+import org.underlee.run.Design;
+import org.underlee.run.Survey;
+
+/**
+ * One open model, what was decided about it, and the newest result. Long work runs beside the
+ * screen's thread; the last good result stays until a newer one is there. All methods belong to the
+ * screen's thread.
+ */
+public final class Session implements AutoCloseable {
+  private static final String READING = "Reading the model and its framing";
+  private static final String DESIGNING = "Checking, counting and proving the design";
+
+  private final ReadOnlyObjectWrapper<Optional<Path>> model = wrapper(Optional.empty());
+  private final ReadOnlyObjectWrapper<Decisions> decisions = wrapper(Decisions.FIRST);
+  private final ReadOnlyObjectWrapper<Optional<Result>> result = wrapper(Optional.empty());
+  private final ReadOnlyObjectWrapper<Optional<Problem>> problem = wrapper(Optional.empty());
+  private final ReadOnlyBooleanWrapper stale = new ReadOnlyBooleanWrapper();
+  private final ReadOnlyStringWrapper busyWith = new ReadOnlyStringWrapper("");
+  private final ReadOnlyObjectWrapper<Optional<String>> toUndo = wrapper(Optional.empty());
+  private final ReadOnlyObjectWrapper<Optional<String>> toRedo = wrapper(Optional.empty());
+  private final Newest reading;
+  private final Newest layingOut;
+  private final Newest designing;
+  private long edition;
+  private History<Decisions> history = new History<>(Decisions.FIRST);
+
+  /**
+   * @param screen runs what it is given on the screen's thread, later
+   */
+  public Session(Executor screen) {
+    reading = new Newest("reading", screen);
+    layingOut = new Newest("laying out", screen);
+    designing = new Newest("designing", screen);
+  }
+
+  private static <T> ReadOnlyObjectWrapper<T> wrapper(T first) {
+    return new ReadOnlyObjectWrapper<>(first);
+  }
+
+  public ReadOnlyObjectProperty<Optional<Path>> model() {
+    return model.getReadOnlyProperty();
+  }
+
+  public ReadOnlyObjectProperty<Decisions> decisions() {
+    return decisions.getReadOnlyProperty();
+  }
+
+  /** The last good one. */
+  public ReadOnlyObjectProperty<Optional<Result>> result() {
+    return result.getReadOnlyProperty();
+  }
+
+  public ReadOnlyObjectProperty<Optional<Problem>> problem() {
+    return problem.getReadOnlyProperty();
+  }
+
+  /** Whether something shown is older than the decisions. */
+  public ReadOnlyBooleanProperty stale() {
+    return stale.getReadOnlyProperty();
+  }
+
+  /** What is being worked on, in words; empty at rest. */
+  public ReadOnlyStringProperty busyWith() {
+    return busyWith.getReadOnlyProperty();
+  }
+
+  public ReadOnlyObjectProperty<Optional<String>> toUndo() {
+    return toUndo.getReadOnlyProperty();
+  }
+
+  public ReadOnlyObjectProperty<Optional<String>> toRedo() {
+    return toRedo.getReadOnlyProperty();
+  }
+
+  /** Opens a model with what was decided about it before; the result of another one goes. */
+  public void open(Path file, Decisions before) {
+    cancel();
+    result.set(Optional.empty());
+    model.set(Optional.of(file));
+    history = new History<>(before);
+    publish();
+    read(file, before);
+  }
+
+  /** Decides something, as one step to undo. */
+  public void decide(String words, UnaryOperator<Decisions> change) {
+    Decisions before = history.now();
+    history.put(words, change.apply(before));
+    follow(before);
+  }
+
+  /** Decides something on the way of a drag; {@link #decide} ends it. */
+  public void drag(String words, UnaryOperator<Decisions> change) {
+    Decisions before = history.now();
+    history.drag(words, change.apply(before));
+    follow(before);
+  }
+
+  public void undo() {
+    Decisions before = history.now();
+    history.undo();
+    follow(before);
+  }
+
+  public void redo() {
+    Decisions before = history.now();
+    history.redo();
+    follow(before);
+  }
+
+  /** Stops what is being worked on; what is shown stays. */
+  public void cancel() {
+    reading.cancel();
+    layingOut.cancel();
+    designing.cancel();
+    busyWith.set("");
+  }
+
+  private void publish() {
+    decisions.set(history.now());
+    toUndo.set(history.toUndo());
+    toRedo.set(history.toRedo());
+  }
+
+  private void follow(Decisions before) {
+    publish();
+    Decisions now = history.now();
+    if (model.get().isEmpty() || now.equals(before)) {
+      return;
+    }
+    if (result.get().isPresent() && now.designsAs(before)) {
+      result.set(result.get().map(r -> r.with(now)));
+    } else if (result.get().isPresent() && now.readsAs(before)) {
+      layOut(result.get().get().survey(), now);
+    } else {
+      read(model.get().get(), now);
+    }
+  }
+
+  private void read(Path file, Decisions by) {
+    begin(READING);
+    reading.run(
+        () -> DeckRun.survey(file, by.request(file)), s -> layOut(s, history.now()), this::fail);
+  }
+
+  private void layOut(Survey survey, Decisions by) {
+    begin(DESIGNING);
+    layingOut.run(
+        () -> DeckRun.layOut(survey, by.scope(), by.chosenKit()),
+        layout -> laidOut(new Result(by, survey, layout, ++edition, lastDesign(), false)),
+        this::fail);
+  }
+
+  private Optional<Design> lastDesign() {
+    return result.get().flatMap(Result::design);
+  }
+
+  private void laidOut(Result next) {
+    result.set(Optional.of(next));
+    designing.run(
+        () -> DeckRun.design(next.survey(), next.layout(), next.decisions().storm()),
+        design -> end(next.with(design)),
+        this::fail);
+  }
+
+  private void begin(String words) {
+    stale.set(result.get().isPresent());
+    problem.set(Optional.empty());
+    busyWith.set(words);
+  }
+
+  private void end(Result whole) {
+    result.set(Optional.of(whole));
+    stale.set(false);
+    busyWith.set("");
+  }
+
+  private void fail(Throwable e) {
+    problem.set(Optional.of(Problem.of(e)));
+    busyWith.set("");
+  }
+
+  @Override
+  public void close() {
+    reading.close();
+    layingOut.close();
+    designing.close();
+  }
+}

@@ -1,0 +1,182 @@
+package org.underlee.panel.view;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import javafx.scene.control.ComboBox;
+import javafx.scene.control.Label;
+import javafx.scene.control.Slider;
+import javafx.scene.control.TextField;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.VBox;
+import org.underlee.panel.model.Decisions;
+import org.underlee.panel.model.FallText;
+import org.underlee.panel.model.PanelModel;
+import org.underlee.units.Lengths;
+
+/** What a person decides: which deck, which kit, which fall, which rain. */
+final class DecisionsView extends VBox {
+  private static final String ALL_DECKS = "All outside decks";
+
+  /** The slider runs over the slope, so that a drag to the right is always steeper. */
+  private static final double STEEPEST = 1.0 / 24;
+
+  private static final double FLATTEST = 1.0 / 200;
+
+  private final PanelModel model;
+  private final ComboBox<String> deck = new ComboBox<>();
+  private final ComboBox<String> kit = new ComboBox<>();
+  private final Slider fall = new Slider(FLATTEST, STEEPEST, 1.0 / 96);
+  private final TextField fallText = new TextField();
+  private final ComboBox<String> rain = new ComboBox<>();
+  private final Label slip = new Label();
+  private boolean following;
+
+  DecisionsView(PanelModel model) {
+    this.model = model;
+    setId("decisions");
+    getStyleClass().add("decisions");
+    deck.setId("deck");
+    kit.setId("kit");
+    fall.setId("fall");
+    fallText.setId("fall-text");
+    rain.setId("rain");
+    rain.setEditable(true);
+    rain.getItems().setAll(model.rainPlaces());
+    slip.setId("slip");
+    slip.setWrapText(true);
+    slip.getStyleClass().add("slip");
+    fallText.setPrefColumnCount(7);
+    HBox.setHgrow(fall, Priority.ALWAYS);
+    HBox falls = new HBox(fall, fallText);
+    falls.getStyleClass().add("fall-row");
+    getChildren()
+        .addAll(
+            labelled("Deck", deck),
+            labelled("Kit", kit),
+            labelled("Fall of the pans", falls),
+            labelled("Rain to carry", rain),
+            slip);
+    for (ComboBox<String> box : List.of(deck, kit, rain)) {
+      box.setMaxWidth(Double.MAX_VALUE);
+    }
+    deck.setAccessibleText("Deck");
+    kit.setAccessibleText("Kit");
+    fall.setAccessibleText("Fall of the pans");
+    fallText.setAccessibleText("Fall of the pans, such as 1:96, 1/8 in per ft or 1 %");
+    rain.setAccessibleText("Rain to carry");
+    listen();
+    follow();
+  }
+
+  private static VBox labelled(String words, javafx.scene.Node node) {
+    Label label = new Label(words);
+    label.getStyleClass().add("quiet");
+    label.setLabelFor(node);
+    return new VBox(label, node);
+  }
+
+  private void listen() {
+    deck.valueProperty().addListener((o, before, now) -> decide(() -> setDeck(now)));
+    kit.valueProperty().addListener((o, before, now) -> decide(() -> setKit(now)));
+    rain.valueProperty().addListener((o, before, now) -> decide(() -> setRain(now)));
+    fall.valueProperty()
+        .addListener(
+            (o, before, now) ->
+                decide(
+                    () -> {
+                      double run = Math.rint(1 / now.doubleValue());
+                      if (fall.isValueChanging()) {
+                        model.dragFall(run);
+                      } else {
+                        model.setFall(OptionalDouble.of(run));
+                      }
+                    }));
+    fall.valueChangingProperty()
+        .addListener(
+            (o, before, now) -> {
+              if (!now) {
+                decide(() -> model.setFall(OptionalDouble.of(Math.rint(1 / fall.getValue()))));
+              }
+            });
+    fallText.setOnAction(e -> setFall());
+    model.session().decisions().addListener((o, before, now) -> follow());
+    model.session().result().addListener((o, before, now) -> follow());
+    model
+        .session()
+        .problem()
+        .addListener(
+            (o, before, now) -> slip(now.map(p -> p.message() + " " + p.advice()).orElse("")));
+  }
+
+  private void decide(Runnable decision) {
+    if (!following) {
+      decision.run();
+    }
+  }
+
+  private void setDeck(String value) {
+    if (value != null) {
+      Optional<String> id = value.equals(ALL_DECKS) ? Optional.empty() : Optional.of(value);
+      model.session().decide("Choose the deck", d -> d.withDeck(id));
+    }
+  }
+
+  private void setKit(String value) {
+    if (value != null) {
+      model.session().decide("Choose the kit", d -> d.withKit(value));
+    }
+  }
+
+  private void setRain(String value) {
+    if (value != null && !model.isRain(value)) {
+      slip(
+          "\""
+              + value
+              + "\" is no rain; write a rate such as 8in/h or 150mm/h, or a place of the list.");
+    } else if (value != null) {
+      slip("");
+      model.session().decide("Set the rain", d -> d.withRain(value));
+    }
+  }
+
+  private void setFall() {
+    OptionalDouble run = FallText.parse(fallText.getText());
+    if (run.isPresent()) {
+      slip("");
+      model.setFall(run);
+    } else {
+      slip("\"" + fallText.getText() + "\" is no fall; write it like 1:96, 1/8 in per ft or 1 %.");
+    }
+  }
+
+  private void slip(String words) {
+    slip.setText(words);
+    slip.setManaged(!words.isEmpty());
+    slip.setVisible(!words.isEmpty());
+  }
+
+  private void follow() {
+    following = true;
+    Decisions d = model.session().decisions().get();
+    List<String> decks = new ArrayList<>(List.of(ALL_DECKS));
+    decks.addAll(model.decks());
+    if (!deck.getItems().equals(decks)) {
+      deck.getItems().setAll(decks);
+    }
+    deck.setValue(d.deck().orElse(ALL_DECKS));
+    if (!kit.getItems().equals(model.kits())) {
+      kit.getItems().setAll(model.kits());
+    }
+    kit.setValue(d.kit());
+    double run = model.runPerFall();
+    if (!fall.isValueChanging()) {
+      fall.setValue(1 / run);
+    }
+    fallText.setText(Lengths.fall(1 / run).replaceAll(" \\(.*", ""));
+    rain.setValue(d.rain());
+    following = false;
+  }
+}

@@ -1,0 +1,208 @@
+package org.underlee.panel.view;
+
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import javafx.geometry.Pos;
+import javafx.scene.control.Button;
+import javafx.scene.control.ChoiceBox;
+import javafx.scene.control.Label;
+import javafx.scene.control.ListCell;
+import javafx.scene.control.ListView;
+import javafx.scene.control.TextField;
+import javafx.scene.control.TextInputDialog;
+import javafx.scene.control.ToggleButton;
+import javafx.scene.layout.BorderPane;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.Region;
+import javafx.scene.layout.VBox;
+import org.kordamp.ikonli.javafx.FontIcon;
+import org.underlee.finding.Level;
+import org.underlee.panel.model.FindingList;
+import org.underlee.panel.model.PanelModel;
+
+/** What the program noticed: filter it, go there, put it right, or answer for it. */
+final class FindingsView extends BorderPane {
+  private final PanelModel model;
+  private final ListView<FindingList.Row> list = new ListView<>();
+  private final TextField filter = new TextField();
+  private final ChoiceBox<FindingList.Grouping> grouping = new ChoiceBox<>();
+  private final Set<Level> levels = EnumSet.allOf(Level.class);
+  private final Label count = new Label();
+
+  FindingsView(PanelModel model) {
+    this.model = model;
+    list.setId("findings");
+    list.setAccessibleText("Findings");
+    list.setCellFactory(v -> new Cell());
+    list.setPlaceholder(new Label("Nothing was found to be wrong."));
+    list.getSelectionModel()
+        .selectedItemProperty()
+        .addListener(
+            (o, before, now) -> Optional.ofNullable(now).ifPresent(r -> model.goTo(r.finding())));
+    setTop(bar());
+    setCenter(list);
+    model.session().result().addListener((o, before, now) -> fill());
+    model.units().addListener((o, before, now) -> fill());
+  }
+
+  private HBox bar() {
+    filter.setId("findings-filter");
+    filter.setPromptText("Filter findings");
+    filter.setAccessibleText("Filter findings");
+    filter.textProperty().addListener((o, before, now) -> fill());
+    HBox bar = new HBox(filter);
+    bar.getStyleClass().add("bar");
+    bar.setAlignment(Pos.CENTER_LEFT);
+    for (Level level : List.of(Level.ERROR, Level.WARNING, Level.NOTE)) {
+      ToggleButton button = new ToggleButton(plural(level), sign(level));
+      button.setId("show-" + level.word());
+      button.setSelected(true);
+      button
+          .selectedProperty()
+          .addListener(
+              (o, before, now) -> {
+                if (now ? levels.add(level) : levels.remove(level)) {
+                  fill();
+                }
+              });
+      bar.getChildren().add(button);
+    }
+    grouping.setId("findings-grouping");
+    grouping.getItems().setAll(FindingList.Grouping.values());
+    grouping.setValue(FindingList.Grouping.BY_LEVEL);
+    grouping.valueProperty().addListener((o, before, now) -> fill());
+    Region gap = new Region();
+    HBox.setHgrow(gap, Priority.ALWAYS);
+    count.getStyleClass().add("quiet");
+    bar.getChildren().addAll(grouping, gap, count);
+    return bar;
+  }
+
+  private static String plural(Level level) {
+    return switch (level) {
+      case ERROR -> "Errors";
+      case WARNING -> "Warnings";
+      case NOTE -> "Notes";
+    };
+  }
+
+  private void fill() {
+    List<FindingList.Row> rows =
+        model
+            .session()
+            .result()
+            .get()
+            .map(
+                r ->
+                    FindingList.of(
+                        r, model.units().get(), filter.getText(), levels, grouping.getValue()))
+            .orElse(List.of());
+    if (!rows.equals(list.getItems())) {
+      list.getItems().setAll(rows);
+    }
+    count.setText(rows.size() == 1 ? "1 finding" : rows.size() + " findings");
+  }
+
+  /** The sign of a level differs in shape as well as in colour. */
+  private static FontIcon sign(Level level) {
+    FontIcon icon =
+        Icons.icon(
+            switch (level) {
+              case ERROR -> "mdi2a-alert-octagon";
+              case WARNING -> "mdi2a-alert";
+              case NOTE -> "mdi2i-information-outline";
+            });
+    icon.getStyleClass().add("level-" + level.word());
+    return icon;
+  }
+
+  private void accept(FindingList.Row row) {
+    TextInputDialog ask = new TextInputDialog(row.accepted().orElse(""));
+    ask.initOwner(getScene().getWindow());
+    ask.setTitle("Accept a finding");
+    ask.setHeaderText(row.message());
+    ask.setContentText("Reason");
+    ask.getEditor().setId("accept-reason");
+    ask.getDialogPane().getStylesheets().setAll(getScene().getRoot().getStylesheets());
+    ask.getDialogPane().getStyleClass().addAll(getScene().getRoot().getStyleClass());
+    ask.showAndWait()
+        .ifPresent(
+            reason ->
+                model
+                    .session()
+                    .decide(
+                        reason.isBlank() ? "Reopen a finding" : "Accept a finding",
+                        d -> d.accepting(row.key(), reason)));
+  }
+
+  private final class Cell extends ListCell<FindingList.Row> {
+    Cell() {
+      setPrefWidth(0);
+    }
+
+    @Override
+    protected void updateItem(FindingList.Row row, boolean empty) {
+      super.updateItem(row, empty);
+      setText(null);
+      if (empty || row == null) {
+        setGraphic(null);
+        setAccessibleText(null);
+        return;
+      }
+      setAccessibleText(
+          row.finding().level().word()
+              + ": "
+              + row.message()
+              + " "
+              + row.where()
+              + ". "
+              + row.advice());
+      setGraphic(content(row));
+    }
+
+    private HBox content(FindingList.Row row) {
+      Label message = new Label(row.message());
+      message.setWrapText(true);
+      Label below = new Label(below(row));
+      below.getStyleClass().add("quiet");
+      below.setWrapText(true);
+      VBox words = new VBox(message, below);
+      HBox.setHgrow(words, Priority.ALWAYS);
+      words.setMinWidth(0);
+      HBox content = new HBox(sign(row.finding().level()), words);
+      content.getStyleClass().add("finding");
+      if (row.accepted().isPresent()) {
+        content.getStyleClass().add("accepted");
+      }
+      row.action()
+          .filter(a -> model.canFix(row.finding()))
+          .ifPresent(
+              a -> {
+                Button fix = new Button(FindingList.words(a), Icons.icon("mdi2w-wrench-outline"));
+                fix.getStyleClass().add("fix");
+                fix.setMinWidth(Region.USE_PREF_SIZE);
+                fix.setTooltip(
+                    new javafx.scene.control.Tooltip(a.preview().in(model.units().get())));
+                fix.setOnAction(e -> model.fix(row.finding()));
+                content.getChildren().add(fix);
+              });
+      Button accept = new Button(row.accepted().isPresent() ? "Accepted" : "Accept …");
+      accept.getStyleClass().add("accept");
+      accept.setMinWidth(Region.USE_PREF_SIZE);
+      accept.setOnAction(e -> accept(row));
+      content.getChildren().add(accept);
+      return content;
+    }
+
+    private String below(FindingList.Row row) {
+      String rule = row.finding().rule().id();
+      String where = row.where().isEmpty() ? rule : rule + "  ·  " + row.where();
+      return row.accepted()
+          .map(r -> where + "  ·  accepted: " + r)
+          .orElse(where + "  ·  " + row.advice());
+    }
+  }
+}

@@ -1,0 +1,309 @@
+package org.underlee.panel.view;
+
+import java.nio.file.Path;
+import java.util.Locale;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.Set;
+import javafx.geometry.Orientation;
+import javafx.geometry.Pos;
+import javafx.scene.Node;
+import javafx.scene.Scene;
+import javafx.scene.control.Button;
+import javafx.scene.control.Label;
+import javafx.scene.control.SplitPane;
+import javafx.scene.control.Tab;
+import javafx.scene.control.TabPane;
+import javafx.scene.input.DragEvent;
+import javafx.scene.input.KeyCombination;
+import javafx.scene.input.KeyEvent;
+import javafx.scene.input.TransferMode;
+import javafx.scene.layout.BorderPane;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.Region;
+import javafx.scene.layout.StackPane;
+import org.underlee.panel.model.Command;
+import org.underlee.panel.model.PanelModel;
+import org.underlee.panel.model.Tone;
+
+/** The panel, to be put into any JavaFX scene. */
+public final class PanelView extends StackPane {
+  /** The places that can be gone to. */
+  enum Place {
+    PICTURE("the picture in 3-D", "mdi2c-cube-outline", "Shortcut+1"),
+    PLAN("the plan", "mdi2f-floor-plan", "Shortcut+2"),
+    SECTION("the section through the bay", "mdi2c-content-cut", "Shortcut+3"),
+    FINDINGS("the findings", "mdi2a-alert-outline", "Shortcut+4"),
+    TAKEOFF("the takeoff", "mdi2t-table", "Shortcut+5"),
+    WATER("the water", "mdi2w-water-outline", "Shortcut+6"),
+    OUTLINE("the outline", "mdi2f-file-tree-outline", "Shortcut+7");
+
+    private final String words;
+    private final String icon;
+    private final String keys;
+
+    Place(String words, String icon, String keys) {
+      this.words = words;
+      this.icon = icon;
+      this.keys = keys;
+    }
+
+    String words() {
+      return words;
+    }
+
+    String icon() {
+      return icon;
+    }
+
+    String keys() {
+      return keys;
+    }
+  }
+
+  private final PanelModel model;
+  private final Actions actions;
+  private final FindingsView findings;
+  private final TableViews takeoff;
+  private final TableViews water;
+  private final OutlineView outline;
+  private final TabPane pictures = new TabPane();
+  private final TabPane tables = new TabPane();
+  private final Label fileName = new Label();
+  private final PaletteView palette;
+  private final WelcomeView welcome;
+  private final BorderPane frame = new BorderPane();
+
+  public PanelView(PanelModel model, FileAsk ask) {
+    this.model = model;
+    actions = new Actions(model, this, ask);
+    findings = new FindingsView(model);
+    takeoff = new TableViews(model, "takeoff");
+    water = new TableViews(model, "water");
+    outline = new OutlineView(model);
+    palette = new PaletteView(actions.all());
+    welcome = new WelcomeView(model, actions::open);
+    getStyleClass().add("underlee");
+    getStylesheets()
+        .add(Objects.requireNonNull(PanelView.class.getResource("panel.css")).toExternalForm());
+    frame.setTop(header());
+    frame.setCenter(body());
+    frame.setBottom(new StatusBar(model));
+    StackPane.setAlignment(palette, Pos.TOP_CENTER);
+    getChildren().addAll(frame, welcome, palette);
+    listen();
+    dressAll();
+    showFile();
+    showTables();
+  }
+
+  private HBox header() {
+    fileName.getStyleClass().add("file-name");
+    fileName.setId("file-name");
+    Region gap = new Region();
+    HBox.setHgrow(gap, Priority.ALWAYS);
+    Button write = new Button("Write …", Icons.icon("mdi2c-content-save-outline"));
+    write.setId("write");
+    write.getStyleClass().add("accent");
+    write.setOnAction(e -> run("write"));
+    Button search = new Button("What do you want to do?   Ctrl+K", Icons.icon("mdi2m-magnify"));
+    search.setId("search");
+    search.getStyleClass().add("search");
+    search.setOnAction(e -> palette.open());
+    HBox header =
+        new HBox(
+            icon("open"),
+            fileName,
+            gap,
+            search,
+            icon("undo"),
+            icon("redo"),
+            Icons.button(
+                "tone", "mdi2t-theme-light-dark", "Light, dark, high contrast", this::nextTone),
+            icon("export"),
+            write);
+    header.getStyleClass().add("header");
+    header.setAlignment(Pos.CENTER_LEFT);
+    return header;
+  }
+
+  private Button icon(String id) {
+    Command command = actions.named(id);
+    return Icons.button(id, command.icon(), command.words(), () -> run(id));
+  }
+
+  private void run(String id) {
+    Command command = actions.named(id);
+    if (command.can().getAsBoolean()) {
+      command.run().run();
+    }
+  }
+
+  private SplitPane body() {
+    SplitPane left =
+        new SplitPane(titled("Outline", outline), titled("Decisions", new DecisionsView(model)));
+    left.setOrientation(Orientation.VERTICAL);
+    left.setDividerPositions(0.62);
+    pictures.setId("pictures");
+    tables.setId("tables");
+    FlatView plan =
+        new FlatView(
+            "plan",
+            "The decks in plan",
+            model.drawings().plan(),
+            p -> model.select(model.drawings().bayAt(p).map(Set::of).orElseGet(Set::of)));
+    FlatView section =
+        new FlatView("section", "The section through the bay", model.drawings().section(), p -> {});
+    pictures
+        .getTabs()
+        .setAll(
+            tab(Place.PICTURE, "3-D", new Picture3dView(model)),
+            tab(Place.PLAN, "Plan", plan),
+            tab(Place.SECTION, "Section", section));
+    tables
+        .getTabs()
+        .setAll(
+            tab(Place.FINDINGS, "Findings", findings),
+            tab(Place.TAKEOFF, "Takeoff", takeoff),
+            tab(Place.WATER, "Water", water));
+    SplitPane middle = new SplitPane(pictures, tables);
+    middle.setOrientation(Orientation.VERTICAL);
+    middle.setDividerPositions(0.66);
+    SplitPane body = new SplitPane(left, middle, titled("Inspector", new InspectorView(model)));
+    body.setDividerPositions(0.215, 0.79);
+    SplitPane.setResizableWithParent(left, false);
+    return body;
+  }
+
+  private static Tab tab(Place place, String words, Node content) {
+    Tab tab = new Tab(words, content);
+    tab.setId("tab-" + place.name().toLowerCase(Locale.ROOT));
+    tab.setGraphic(Icons.icon(place.icon()));
+    tab.setClosable(false);
+    return tab;
+  }
+
+  private static BorderPane titled(String words, Node content) {
+    Label head = new Label(words);
+    head.getStyleClass().add("pane-head");
+    BorderPane pane = new BorderPane(content);
+    pane.setTop(head);
+    pane.getStyleClass().add("titled");
+    return pane;
+  }
+
+  private void listen() {
+    model.session().model().addListener((o, before, now) -> showFile());
+    model.session().result().addListener((o, before, now) -> showTables());
+    model.units().addListener((o, before, now) -> showTables());
+    model.settings().addListener((o, before, now) -> dressAll());
+    addEventFilter(KeyEvent.KEY_PRESSED, this::key);
+    setOnDragOver(this::dragOver);
+    setOnDragDropped(this::dropped);
+  }
+
+  private void key(KeyEvent e) {
+    if (KeyCombination.valueOf("Shortcut+K").match(e)) {
+      palette.open();
+      e.consume();
+      return;
+    }
+    for (Command command : actions.all()) {
+      if (!command.keys().isEmpty()
+          && KeyCombination.valueOf(command.keys()).match(e)
+          && command.can().getAsBoolean()) {
+        command.run().run();
+        e.consume();
+        return;
+      }
+    }
+  }
+
+  private void dragOver(DragEvent e) {
+    if (e.getDragboard().hasFiles()) {
+      e.acceptTransferModes(TransferMode.COPY);
+    }
+    e.consume();
+  }
+
+  private void dropped(DragEvent e) {
+    boolean some = e.getDragboard().hasFiles();
+    if (some) {
+      model.open(e.getDragboard().getFiles().get(0).toPath());
+    }
+    e.setDropCompleted(some);
+    e.consume();
+  }
+
+  private void showFile() {
+    Optional<Path> file = model.session().model().get();
+    fileName.setText(file.map(f -> f.getFileName().toString()).orElse("No model"));
+    welcome.fill();
+    welcome.setVisible(file.isEmpty());
+  }
+
+  private void showTables() {
+    takeoff.show(model.takeoffTables());
+    water.show(model.waterTables());
+    int count = model.session().result().get().map(r -> r.findings().size()).orElse(0);
+    tables.getTabs().get(0).setText(count == 0 ? "Findings" : "Findings (" + count + ")");
+  }
+
+  void show(Place place) {
+    switch (place) {
+      case PICTURE -> choose(pictures, 0);
+      case PLAN -> choose(pictures, 1);
+      case SECTION -> choose(pictures, 2);
+      case FINDINGS -> choose(tables, 0);
+      case TAKEOFF -> choose(tables, 1);
+      case WATER -> choose(tables, 2);
+      case OUTLINE -> outline.requestFocus();
+    }
+  }
+
+  private static void choose(TabPane pane, int tab) {
+    pane.getSelectionModel().select(tab);
+    pane.getSelectionModel().getSelectedItem().getContent().requestFocus();
+  }
+
+  void editFall() {
+    lookup("#fall-text").requestFocus();
+  }
+
+  void filterFindings() {
+    show(Place.FINDINGS);
+    lookup("#findings-filter").requestFocus();
+  }
+
+  private void nextTone() {
+    model.setTone(model.settings().get().tone().next());
+  }
+
+  private void dressAll() {
+    dress(this);
+  }
+
+  /** Gives a node of its own window, such as a dialog, the panel's colours and letters. */
+  void dress(Region region) {
+    Tone tone = model.settings().get().tone();
+    region.getStyleClass().removeAll("tone-light", "tone-dark", "tone-contrast");
+    region.getStyleClass().add("tone-" + tone.name().toLowerCase(Locale.ROOT));
+    if (!region.getStyleClass().contains("underlee")) {
+      region.getStyleClass().add("underlee");
+    }
+    if (!region.getStylesheets().containsAll(getStylesheets())) {
+      region.getStylesheets().addAll(getStylesheets());
+    }
+    region.setStyle(
+        String.format(
+            Locale.ROOT,
+            "-fx-font-size: %.1fpx;",
+            13.0 * model.settings().get().fontPercent() / 100));
+  }
+
+  /** A scene with the panel in it. */
+  public static Scene scene(PanelView view, double width, double height) {
+    return new Scene(view, width, height);
+  }
+}

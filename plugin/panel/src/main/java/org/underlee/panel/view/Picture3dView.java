@@ -1,0 +1,144 @@
+package org.underlee.panel.view;
+
+import java.util.Optional;
+import java.util.Set;
+import javafx.animation.PauseTransition;
+import javafx.geometry.Pos;
+import javafx.scene.control.Button;
+import javafx.scene.control.CheckMenuItem;
+import javafx.scene.control.MenuButton;
+import javafx.scene.input.KeyEvent;
+import javafx.scene.input.MouseButton;
+import javafx.scene.input.MouseEvent;
+import javafx.scene.input.ScrollEvent;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.StackPane;
+import javafx.util.Duration;
+import org.underlee.panel.model.Item;
+import org.underlee.panel.model.Orbit;
+import org.underlee.panel.model.PanelModel;
+import org.underlee.panel.model.Picture3d;
+import org.underlee.picture.DeckPicture.Family;
+
+/** The 3-D picture: drag to turn, drag with the right or middle button to move, wheel to zoom. */
+final class Picture3dView extends StackPane {
+  private static final double STILL = 3;
+  private static final double WHEEL = 0.0018;
+  private static final double KEY_STEP = 0.05;
+
+  private final PanelModel model;
+  private final Picture3d picture;
+  private final ImagePane pane;
+  private final PauseTransition settle = new PauseTransition(Duration.millis(140));
+  private double x;
+  private double y;
+  private double pressedX;
+  private double pressedY;
+
+  Picture3dView(PanelModel model) {
+    this.model = model;
+    this.picture = model.picture();
+    this.pane = new ImagePane(picture::resize);
+    pane.setId("picture3d");
+    pane.setAccessibleText("The deck in three dimensions; arrow keys turn it, plus and minus zoom");
+    picture.image().addListener((o, before, now) -> now.ifPresent(pane::show));
+    settle.setOnFinished(e -> picture.settle());
+    pane.addEventHandler(MouseEvent.MOUSE_PRESSED, this::press);
+    pane.setOnMouseDragged(this::drag);
+    pane.setOnMouseReleased(this::release);
+    pane.setOnScroll(this::scroll);
+    pane.setOnKeyPressed(this::key);
+    HBox tools = tools();
+    setAlignment(tools, Pos.TOP_RIGHT);
+    getChildren().addAll(pane, tools);
+  }
+
+  private HBox tools() {
+    HBox tools = new HBox();
+    tools.getStyleClass().add("picture-tools");
+    tools.setMaxSize(HBox.USE_PREF_SIZE, HBox.USE_PREF_SIZE);
+    for (Picture3d.View view : Picture3d.View.values()) {
+      Button button = new Button(view.toString());
+      button.setId("view-" + view.name().toLowerCase(java.util.Locale.ROOT).replace('_', '-'));
+      button.getStyleClass().add("icon-button");
+      button.setAccessibleText("Look at the deck: " + view);
+      button.setOnAction(e -> picture.look(view));
+      tools.getChildren().add(button);
+    }
+    MenuButton shown = new MenuButton("Show", Icons.icon("mdi2l-layers-outline"));
+    shown.setId("families");
+    for (Family family : Family.values()) {
+      CheckMenuItem item = new CheckMenuItem(family.words());
+      item.setSelected(picture.isShown(family));
+      item.selectedProperty().addListener((o, before, now) -> picture.show(family, now));
+      shown.getItems().add(item);
+    }
+    tools.getChildren().add(shown);
+    return tools;
+  }
+
+  private void press(MouseEvent e) {
+    x = e.getX();
+    y = e.getY();
+    pressedX = x;
+    pressedY = y;
+  }
+
+  private void drag(MouseEvent e) {
+    double right = (e.getX() - x) / pane.getHeight();
+    double down = (e.getY() - y) / pane.getHeight();
+    x = e.getX();
+    y = e.getY();
+    boolean turn = e.getButton() == MouseButton.PRIMARY && !e.isShiftDown();
+    move(picture.orbit().map(o -> turn ? o.turned(right, down) : o.moved(right, down)));
+  }
+
+  private void move(Optional<Orbit> next) {
+    next.ifPresent(
+        o -> {
+          picture.move(o);
+          settle.playFromStart();
+        });
+  }
+
+  private void release(MouseEvent e) {
+    boolean still = Math.hypot(e.getX() - pressedX, e.getY() - pressedY) < STILL;
+    if (still && e.getButton() == MouseButton.PRIMARY) {
+      double scale = pane.scale();
+      model.select(
+          picture
+              .pick((int) (e.getX() * scale), (int) (e.getY() * scale))
+              .map(Set::of)
+              .orElseGet(Set::<Item>of));
+    }
+  }
+
+  private void scroll(ScrollEvent e) {
+    double h = pane.getHeight();
+    double right = (e.getX() - pane.getWidth() / 2) / h;
+    double up = (h / 2 - e.getY()) / h;
+    move(picture.orbit().map(o -> o.zoomed(Math.exp(-e.getDeltaY() * WHEEL), right, up)));
+  }
+
+  private void key(KeyEvent e) {
+    Optional<Orbit> next =
+        picture
+            .orbit()
+            .flatMap(
+                o ->
+                    Optional.ofNullable(
+                        switch (e.getCode()) {
+                          case LEFT -> o.turned(-KEY_STEP, 0);
+                          case RIGHT -> o.turned(KEY_STEP, 0);
+                          case UP -> o.turned(0, -KEY_STEP);
+                          case DOWN -> o.turned(0, KEY_STEP);
+                          case PLUS, ADD, EQUALS -> o.zoomed(1 / 1.15, 0, 0);
+                          case MINUS, SUBTRACT -> o.zoomed(1.15, 0, 0);
+                          default -> null;
+                        }));
+    if (next.isPresent()) {
+      move(next);
+      e.consume();
+    }
+  }
+}

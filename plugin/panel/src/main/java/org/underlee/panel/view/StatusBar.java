@@ -1,0 +1,81 @@
+package org.underlee.panel.view;
+
+import java.util.Optional;
+import javafx.geometry.Pos;
+import javafx.scene.control.Button;
+import javafx.scene.control.Label;
+import javafx.scene.control.ProgressBar;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.Region;
+import org.underlee.panel.model.PanelModel;
+import org.underlee.panel.model.Problem;
+import org.underlee.units.Lengths.UnitSystem;
+
+/** What is going on, how the design stands, and the units. */
+final class StatusBar extends HBox {
+  private final PanelModel model;
+  private final Label words = new Label();
+  private final Label stale = new Label("Out of date while this runs");
+  private final ProgressBar progress = new ProgressBar(ProgressBar.INDETERMINATE_PROGRESS);
+  private final Button cancel;
+  private final Label summary = new Label();
+  private final Button units = new Button();
+
+  StatusBar(PanelModel model) {
+    this.model = model;
+    setId("status");
+    getStyleClass().add("status");
+    setAlignment(Pos.CENTER_LEFT);
+    words.setId("status-words");
+    summary.setId("summary");
+    progress.setPrefWidth(110);
+    cancel = new Button("Cancel");
+    cancel.setId("cancel");
+    cancel.setOnAction(e -> model.session().cancel());
+    stale.getStyleClass().add("stale");
+    stale.setId("stale");
+    units.setId("units");
+    units.setOnAction(e -> toggleUnits());
+    Region gap = new Region();
+    HBox.setHgrow(gap, Priority.ALWAYS);
+    getChildren().addAll(progress, words, cancel, stale, gap, summary, units);
+    model.session().busyWith().addListener((o, before, now) -> fill());
+    model.session().stale().addListener((o, before, now) -> fill());
+    model.session().problem().addListener((o, before, now) -> fill());
+    model.session().result().addListener((o, before, now) -> fill());
+    model.message().addListener((o, before, now) -> fill());
+    model.writeProblem().addListener((o, before, now) -> fill());
+    model.units().addListener((o, before, now) -> fill());
+    fill();
+  }
+
+  private void toggleUnits() {
+    UnitSystem next =
+        model.units().get() == UnitSystem.METRIC ? UnitSystem.IMPERIAL : UnitSystem.METRIC;
+    model.setUnits(next);
+  }
+
+  private void fill() {
+    String busy = model.session().busyWith().get();
+    shown(progress, !busy.isEmpty());
+    shown(cancel, !busy.isEmpty());
+    shown(stale, model.session().stale().get() && !busy.isEmpty());
+    Optional<Problem> problem =
+        model.writeProblem().get().or(() -> model.session().problem().get());
+    words.setText(
+        problem
+            .map(p -> p.message() + " " + p.advice())
+            .orElse(busy.isEmpty() ? model.message().get() : busy));
+    words.getStyleClass().setAll("label", problem.isPresent() ? "slip" : "plain");
+    summary.setText(model.summary());
+    boolean metric = model.units().get() == UnitSystem.METRIC;
+    units.setText(metric ? "mm" : "ft-in");
+    units.setAccessibleText(metric ? "Units: metric" : "Units: feet and inches");
+  }
+
+  private static void shown(javafx.scene.Node node, boolean visible) {
+    node.setVisible(visible);
+    node.setManaged(visible);
+  }
+}

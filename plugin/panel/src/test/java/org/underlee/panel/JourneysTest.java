@@ -1,0 +1,200 @@
+package org.underlee.panel;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Optional;
+import java.util.Set;
+import javafx.scene.control.Label;
+import javafx.scene.control.Slider;
+import javafx.scene.control.TableView;
+import javafx.scene.input.KeyCode;
+import javafx.scene.input.MouseButton;
+import javafx.stage.Stage;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.ExtendWith;
+import org.testfx.api.FxRobot;
+import org.testfx.framework.junit5.ApplicationExtension;
+import org.testfx.framework.junit5.Start;
+import org.underlee.panel.model.Item;
+import org.underlee.panel.model.Result;
+import org.underlee.run.DeckRun;
+import org.underlee.units.Lengths.UnitSystem;
+
+/** What people do from opening a model to what they came for: pressing, typing and dragging. */
+@ExtendWith(ApplicationExtension.class)
+class JourneysTest {
+  private Bench bench;
+
+  @Start
+  void start(Stage stage) throws IOException {
+    bench = new Bench(stage);
+  }
+
+  private Result open(FxRobot robot, String sample) throws IOException {
+    bench.answers.open = Optional.of(bench.sample(sample));
+    robot.clickOn("#welcome-open");
+    return bench.whole();
+  }
+
+  private static void enter(FxRobot robot, String field, String text) {
+    robot.clickOn(field).push(KeyCode.SHORTCUT, KeyCode.A).write(text).push(KeyCode.ENTER);
+  }
+
+  /** An architect adds a dry-below system to a model of two decks. */
+  @Test
+  void anArchitectChoosesADeckTriesKitsAndWrites(FxRobot robot) throws IOException {
+    Result all = open(robot, "hillside-terrace");
+    assertThat(all.layout().fields()).hasSize(3);
+
+    robot.clickOn("#deck").type(KeyCode.DOWN, 2).type(KeyCode.ENTER);
+    Result one = bench.whole();
+    assertThat(one.decisions().deck()).contains("deck-2");
+    assertThat(one.layout().fields()).hasSize(1);
+
+    robot.clickOn("#kit").type(KeyCode.DOWN).type(KeyCode.ENTER);
+    assertThat(bench.whole().layout().kit().id()).isEqualTo("galvanised-steel");
+    robot.push(KeyCode.SHORTCUT, KeyCode.Z);
+    assertThat(bench.whole().layout().kit().id()).isEqualTo("formed-aluminium");
+    robot.push(KeyCode.SHORTCUT, KeyCode.Y);
+    assertThat(bench.whole().layout().kit().id()).isEqualTo("galvanised-steel");
+
+    Path model = bench.model().session().model().get().orElseThrow();
+    byte[] before = Files.readAllBytes(model);
+    robot.clickOn("#write");
+    assertThat(robot.lookup("#write-bytes").queryAs(Label.class).getText())
+        .contains("none of the model's own is changed");
+    robot.clickOn("#write-now");
+    bench.until("written", () -> bench.model().message().get().startsWith("Wrote"));
+    Path written = bench.folder.resolve("hillside-terrace.drained.ifc");
+    assertThat(Files.size(written)).isGreaterThan(before.length);
+    assertThat(Files.readAllBytes(model)).isEqualTo(before);
+    Path stripped = bench.folder.resolve("stripped.ifc");
+    assertThat(DeckRun.strip(written, stripped)).isTrue();
+    assertThat(Files.readAllBytes(stripped)).isEqualTo(before);
+  }
+
+  /** A builder takes quantities in the units of his tape. */
+  @Test
+  void aBuilderReadsFeetAndInchesSetsAFallAndTakesTheCutList(FxRobot robot) throws IOException {
+    Result first = open(robot, "pine-deck");
+    assertThat(bench.model().units().get()).isEqualTo(UnitSystem.IMPERIAL);
+    robot.clickOn("#units");
+    assertThat(bench.model().units().get()).isEqualTo(UnitSystem.METRIC);
+    robot.clickOn("#units");
+
+    enter(robot, "#fall-text", "steep");
+    assertThat(robot.lookup("#slip").queryAs(Label.class).getText()).contains("is no fall");
+    enter(robot, "#fall-text", "1/4 in per ft");
+    Result steeper = bench.whole();
+    assertThat(1 / steeper.layout().kit().fall())
+        .isEqualTo(48, org.assertj.core.api.Assertions.within(1e-9));
+    assertThat(steeper.layout()).isNotEqualTo(first.layout());
+
+    robot.clickOn("#tab-takeoff").clickOn("#takeoff-show-2");
+    TableView<?> cuts = robot.lookup("#takeoff-table").queryAs(TableView.class);
+    assertThat(cuts.getItems()).hasSize(steeper.design().orElseThrow().takeoff().cuts().size());
+
+    Path csv = bench.folder.resolve("takeoff.csv");
+    bench.answers.save = Optional.of(csv);
+    robot.push(KeyCode.SHORTCUT, KeyCode.E);
+    bench.until("exported", () -> bench.model().message().get().startsWith("Wrote takeoff"));
+    assertThat(Files.readString(csv)).startsWith("row,item,").contains("\r\ncut,", "\r\nbuy,");
+  }
+
+  @Test
+  void draggingTheFallKeepsThePictureLiveAndIsOneStepToUndo(FxRobot robot) throws IOException {
+    Result before = open(robot, "pine-deck");
+    Slider fall = robot.lookup("#fall").queryAs(Slider.class);
+    robot.drag(robot.lookup("#fall .thumb").queryAs(javafx.scene.Node.class), MouseButton.PRIMARY);
+    for (int i = 0; i < 10; i++) {
+      robot.moveBy(4, 0);
+    }
+    robot.drop();
+    Result after = bench.whole();
+    assertThat(after.layout().kit().fall()).isGreaterThan(before.layout().kit().fall() * 1.2);
+    assertThat(fall.getValue()).isGreaterThan(1.0 / 96);
+    robot.interact(() -> bench.view().requestFocus());
+    robot.push(KeyCode.SHORTCUT, KeyCode.Z);
+    assertThat(bench.whole().decisions()).isEqualTo(before.decisions());
+    assertThat(bench.model().session().toUndo().get()).isEmpty();
+  }
+
+  @Test
+  void whatIsPickedInThePictureIsSelectedEverywhere(FxRobot robot) throws IOException {
+    open(robot, "pine-deck");
+    bench.settle();
+    robot.clickOn("#picture3d");
+    Set<Item> picked = bench.model().selection().get();
+    assertThat(picked).hasSize(1);
+    assertThat(robot.lookup(".inspector-name").queryAs(Label.class).getText()).isNotEmpty();
+    robot.moveTo("#picture3d").drag(MouseButton.PRIMARY).moveBy(60, 20).drop();
+    assertThat(bench.model().selection().get())
+        .as("turning selects nothing else")
+        .isEqualTo(picked);
+    robot.interact(() -> bench.model().select(Set.of(new Item.OfBay("deck-1/field-1", "B6"))));
+    bench.settle();
+    assertThat(robot.lookup(".inspector-name").queryAs(Label.class).getText()).isEqualTo("B6");
+    bench.until(
+        "the section follows",
+        () -> bench.model().drawings().sectionName().get().startsWith("B6 "));
+  }
+
+  @Test
+  void aFixIsAppliedAndAFindingAcceptedForAReason(FxRobot robot) throws IOException {
+    Result before = open(robot, "pine-deck");
+    robot.clickOn("Set fall 1:64");
+    Result after = bench.whole();
+    assertThat(after.layout().kit().fall()).isGreaterThan(before.layout().kit().fall());
+    robot.clickOn("#findings-filter").write("single-outlet");
+    robot.clickOn("Accept …");
+    robot.clickOn("#accept-reason").write("one is enough here").push(KeyCode.ENTER);
+    bench.until("accepted", () -> bench.model().session().decisions().get().accepted().size() == 1);
+    assertThat(bench.model().session().decisions().get().accepted().values())
+        .containsExactly("one is enough here");
+    bench.until("shown", () -> robot.lookup("Accepted").tryQuery().isPresent());
+  }
+
+  @Test
+  void everythingCanBeFoundAndDoneFromTheKeyboard(FxRobot robot) throws IOException {
+    open(robot, "pine-deck");
+    robot.push(KeyCode.SHORTCUT, KeyCode.K).write("kit vinyl").push(KeyCode.ENTER);
+    assertThat(bench.whole().layout().kit().id()).isEqualTo("rigid-vinyl");
+    robot.push(KeyCode.SHORTCUT, KeyCode.K).write("dark").push(KeyCode.ENTER);
+    assertThat(bench.view().getStyleClass()).contains("tone-dark");
+    robot.push(KeyCode.SHORTCUT, KeyCode.DIGIT2);
+    robot.push(KeyCode.SHORTCUT, KeyCode.DIGIT5);
+    bench.until("the takeoff", () -> robot.lookup("#takeoff-table").tryQuery().isPresent());
+  }
+
+  @Test
+  void aModelThatCannotBeReadSaysWhyAndWhatToDo(FxRobot robot) throws IOException {
+    bench.answers.open =
+        Optional.of(Files.writeString(bench.folder.resolve("bad.ifc"), "this is no model"));
+    robot.clickOn("#welcome-open");
+    bench.until("a problem", () -> bench.model().session().problem().get().isPresent());
+    assertThat(robot.lookup("#status-words").queryAs(Label.class).getText()).contains("bad.ifc");
+  }
+
+  @Test
+  void everythingThatCanBePressedHasANameForAScreenReader(FxRobot robot) throws IOException {
+    open(robot, "pine-deck");
+    robot
+        .lookup(".button")
+        .queryAllAs(javafx.scene.control.Button.class)
+        .forEach(
+            b ->
+                assertThat(
+                        b.getText() + (b.getAccessibleText() == null ? "" : b.getAccessibleText()))
+                    .as("%s", b)
+                    .isNotBlank());
+    for (String id :
+        new String[] {"#picture3d", "#outline", "#findings", "#fall", "#kit", "#deck", "#rain"}) {
+      javafx.scene.Node node = robot.lookup(id).queryAs(javafx.scene.Node.class);
+      assertThat(node.getAccessibleText()).as(id).isNotBlank();
+      assertThat(node.isFocusTraversable()).as(id).isTrue();
+    }
+  }
+}

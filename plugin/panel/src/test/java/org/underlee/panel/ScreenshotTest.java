@@ -1,0 +1,69 @@
+package org.underlee.panel;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Set;
+import javafx.stage.Stage;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.ExtendWith;
+import org.testfx.api.FxRobot;
+import org.testfx.framework.junit5.ApplicationExtension;
+import org.testfx.framework.junit5.Start;
+import org.underlee.panel.model.Item;
+import org.underlee.panel.model.Picture3d;
+import org.underlee.panel.model.Tone;
+
+/** Takes the pictures of the pages; {@code -Dunderlee.rewrite=true} puts them into docs/images. */
+@ExtendWith(ApplicationExtension.class)
+class ScreenshotTest {
+  private Bench bench;
+
+  @Start
+  void start(Stage stage) throws IOException {
+    bench = new Bench(stage);
+  }
+
+  private static Path image(String name) {
+    Path folder =
+        Boolean.getBoolean("underlee.rewrite")
+            ? Bench.ROOT.resolve("docs/images")
+            : Path.of("target/images");
+    return folder.resolve(name + ".png");
+  }
+
+  @Test
+  void everyViewOfTheSamplesCanBeShown(FxRobot robot) throws IOException {
+    bench.shot(robot, image("panel-welcome"));
+    Path pine = bench.sample("pine-deck");
+    robot.interact(() -> bench.host.open(pine));
+    bench.whole();
+    robot.interact(() -> bench.model().select(Set.of(new Item.OfBay("deck-1/field-1", "B6"))));
+    bench.shot(robot, image("panel-pine-deck"));
+    robot.clickOn("#tab-plan");
+    robot.clickOn("#tab-takeoff");
+    bench.shot(robot, image("panel-plan"));
+    robot.clickOn("#tab-section");
+    robot.clickOn("#tab-water");
+    bench.shot(robot, image("panel-section"));
+    robot.interact(() -> bench.model().setTone(Tone.DARK));
+    Path terrace = bench.sample("hillside-terrace");
+    robot.interact(() -> bench.host.open(terrace));
+    bench.whole();
+    robot.clickOn("#tab-picture");
+    robot.clickOn("#tab-findings");
+    robot.interact(() -> bench.model().picture().look(Picture3d.View.FROM_BELOW));
+    bench.shot(robot, image("panel-dark"));
+    robot.clickOn("#tab-section");
+    bench.shot(robot, image("panel-dark-section"));
+    robot.interact(() -> bench.model().setTone(Tone.CONTRAST));
+    Path balcony = bench.sample("harbour-balcony");
+    robot.interact(() -> bench.host.open(balcony));
+    bench.whole();
+    robot.clickOn("#tab-plan");
+    bench.shot(robot, image("panel-contrast"));
+    assertThat(Files.size(image("panel-contrast"))).isGreaterThan(10_000);
+  }
+}

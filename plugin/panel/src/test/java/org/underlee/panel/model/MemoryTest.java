@@ -1,0 +1,73 @@
+package org.underlee.panel.model;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.underlee.units.Lengths.UnitSystem;
+
+class MemoryTest {
+  @TempDir Path folder;
+
+  private final Decisions some =
+      Decisions.FIRST
+          .withKit("rigid-vinyl")
+          .withDeck(Optional.of("deck-2"))
+          .withRunPerFall(OptionalDouble.of(64))
+          .withRain("Mobile, AL")
+          .withService(Path.of("pipes.ifc"))
+          .accepting("net-fall-low: the pans", "seen \"on site\"");
+
+  @Test
+  void decisionsComeBackAsTheyWere() {
+    Path model = Path.of("deck.ifc");
+    new Memory(folder).keep(model, some);
+    assertThat(new Memory(folder).decisions(model)).contains(some);
+    assertThat(new Memory(folder).decisions(Path.of("other.ifc"))).isEmpty();
+  }
+
+  @Test
+  void settingsComeBackAsTheyWere() {
+    Settings settings =
+        Settings.FIRST
+            .withTone(Tone.DARK)
+            .withFontPercent(130)
+            .withUnits(UnitSystem.IMPERIAL)
+            .opened(Path.of("a.ifc"))
+            .opened(Path.of("b.ifc"))
+            .opened(Path.of("a.ifc"))
+            .at(10, 20, 1000, 700);
+    new Memory(folder).keep(settings);
+    assertThat(new Memory(folder).settings()).isEqualTo(settings);
+    assertThat(settings.recent()).hasSize(2);
+    assertThat(settings.recent().get(0)).endsWith("a.ifc");
+  }
+
+  @Test
+  void aFileThatACrashLeftHalfIsNotTakenAndTheOneBeforeStays() throws IOException {
+    Path model = Path.of("deck.ifc");
+    Memory memory = new Memory(folder);
+    memory.keep(model, some);
+    try (Stream<Path> files = Files.list(folder)) {
+      Path kept = files.filter(f -> f.toString().endsWith(".json")).findFirst().orElseThrow();
+      Files.writeString(Path.of(kept + ".new"), "{\"kit\": \"gal");
+      assertThat(memory.decisions(model)).contains(some);
+      Files.writeString(kept, "{\"kit\": \"gal");
+      assertThat(memory.decisions(model)).isEmpty();
+    }
+  }
+
+  @Test
+  void aFolderThatCannotBeWrittenStopsNobody() throws IOException {
+    Path file = Files.writeString(folder.resolve("file"), "in the way");
+    Memory memory = new Memory(file);
+    memory.keep(Path.of("deck.ifc"), some);
+    assertThat(memory.settings()).isEqualTo(Settings.FIRST);
+  }
+}
