@@ -40,6 +40,7 @@ final class Architecture {
     MAY_USE.put("finding", List.of("units"));
     MAY_USE.put("step", List.of("finding"));
     MAY_USE.put("schema", List.of("step", "finding"));
+    MAY_USE.put("ids", List.of("schema", "step", "finding"));
     MAY_USE.put("ifc", List.of("step", "framing", "geom", "units", "finding"));
     MAY_USE.put("framing", List.of("geom", "units", "finding"));
     MAY_USE.put("bay", List.of("framing", "geom", "units", "finding"));
@@ -83,6 +84,7 @@ final class Architecture {
             "takeoff",
             "schema",
             "clash",
+            "ids",
             "check",
             "drainage",
             "layout",
@@ -109,11 +111,20 @@ final class Architecture {
           "Overrides",
           "Checked",
           "WrittenPart",
+          "SchemaChecked",
+          "Resynced",
+          "Decision",
+          "BayChange",
+          "Kind",
+          "MatchedBy",
+          "Parts",
+          "IdsChecked",
           "ModelResult",
           "Outcome",
           "Counts",
           "SchemaChecked",
-          "Coordination");
+          "Coordination",
+          "Counts");
 
   private final String root;
 

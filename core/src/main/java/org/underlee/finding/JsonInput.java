@@ -48,6 +48,15 @@ public final class JsonInput {
     }
   }
 
+  /** A record as JSON in one line, to be read again. */
+  public static String text(Object shape) {
+    try {
+      return STRICT.writeValueAsString(shape);
+    } catch (JsonProcessingException e) {
+      throw new IllegalArgumentException("cannot be written as JSON: " + shape, e);
+    }
+  }
+
   /** Which key is wrong, where the parser came so far: {@code , at values.railLegMm}. */
   private static String at(JsonProcessingException e) {
     if (!(e instanceof JsonMappingException mapping) || mapping.getPath().isEmpty()) {

@@ -203,8 +203,8 @@ public final class BaySection {
     double from = bay.stretch().from();
     double end = from + l.run();
     double below = low - ROW;
-    seat(from + 0.1 * l.run(), l, below);
-    seat(from + 0.88 * l.run(), l, below);
+    seat(from + 0.1 * l.run(), 0.03, l, below);
+    seat(from + 0.88 * l.run(), -0.03, l, below);
     double a = from + 0.38 * l.run();
     double b = from + 0.56 * l.run();
     double y = below - ROW;
@@ -224,13 +224,17 @@ public final class BaySection {
     headroom(end, below - 0.3 * ROW);
   }
 
-  /** The bearing line at a station, from the joist bottom there. */
-  private void seat(double v, FieldLayout l, double textAt) {
+  /**
+   * The bearing line at a station, from the joist bottom there.
+   *
+   * @param aside from the station to the text, which runs on that way
+   */
+  private void seat(double v, double aside, FieldLayout l, double textAt) {
     double seat = l.seatHigh() - l.fall() * v;
     double over = seat - bay.joistBottom(v);
     String words =
         "seat " + length(Math.abs(over)) + (over < 0 ? " below" : " above") + " joist bottom";
-    to.leader(tall(new Vec2(v, seat)), tall(new Vec2(v + 0.03, textAt)), words);
+    to.leader(tall(new Vec2(v, seat)), tall(new Vec2(v + aside, textAt)), words);
   }
 
   private void headroom(double v, double y) {

@@ -5,6 +5,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.CompletableFuture;
@@ -84,7 +85,7 @@ public final class DeckRun {
     return survey(StepFile.of(given, name), request);
   }
 
-  private static Survey survey(StepFile given, SurveyRequest request) {
+  static Survey survey(StepFile given, SurveyRequest request) {
     return survey(given, request, Set.of());
   }
 
@@ -163,12 +164,19 @@ public final class DeckRun {
 
   /** As {@link #design(Survey, Scope, Kit, Storm)}, of parts that are laid out already. */
   public static Design design(Survey survey, Layout layout, Storm storm) {
+    return design(survey, scope, kit, storm, Map.of());
+  }
+
+  /** The same, with more of what is to be kept for a later resync. */
+  static Design design(Survey survey, Scope scope, Kit kit, Storm storm, Map<String, String> kept) {
+    Layout layout = Layouter.layOut(survey.framing().decks(), survey.bays(), scope, kit);
     Takeoff takeoff = TakeoffBuilder.of(layout);
     Provenance provenance =
         new Provenance(
             Version.number(),
             FramingHash.of(survey.bays()),
-            survey.request().assume().map(AssumedJoists::text));
+            survey.request().assume().map(AssumedJoists::text),
+            Decisions.told(survey, scope, storm, kept));
     WriteBack.Written written =
         WriteBack.drained(survey.model(), layout, BillLine.of(takeoff), provenance);
     DrainProof proof = WaterProver.prove(DrainCases.of(survey.bays(), layout));
@@ -187,6 +195,16 @@ public final class DeckRun {
     new SafeSave()
         .drained(
             input, output, false, design.survey().model().step().bytes(), design.written().bytes());
+  }
+
+  /**
+   * Saves the drained model over the input.
+   *
+   * @return the file beside it that keeps what it was
+   */
+  public static Path saveInPlace(Design design, Path input) {
+    byte[] original = design.survey().model().step().bytes();
+    return new SafeSave().inPlace(input, original, design.written().bytes());
   }
 
   /**

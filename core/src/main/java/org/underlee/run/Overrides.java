@@ -10,6 +10,7 @@ import java.util.HashSet;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeMap;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import org.underlee.finding.InputException;
@@ -84,6 +85,14 @@ public record Overrides(String file, Told told) {
           }
         });
     return new Overrides(name, new Told(roles, notFraming, file.outside));
+  }
+
+  /** The file's text again, in one line, the same for the same content. */
+  String text() {
+    Map<String, String> roles = new TreeMap<>();
+    told.roles().forEach((id, role) -> roles.put(id, role.word()));
+    told.notFraming().forEach(id -> roles.put(id, NOT_FRAMING));
+    return JsonInput.text(new OverridesFile(SCHEMA, roles, new TreeMap<>(told.outside())));
   }
 
   private static Role role(String id, String word, String name) {

@@ -7,6 +7,7 @@ import org.underlee.drainage.DrainageRules;
 import org.underlee.finding.Level;
 import org.underlee.finding.Rule;
 import org.underlee.framing.FramingRules;
+import org.underlee.ids.IdsRules;
 import org.underlee.ifc.IfcRules;
 import org.underlee.layout.LayoutRules;
 import org.underlee.schema.SchemaRules;
@@ -61,7 +62,8 @@ public final class Rules {
             LayoutRules.all(),
             Checks.rules(),
             DrainageRules.all(),
-            SchemaRules.all())
+            SchemaRules.all(),
+            IdsRules.all())
         .flatMap(List::stream)
         .toList();
   }

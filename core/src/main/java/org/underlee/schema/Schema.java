@@ -8,6 +8,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -137,7 +138,7 @@ public final class Schema {
     return entities.keySet();
   }
 
-  boolean isEntity(String entity) {
+  public boolean isEntity(String entity) {
     return entities.containsKey(entity);
   }
 
@@ -181,13 +182,31 @@ public final class Schema {
     return List.copyOf(line);
   }
 
-  boolean isA(String entity, String ancestor) {
+  public boolean isA(String entity, String ancestor) {
     return isEntity(entity) && line(entity).contains(ancestor);
   }
 
   /** Explicit attributes in the order of a Part 21 file, those of supertypes first. */
   List<Attribute> attributes(String entity) {
     return explicit.getOrDefault(entity, List.of());
+  }
+
+  /** Names of the explicit attributes of an entity as the file spells them, in their order. */
+  public List<String> attributeNames(String entity) {
+    return attributes(entity).stream().map(a -> spelled(a.name())).toList();
+  }
+
+  /** Whether Part 21 has {@code *} for an attribute. */
+  public boolean isDerived(String entity, String attribute) {
+    return derived(entity, attribute.toUpperCase(Locale.ROOT)).isPresent();
+  }
+
+  /** The defined type or entity of an attribute, in upper case, where it is one. */
+  public Optional<String> typeOf(String entity, int attribute) {
+    List<Attribute> all = attributes(entity);
+    return attribute < all.size() && all.get(attribute).type() instanceof ExpressType.Named n
+        ? Optional.of(n.name())
+        : Optional.empty();
   }
 
   /** How an attribute is derived, where it is. */

@@ -75,11 +75,11 @@ final class Tokens {
     return next().text();
   }
 
-  /** Each word as it is written first, by its upper case. */
+  /** Each word as it is written first, in capitals only where it is never written otherwise. */
   Map<String, String> spellings() {
     return tokens.stream()
         .filter(t -> t.kind() == Token.Kind.WORD)
-        .collect(Collectors.toMap(Token::text, Token::spelled, (first, later) -> first));
+        .collect(Collectors.toMap(Token::text, Token::spelled, (a, b) -> a.equals(a.toUpperCase(Locale.ROOT)) ? b : a));
   }
 
   /** Steps over everything through a token. */

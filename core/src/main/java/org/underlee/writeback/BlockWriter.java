@@ -20,7 +20,7 @@ final class BlockWriter {
   private final Map<String, PlacedPart> parts = new LinkedHashMap<>();
 
   BlockWriter(Host host, Provenance provenance) {
-    this.draft = new Draft(host);
+    this.draft = new Draft(host, provenance);
     this.provenance = provenance;
   }
 

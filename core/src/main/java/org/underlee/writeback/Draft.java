@@ -15,10 +15,11 @@ final class Draft {
   private final Set<String> used = new HashSet<>();
   private final Value ownerHistory;
 
-  Draft(Host host) {
+  Draft(Host host, Provenance provenance) {
     this.host = host;
     this.out = new InstanceWriter(host.highestId());
-    this.ids = new GlobalIds(host.projectGlobalId());
+    this.ids =
+        new GlobalIds(provenance.told().getOrDefault(Provenance.PROJECT, host.projectGlobalId()));
     this.ownerHistory = ifc2x3() ? host.ownerHistory().orElseGet(this::ownHistory) : Value.UNSET;
   }
 

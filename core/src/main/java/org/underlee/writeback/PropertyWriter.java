@@ -48,6 +48,7 @@ final class PropertyWriter {
         from.assumed()
             .map(joists -> made.with("AssumedFraming", "IfcText", Value.text(joists)))
             .orElse(made);
+    from.told().forEach((name, text) -> set.with(name, "IfcText", Value.text(text)));
     definitions.attach(assembly, field.field(), "assembly", set);
   }
 

@@ -1,11 +1,39 @@
 package org.underlee.writeback;
 
+import java.util.Collections;
+import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
 
 /**
  * What made an assembly, besides its kit, so that it can be made again.
  *
  * @param framingHash of the framing that was read: tells when the designer has changed it
  * @param assumed the joists that the user let the program assume where the model has a slab only
+ * @param told what else the user decided, by the name of the property that keeps it
  */
-public record Provenance(String programVersion, String framingHash, Optional<String> assumed) {}
+public record Provenance(
+    String programVersion, String framingHash, Optional<String> assumed, Map<String, String> told) {
+  /** The rain that the user named, where it is not the usual one. */
+  public static final String RAIN = "Rain";
+
+  /** What the user set right in the file beside the model. */
+  public static final String OVERRIDES = "Overrides";
+
+  /** The one deck that the user asked for. */
+  public static final String DECK = "Deck";
+
+  /** Names that a resync kept in place of those that a survey counts out. */
+  public static final String NAMES = "KeptNames";
+
+  /** The GlobalId of the project that the GlobalIds derive from, where it is an older export's. */
+  public static final String PROJECT = "ProjectBefore";
+
+  public Provenance {
+    told = Collections.unmodifiableMap(new TreeMap<>(told));
+  }
+
+  public Provenance(String programVersion, String framingHash, Optional<String> assumed) {
+    this(programVersion, framingHash, assumed, Map.of());
+  }
+}

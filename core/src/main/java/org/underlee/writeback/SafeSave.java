@@ -38,6 +38,25 @@ public final class SafeSave {
   }
 
   /**
+   * Saves a drained model over the file that it was read from, whose bytes are first kept beside it
+   * in a file with {@code .bak} after its name; an older such file is replaced.
+   *
+   * @return the file that keeps them
+   * @throws NotWrittenException when anything at all is wrong; the input is then as it was
+   */
+  public Path inPlace(Path input, byte[] original, byte[] drained) {
+    Path backup = input.resolveSibling(input.getFileName() + ".bak");
+    try {
+      plain(input, backup, false, disk.read(input));
+    } catch (IOException e) {
+      String advice = "Check the disk and the rights to its folder.";
+      throw new NotWrittenException(backup + " was not written: " + words(e), advice, e);
+    }
+    drained(input, input, true, original, drained);
+    return backup;
+  }
+
+  /**
    * Saves bytes that need no check but that they are all there.
    *
    * @throws NotWrittenException as above

@@ -11,7 +11,7 @@ import org.underlee.step.StepFile;
 /** Takes our block out of a drained model, which leaves the designer's file, byte for byte. */
 public final class Strip {
   /** The property set that every assembly of ours carries. */
-  static final String LAYOUT_SET = "Underlee_Layout";
+  public static final String LAYOUT_SET = "Underlee_Layout";
 
   /** In the marks and in the name of the property set. */
   private static final String IN_ALL_OF_OURS = "Underlee";

@@ -174,4 +174,57 @@ class SafeSaveTest {
         .isInstanceOf(NotWrittenException.class)
         .hasMessageContaining("no/such/deck.ifc was not written");
   }
+
+  /** The disk is full after so many bytes. */
+  private record Full(FileActions real, int bytes) implements FileActions {
+    @Override
+    public void create(Path file, byte[] all) throws IOException {
+      real.create(file, java.util.Arrays.copyOf(all, bytes));
+      throw new IOException("no space left after " + bytes + " bytes");
+    }
+
+    @Override
+    public void force(Path file) throws IOException {
+      real.force(file);
+    }
+
+    @Override
+    public byte[] read(Path file) throws IOException {
+      return real.read(file);
+    }
+
+    @Override
+    public void move(Path from, Path to) throws IOException {
+      real.move(from, to);
+    }
+
+    @Override
+    public void deleteIfThere(Path file) throws IOException {
+      real.deleteIfThere(file);
+    }
+  }
+
+  @Test
+  void aDiskThatIsFullAfterAnyNumberOfBytesLeavesTheTargetAsItWas() throws IOException {
+    int step = DRAINED.length / 50;
+    for (int bytes = 0; bytes < DRAINED.length; bytes += step) {
+      SafeSave save = new SafeSave(new Full(FileActions.onDisk(), bytes));
+      assertThatThrownBy(() -> save.drained(input, target, false, ORIGINAL, DRAINED))
+          .isInstanceOf(NotWrittenException.class);
+      assertThatThrownBy(() -> save.inPlace(input, ORIGINAL, DRAINED))
+          .isInstanceOf(NotWrittenException.class);
+      assertThat(target).hasBinaryContent(OLD);
+      assertThat(input).hasBinaryContent(ORIGINAL);
+      assertThat(names()).containsExactly("deck.drained.ifc", "deck.ifc");
+    }
+  }
+
+  @Test
+  void inPlaceKeepsWhatItWasBesideIt() throws IOException {
+    Path backup = new SafeSave().inPlace(input, ORIGINAL, DRAINED);
+    assertThat(backup).hasFileName("deck.ifc.bak").hasBinaryContent(ORIGINAL);
+    assertThat(input).hasBinaryContent(DRAINED);
+    new SafeSave().inPlace(input, ORIGINAL, DRAINED);
+    assertThat(backup).hasBinaryContent(DRAINED);
+  }
 }

@@ -33,6 +33,11 @@ final class DesignCommand implements Callable<Integer> {
       description = "The drained copy; <name>.drained.ifc beside the model when not given.")
   Optional<Path> out = Optional.empty();
 
+  @Option(
+      names = "--in-place",
+      description = "Write over the model itself; what it was is kept beside it as <name>.bak.")
+  boolean inPlace;
+
   @Mixin KitOption kit = new KitOption();
 
   @Option(
@@ -62,6 +67,7 @@ final class DesignCommand implements Callable<Integer> {
   @Override
   public Integer call() {
     takeoff.ifPresent(f -> Output.requireTakeoffFormat(model, f));
+    requireOneTarget();
     picture.requireKnown(model);
     DeckRun.requireWritable(model.file);
     Survey survey = model.survey();
@@ -70,13 +76,31 @@ final class DesignCommand implements Callable<Integer> {
       explain(design, explain.get());
       return ExitCode.CLEAN;
     }
-    Path target = out.orElseGet(this::beside);
-    DeckRun.save(design, model.file, target);
+    Path target = save(design);
     takeoff.ifPresent(f -> Output.takeoff(model, f, design));
     picture.draw(model, survey, Optional.of(design.layout()));
     model.print(model.json ? DesignJson.write(design) : text(design));
     model.say(outcome(design, target));
     return model.report(design.findings(), model.unitsFor(design.survey()));
+  }
+
+  private void requireOneTarget() {
+    if (inPlace
+        && (out.isPresent() || ModelOptions.ending(model.file, List.of(".ifc")).isEmpty())) {
+      throw new ParameterException(
+          model.spec.commandLine(), "--in-place goes with an .ifc file, and without --out");
+    }
+  }
+
+  private Path save(Design design) {
+    if (inPlace) {
+      Path backup = DeckRun.saveInPlace(design, model.file);
+      model.say("Kept what it was as " + backup + ".");
+      return model.file;
+    }
+    Path target = out.orElseGet(this::beside);
+    DeckRun.save(design, model.file, target);
+    return target;
   }
 
   private String text(Design design) {

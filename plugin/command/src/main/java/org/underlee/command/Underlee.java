@@ -24,6 +24,7 @@ import picocli.CommandLine.ParseResult;
       StripCommand.class,
       PacketCommand.class,
       OpenCommand.class,
+      ResyncCommand.class,
       BatchCommand.class,
       CompletionCommand.class
     })

@@ -60,6 +60,7 @@ class DocumentedCommandsTest {
         "how-to/look-before-you-start.md",
         "how-to/hand-over-quantities.md",
         "how-to/replace-or-remove-the-assembly.md",
+        "how-to/a-new-export-came.md",
         "how-to/many-models.md",
         "how-to/check-by-the-standard.md",
         "how-to/bad-files.md");
@@ -143,6 +144,10 @@ class DocumentedCommandsTest {
     Files.writeString(
         folder.resolve("no-profile.ifc"),
         deck.replaceFirst("IFCEXTRUDEDAREASOLID\\(#[0-9]+", "IFCEXTRUDEDAREASOLID(#999999"));
+    // Half an inch to the right, in feet.
+    Files.writeString(
+        folder.resolve("pine-deck.new.ifc"),
+        deck.replace("((2.666666666667,", "((2.708333333333,"));
     drainedFiles();
     kits();
     try (InputStream schema = Underlee.class.getResourceAsStream("/schema/IFC4_ADD2.exp")) {

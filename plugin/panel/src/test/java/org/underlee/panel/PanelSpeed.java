@@ -19,7 +19,7 @@ import org.underlee.panel.view.FileAsk;
 import org.underlee.panel.view.PanelWindow;
 
 /**
- * Prints how fast the panel follows: {@code PanelSpeed MODEL} opens a model, then drags the fall
+ * Prints how fast the panel follows: {@code PanelSpeed$Start MODEL} opens a model, then drags the fall
  * for ten seconds as fast as the panel shows it.
  */
 public final class PanelSpeed extends Application {
@@ -31,8 +31,13 @@ public final class PanelSpeed extends Application {
   private final CountDownLatch firstPicture = new CountDownLatch(1);
   private final CountDownLatch whole = new CountDownLatch(1);
 
-  public static void main(String[] args) {
-    launch(PanelSpeed.class, args);
+  /** The class to start: JavaFX refuses one that is an application itself on the class path. */
+  public static final class Start {
+    private Start() {}
+
+    public static void main(String[] args) {
+      launch(PanelSpeed.class, args);
+    }
   }
 
   @Override
