@@ -1,9 +1,5 @@
 package org.underlee.check;
 
-import static org.underlee.kit.DrainValue.DOWNSPOUT_DIAMETER;
-import static org.underlee.kit.DrainValue.GUTTER_DEPTH;
-import static org.underlee.kit.DrainValue.GUTTER_WIDTH;
-
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -11,26 +7,20 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.underlee.bay.Bay;
-import org.underlee.drainage.flow.CapacityData;
-import org.underlee.drainage.flow.GutterRun;
-import org.underlee.drainage.flow.Inflow;
-import org.underlee.drainage.flow.Opening;
-import org.underlee.drainage.flow.Outlet;
-import org.underlee.drainage.flow.ProofData;
-import org.underlee.drainage.flow.Rater;
+import org.underlee.drainage.OutletShare;
 import org.underlee.drainage.flow.Rating;
 import org.underlee.drainage.flow.Storm;
-import org.underlee.drainage.flow.Trough;
 import org.underlee.finding.Finding;
 import org.underlee.finding.Finding.Measure;
 import org.underlee.finding.Fix;
 import org.underlee.finding.Level;
 import org.underlee.finding.Rule;
-import org.underlee.kit.Items;
+import org.underlee.geom.Interval;
+import org.underlee.layout.GutterCapacity;
 import org.underlee.layout.Link;
 import org.underlee.layout.PartKind;
-import org.underlee.units.Lengths;
 import org.underlee.units.Lengths.UnitSystem;
 import org.underlee.units.Quantity;
 import org.underlee.units.Quantity.Kind;
@@ -38,9 +28,8 @@ import org.underlee.units.Words;
 
 /**
  * What gutter, outlet and downspout carry, against a heavy burst of rain, by every method that the
- * program knows; the least of the accepted ones decides. Each piece of gutter takes its share of
- * the served bays' area by its length, and is taken as level: its small fall is kept in hand for
- * dirt.
+ * program knows; the least of the accepted ones decides. Each bay's water comes in where the bay
+ * is.
  */
 public final class Capacity implements Check {
   static final Rule GUTTER =
@@ -57,8 +46,6 @@ public final class Capacity implements Check {
           "The least of the accepted methods in docs/reference/rain-and-capacities.md",
           "An outlet or its downspout carries less than the rain that must be reckoned with.");
 
-  private static final double LEVEL = 0;
-
   @Override
   public List<Rule> rules() {
     return List.of(GUTTER, DOWNSPOUT);
@@ -67,12 +54,10 @@ public final class Capacity implements Check {
   @Override
   public Answer of(CheckInput input) {
     Storm storm = input.storm();
-    Rater rater =
-        new Rater(
-            CapacityData.builtIn(), input.data().get(ProofData.Key.FREEBOARD_MM) * Lengths.MM);
+    GutterInRain rain = new GutterInRain(storm, input.data());
     List<Finding> found = new ArrayList<>();
     for (Assembled f : input.fields()) {
-      List<Rating> ratings = ratings(f, input, rater);
+      List<Rating> ratings = ratings(f, input, rain);
       worst(ratings, p -> p == Rating.Part.GUTTER)
           .ifPresent(r -> found.add(finding(f, GUTTER, "the gutter", r, storm)));
       worst(ratings, p -> p != Rating.Part.GUTTER)
@@ -97,44 +82,44 @@ public final class Capacity implements Check {
         .max(Comparator.comparingDouble(Rating::use));
   }
 
-  private static List<Rating> ratings(Assembled f, CheckInput input, Rater rater) {
-    double area = f.served().stream().mapToDouble(b -> area(f, b)).sum();
-    double whole = f.all(PartKind.GUTTER).mapToDouble(p -> p.part().length()).sum();
-    if (!(area > 0 && whole > 0)) {
-      return List.of();
-    }
-    Opening spout =
-        new Opening.Round(
-            f.kit().get(DOWNSPOUT_DIAMETER) - 2 * f.kit().item(Items.DOWNSPOUT).thickness());
-    double perMetre = input.storm().flow(area) / whole;
-    double roughness = input.data().get(ProofData.Key.ROUGHNESS_SMOOTH);
+  private static List<Rating> ratings(Assembled f, CheckInput input, GutterInRain rain) {
     return f.all(PartKind.OUTLET)
-        .map(o -> into(f, o.part().id()))
-        .filter(arms -> !arms.isEmpty())
         .flatMap(
-            arms ->
-                rater.rate(gutter(f, arms, spout, perMetre, roughness), spout).ratings().stream())
+            o -> {
+              Interval stretch = into(f, o.part().id());
+              return stretch.isEmpty() || !(stretch.length() > 0)
+                  ? Stream.of()
+                  : rain
+                      .ratings(
+                          f.kit(), stretch, middle(o), shares(f, input, o.part().id(), stretch))
+                      .stream();
+            })
         .toList();
   }
 
-  /**
-   * The gutter that runs into one outlet.
-   *
-   * @param arms lengths of its pieces, from both sides
-   * @param perMetre what drips into each metre, m³/s
-   * @param roughness Manning's n
-   */
-  private static GutterRun gutter(
-      Assembled f, List<Double> arms, Opening spout, double perMetre, double roughness) {
-    double thick = f.kit().item(Items.GUTTER).thickness();
-    double length = arms.stream().mapToDouble(Double::doubleValue).sum();
-    return new GutterRun(
-        length,
-        Trough.box(f.kit().get(GUTTER_WIDTH) - 2 * thick, f.kit().get(GUTTER_DEPTH) - thick),
-        LEVEL,
-        roughness,
-        List.of(new Inflow(0, length, perMetre * length)),
-        List.of(Outlet.hole(arms.size() > 1 ? arms.get(0) : 0, spout)));
+  private static double middle(Placed part) {
+    return (part.box().min().x() + part.box().max().x()) / 2;
+  }
+
+  /** What reaches the outlet from each bay by the proof, or where there is none, by the plan. */
+  private static List<GutterCapacity.Share> shares(
+      Assembled f, CheckInput input, String outlet, Interval stretch) {
+    Optional<OutletShare> proved =
+        input.proved().stream().filter(s -> s.outlet().equals(outlet)).findFirst();
+    List<GutterCapacity.Share> shares = new ArrayList<>();
+    for (Bay bay : f.served()) {
+      double low = bay.stretch().to();
+      Interval whole = new Interval(bay.left().centre(low), bay.right().centre(low));
+      Interval own = whole.meet(stretch);
+      if (!own.isEmpty() && own.length() > 0) {
+        double area =
+            proved
+                .map(p -> p.bays().getOrDefault(bay.id(), 0.0))
+                .orElse(area(f, bay) * own.length() / whole.length());
+        shares.add(new GutterCapacity.Share(own, area));
+      }
+    }
+    return shares;
   }
 
   private static double area(Assembled f, Bay bay) {
@@ -144,8 +129,8 @@ public final class Capacity implements Check {
     return (bay.right().centre(v) - bay.left().centre(v)) * run;
   }
 
-  /** Lengths of the pieces of gutter that run into an outlet. */
-  private static List<Double> into(Assembled f, String outlet) {
+  /** Along the gutter, what runs into an outlet; empty when nothing does. */
+  private static Interval into(Assembled f, String outlet) {
     Set<String> from =
         f.layout().links().stream()
             .filter(l -> l.to().equals(outlet))
@@ -153,8 +138,9 @@ public final class Capacity implements Check {
             .collect(Collectors.toSet());
     return f.all(PartKind.GUTTER)
         .filter(g -> from.contains(g.part().id()))
-        .map(g -> g.part().length())
-        .toList();
+        .map(g -> new Interval(g.box().min().x(), g.box().max().x()))
+        .reduce(Interval::join)
+        .orElse(new Interval(0, -1));
   }
 
   private static Finding finding(Assembled f, Rule rule, String what, Rating r, Storm storm) {

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import org.underlee.bay.FieldBays;
+import org.underlee.drainage.OutletShare;
 import org.underlee.drainage.flow.ProofData;
 import org.underlee.drainage.flow.Storm;
 import org.underlee.framing.BuildingElement;
@@ -15,6 +16,7 @@ import org.underlee.layout.Layout;
  *
  * @param elements everything in the model that stands near the framing
  * @param storm the rain that must be carried away
+ * @param proved what reaches each outlet, where the water has been followed
  * @param data numbers that several checks share, each with its source
  */
 public record CheckInput(
@@ -22,19 +24,25 @@ public record CheckInput(
     List<BuildingElement> elements,
     Layout layout,
     Storm storm,
+    List<OutletShare> proved,
     ProofData data) {
   public CheckInput {
+    proved = List.copyOf(proved);
     fields = List.copyOf(fields);
     elements = List.copyOf(elements);
   }
 
   public static CheckInput of(
-      List<FieldBays> bays, List<BuildingElement> elements, Layout layout, Storm storm) {
+      List<FieldBays> bays,
+      List<BuildingElement> elements,
+      Layout layout,
+      Storm storm,
+      List<OutletShare> proved) {
     List<Assembled> fields =
         layout.fields().stream()
             .flatMap(f -> bays(bays, f).map(b -> Assembled.of(f, b, layout.kit())).stream())
             .toList();
-    return new CheckInput(fields, elements, layout, storm, ProofData.builtIn());
+    return new CheckInput(fields, elements, layout, storm, proved, ProofData.builtIn());
   }
 
   private static Optional<FieldBays> bays(List<FieldBays> all, FieldLayout field) {

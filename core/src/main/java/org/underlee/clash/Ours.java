@@ -61,7 +61,7 @@ public record Ours(
       case PAN, SIDE_RAIL, HEAD_RAIL, PLY_STRIP, COLLAR_PIECE, SADDLE, TAPE -> true;
       case MEMBRANE, CAP_STRIP -> true;
       case SHEET, BATTEN, BATTEN_HANGER -> false;
-      case GUTTER, OUTLET, END_CAP, HANGER, DOWNSPOUT, ELBOW, STRAP, FASTENER -> false;
+      case GUTTER, FLASHING, OUTLET, END_CAP, HANGER, DOWNSPOUT, ELBOW, STRAP, FASTENER -> false;
     };
   }
 

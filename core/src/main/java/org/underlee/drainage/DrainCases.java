@@ -89,15 +89,17 @@ public final class DrainCases {
     return Optional.of(SHEDS.contains(kind) ? Kind.JOIST : FITTINGS.getOrDefault(kind, Kind.SHEET));
   }
 
-  /** Joists, what bounds them, and what stands between them; drop beams are below all parts. */
+  /** Joists, what bounds and carries them, posts, and what stands between them. */
   private static Stream<Member> framing(FieldBays bays) {
     Field field = bays.field();
     Stream<Member> joists = field.lines().stream().flatMap(l -> l.plies().stream());
     Stream<Member> ends =
-        Stream.concat(field.high().stream(), field.low().stream()).map(Support::member);
+        Stream.of(field.high(), field.low(), field.dropBeams())
+            .flatMap(List::stream)
+            .map(Support::member);
     Stream<Member> blocks =
         bays.bays().stream().flatMap(b -> b.blocking().stream()).map(Block::member);
-    return Stream.of(joists, ends, blocks).flatMap(s -> s);
+    return Stream.of(joists, ends, field.posts().stream(), blocks).flatMap(s -> s);
   }
 
   private static Catchment catchment(Bay bay) {

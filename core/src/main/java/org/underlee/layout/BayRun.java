@@ -15,8 +15,14 @@ record BayRun(Bay bay, double lowFace, Kit kit) {
     return lowFace - bay.stretch().from();
   }
 
+  /** Where the pan's head is. */
   double start() {
     return bay.stretch().from() + Ends.of(kit).head();
+  }
+
+  /** Rails and strips begin at the face itself, or a joist's water would run past their ends. */
+  double railStart() {
+    return bay.stretch().from();
   }
 
   double railLength() {
@@ -28,7 +34,7 @@ record BayRun(Bay bay, double lowFace, Kit kit) {
   }
 
   double railEnd() {
-    return stationAt(railLength());
+    return railStart() + railLength() * cosine();
   }
 
   double panEnd() {

@@ -91,9 +91,10 @@ final class DownspoutBuilder {
                 List.of(
                     tube(outlet.u(), line.middle(), floor - OUTLET_TUBE, OUTLET_TUBE, radius, t)))
             .derived(reckoning.outlet()),
-        outlet.post().isPresent()
-            ? "beside a post, to fix the downspout to"
-            : "near the gutter's end; no post was found to fix the downspout to");
+        (outlet.post().isPresent()
+                ? "beside a post, to fix the downspout to"
+                : "near the gutter's end; no post was found to fix the downspout to")
+            + line.countWhy());
   }
 
   private void down(GutterLine.Outlet outlet, double floor, Part tube, int ordinal) {

@@ -30,13 +30,20 @@ final class FieldLayouter {
 
   private final FieldBays bays;
   private final Kit kit;
+  private final GutterCapacity capacity;
   private final Wishes wishes;
   private final Assembly assembly;
   private final PartNames names;
   private final List<Finding> findings;
 
   private FieldLayouter(
-      FieldBays bays, Kit kit, Wishes wishes, int number, List<Finding> findings) {
+      FieldBays bays,
+      Kit kit,
+      GutterCapacity capacity,
+      Wishes wishes,
+      int number,
+      List<Finding> findings) {
+    this.capacity = capacity;
     this.bays = bays;
     this.wishes = wishes;
     this.kit = kit;
@@ -48,13 +55,20 @@ final class FieldLayouter {
   /**
    * The assembly for one field.
    *
+   * @param capacity what a gutter carries of the rain
    * @param number of the field in the model, from 1
    * @param findings where what is noticed is added
    * @return empty when no bay of the field can be served; a finding says why
    */
   static Optional<FieldLayout> layOut(
-      String deck, FieldBays bays, Kit kit, Wishes wishes, int number, List<Finding> findings) {
-    return new FieldLayouter(bays, kit, wishes, number, findings).layOut(deck);
+      String deck,
+      FieldBays bays,
+      Kit kit,
+      GutterCapacity capacity,
+      Wishes wishes,
+      int number,
+      List<Finding> findings) {
+    return new FieldLayouter(bays, kit, capacity, wishes, number, findings).layOut(deck);
   }
 
   private Optional<FieldLayout> layOut(String deck) {
@@ -72,7 +86,7 @@ final class FieldLayouter {
   }
 
   private FieldLayout built(String deck, FieldPlan plan) {
-    GutterLine line = GutterLine.of(plan, assembly.lowest(plan));
+    GutterLine line = GutterLine.of(plan, assembly.lowest(plan), capacity);
     double ground = ground();
     List<Part> gutters = new GutterBuilder(plan, names, line).parts();
     DownspoutBuilder spouts = new DownspoutBuilder(plan, names, line, ground).build(gutters);

@@ -24,7 +24,7 @@ final class GutterBuilder {
   /** Width of a hanger's strap, and how far its leg reaches along the face it is fixed to. */
   static final double STRAP = 0.025;
 
-  private static final double STRAP_LEG = 0.06;
+  static final double STRAP_LEG = 0.06;
 
   /** Kept between a hanger and what stands beside it: room for a rail's leg. */
   private static final double BESIDE = 0.005;
@@ -33,6 +33,7 @@ final class GutterBuilder {
   private final PartNames names;
   private final GutterLine line;
   private final Kit kit;
+  private final BackFlashing flashing;
   private int caps;
   private int hangers;
 
@@ -44,6 +45,7 @@ final class GutterBuilder {
     this.names = names;
     this.line = line;
     this.kit = plan.kit();
+    this.flashing = new BackFlashing(plan, line);
   }
 
   /** The piece that falls to an outlet from one side. */
@@ -70,6 +72,10 @@ final class GutterBuilder {
     }
     pieces.forEach(p -> parts.add(cap(p)));
     pieces.forEach(p -> parts.addAll(hangers(p)));
+    FlashingBuilder flashings = new FlashingBuilder(plan, names, line, flashing);
+    if (BackFlashing.isIn(kit)) {
+      pieces.forEach(p -> parts.addAll(flashings.parts(p, frame(p))));
+    }
     return parts;
   }
 
@@ -150,7 +156,7 @@ final class GutterBuilder {
   private double clear(Piece piece, double u) {
     Interval gutter = piece.outlet().stretch();
     List<Double> choices = new ArrayList<>(List.of(u));
-    List<Interval> taken = taken(line.rimAt(u, piece.outlet()));
+    List<Interval> taken = taken();
     placed.forEach(p -> taken.add(new Interval(p - STRAP - BESIDE, p + STRAP + BESIDE)));
     taken.forEach(t -> choices.addAll(List.of(t.from(), t.to())));
     double chosen =
@@ -164,10 +170,10 @@ final class GutterBuilder {
   }
 
   /** Where a hanger's middle must not be: at joists that its leg rises between, and at posts. */
-  private List<Interval> taken(double rim) {
+  private List<Interval> taken() {
     double reach = STRAP / 2 + BESIDE;
     List<Interval> taken = new ArrayList<>();
-    if (plan.lowEnd().heights().from() > rim - STRAP_LEG) {
+    if (line.strapsTurnUp()) {
       for (JoistLine joist : plan.bays().field().lines()) {
         double v = line.face();
         taken.add(new Interval(joist.left().at(v) - reach, joist.right().at(v) + reach));
@@ -205,12 +211,12 @@ final class GutterBuilder {
     double t = kit.item(Items.HANGER).thickness();
     double rim = line.rimAt(u - STRAP / 2, piece.outlet());
     double other = line.rimAt(u + STRAP / 2, piece.outlet());
-    double w = Math.max(rim, other);
+    double w = Math.max(rim, other) + line.lift();
     double front = line.back() - kit.get(GUTTER_WIDTH);
-    Outline across = Outline.rectangle(u - STRAP / 2, front, u + STRAP / 2, line.face() - t);
+    double face = line.face() - (flashing.isBehindLegs() ? flashing.thickness() : 0);
+    Outline across = Outline.rectangle(u - STRAP / 2, front, u + STRAP / 2, face - t);
     Interval leg = leg(w, t);
-    Transform upright =
-        new Transform(new Vec3(0, line.face(), 0), Vec3.X, Vec3.Z, Vec3.Y.negated());
+    Transform upright = new Transform(new Vec3(0, face, 0), Vec3.X, Vec3.Z, Vec3.Y.negated());
     Outline legOutline = Outline.rectangle(u - STRAP / 2, leg.from(), u + STRAP / 2, leg.to());
     List<Extrusion> bodies =
         List.of(
@@ -228,7 +234,7 @@ final class GutterBuilder {
   /** Down the face where it reaches below the rim, else up to it. */
   private Interval leg(double w, double t) {
     Interval face = plan.lowEnd().heights();
-    return face.from() <= w - STRAP_LEG
+    return !line.strapsTurnUp()
         ? new Interval(w + t - STRAP_LEG, w + t)
         : new Interval(w, Math.max(w, face.from()) + STRAP_LEG);
   }

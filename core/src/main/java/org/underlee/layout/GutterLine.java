@@ -11,6 +11,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.DoubleStream;
 import java.util.stream.Stream;
 import org.underlee.framing.Member;
 import org.underlee.geom.Interval;
@@ -24,9 +25,17 @@ import org.underlee.kit.Kit;
  *
  * @param face station of the face behind it
  * @param highRim height of the rim at the gutter's highest points
+ * @param lift how far the hangers' straps lie above the rim
  * @param outlets from low u to high u; each gutter piece falls to one of them
+ * @param countWhy why there are so many, where the rain asks for them
  */
-record GutterLine(FieldPlan plan, double face, double highRim, List<Outlet> outlets) {
+record GutterLine(
+    FieldPlan plan,
+    double face,
+    double highRim,
+    double lift,
+    List<Outlet> outlets,
+    String countWhy) {
   /** An outlet keeps this far from the gutter's ends. */
   private static final double FROM_END = 0.1;
 
@@ -48,13 +57,21 @@ record GutterLine(FieldPlan plan, double face, double highRim, List<Outlet> outl
 
   /**
    * @param lowest height of the lowest place that water drips from
+   * @param capacity what a gutter carries of the rain
    */
-  static GutterLine of(FieldPlan plan, double lowest) {
+  static GutterLine of(FieldPlan plan, double lowest, GutterCapacity capacity) {
     double face = face(plan);
     Interval across = across(plan, face);
-    List<Outlet> outlets =
-        GutterStretches.of(plan, face, across).stream().map(s -> outlet(plan, face, s)).toList();
-    return new GutterLine(plan, face, rim(plan, lowest), outlets);
+    OutletCount count = OutletCount.of(plan, face, across, capacity);
+    List<Outlet> outlets = count.outlets();
+    double rim = rim(plan, lowest);
+    double reach = outlets.stream().mapToDouble(Outlet::reach).max().orElse(0);
+    double lift = turnUp(plan, rim) ? BackFlashing.lift(plan, face - back(plan, face), reach) : 0;
+    return new GutterLine(plan, face, rim - lift, lift, outlets, count.why());
+  }
+
+  private static boolean turnUp(FieldPlan plan, double rim) {
+    return plan.lowEnd().heights().from() > rim - GutterBuilder.STRAP_LEG;
   }
 
   /** Station of the face behind the gutter: the nearest to the house of those in served bays. */
@@ -77,17 +94,12 @@ record GutterLine(FieldPlan plan, double face, double highRim, List<Outlet> outl
   /** Below what drips, and below the joists, with room for the hanger straps. */
   private static double rim(FieldPlan plan, double lowest) {
     Kit kit = plan.kit();
-    double joists =
-        plan.served().stream()
-            .flatMap(r -> Stream.of(r.bay().left(), r.bay().right()))
-            .mapToDouble(l -> l.bottom().at(l.stretch().to()) - kit.get(CLEARANCE_ABOVE))
-            .min()
-            .orElseThrow();
+    double joists = joistsAbove(plan).map(w -> w - kit.get(CLEARANCE_ABOVE)).min().orElseThrow();
     return Math.min(lowest, joists) - kit.get(DRIP_CLEARANCE) - kit.item(Items.HANGER).thickness();
   }
 
   /** Beside the post that stands nearest to an end; without posts, near the far end. */
-  private static Outlet outlet(FieldPlan plan, double face, Interval stretch) {
+  static Outlet outlet(FieldPlan plan, double face, Interval stretch) {
     Interval allowed = new Interval(stretch.from() + FROM_END, stretch.to() - FROM_END);
     double off = plan.kit().get(DOWNSPOUT_DIAMETER) / 2 + plan.kit().get(DOWNSPOUT_OFF_POST);
     List<Outlet> choices = new ArrayList<>();
@@ -107,15 +119,44 @@ record GutterLine(FieldPlan plan, double face, double highRim, List<Outlet> outl
         .orElse(new Outlet(allowed.to(), stretch, Optional.empty()));
   }
 
+  /** Whether another stretch of gutter begins within a distance of an end. */
+  boolean goesOn(double end, double within) {
+    return outlets.stream()
+            .flatMap(o -> Stream.of(o.stretch().from(), o.stretch().to()))
+            .filter(u -> Math.abs(u - end) <= within * (1 + 1e-6))
+            .count()
+        > 1;
+  }
+
   double middle() {
     return back() - plan.kit().get(GUTTER_WIDTH) / 2;
   }
 
   /** Clear of the face, and of posts that stand out from it. */
   double back() {
+    return back(plan, face);
+  }
+
+  private static double back(FieldPlan plan, double face) {
     double posts =
         postsBeside(plan, face).map(s -> s.along().from()).min(Double::compare).orElse(face);
     return Math.min(face, posts) - plan.kit().get(GUTTER_BACK_GAP);
+  }
+
+  /** Whether the hangers' straps turn up the face, for want of face below the rim. */
+  boolean strapsTurnUp() {
+    return turnUp(plan, highRim + lift);
+  }
+
+  /** The lowest underside of the joists at the gutter. */
+  double lowestJoist() {
+    return joistsAbove(plan).min().orElseThrow();
+  }
+
+  private static DoubleStream joistsAbove(FieldPlan plan) {
+    return plan.served().stream()
+        .flatMap(r -> Stream.of(r.bay().left(), r.bay().right()))
+        .mapToDouble(l -> l.bottom().at(l.stretch().to()));
   }
 
   /** Plans of the posts that stand under the low-end line. */

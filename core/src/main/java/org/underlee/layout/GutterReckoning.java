@@ -36,7 +36,7 @@ record GutterReckoning(FieldPlan plan, GutterLine line) {
   }
 
   /** From a gutter's end under the outer served joist to its outlet, level. */
-  private Reckoning level(GutterBuilder.Piece piece) {
+  Reckoning level(GutterBuilder.Piece piece) {
     List<BuildingElement> from = new ArrayList<>();
     from.add(RunReckoning.element(plan.served().get(0).bay().left()));
     from.add(RunReckoning.element(plan.served().get(plan.served().size() - 1).bay().right()));
@@ -53,7 +53,7 @@ record GutterReckoning(FieldPlan plan, GutterLine line) {
   private Derivation rim(GutterBuilder.Piece piece) {
     Kit kit = plan.kit();
     double strap = kit.item(Items.HANGER).thickness();
-    double highest = line.highRim() + kit.get(DRIP_CLEARANCE) + strap;
+    double highest = line.highRim() + line.lift() + kit.get(DRIP_CLEARANCE) + strap;
     double lower = line.highRim() - line.rimAt(piece.highU(), piece.outlet());
     Reckoning rim =
         new Reckoning(kit)
@@ -67,6 +67,9 @@ record GutterReckoning(FieldPlan plan, GutterLine line) {
                 "thickness of the hanger's strap",
                 strap,
                 new KitValue(Items.HANGER, kit.item(Items.HANGER).source()));
+    if (line.lift() > 0) {
+      rim.minus("room for the back flashing under the strap", line.lift(), Reckoning.OWN);
+    }
     if (lower > 0) {
       rim.minus(
           "as low as the longest piece needs at this outlet",

@@ -16,16 +16,19 @@ import org.underlee.kit.Items;
  */
 final class GutterStretches {
   /** Left between two end caps. */
-  private static final double BETWEEN = 0.001;
+  static final double BETWEEN = 0.001;
 
   private static final double SAME = 1e-9;
 
   private GutterStretches() {}
 
-  static List<Interval> of(FieldPlan plan, double face, Interval across) {
+  /**
+   * @param least how many stretches are asked for; more where they would be too long
+   */
+  static List<Interval> of(FieldPlan plan, double face, Interval across, int least) {
     double longest = plan.kit().get(GUTTER_LONGEST);
     List<Double> joists = joists(plan, face, across);
-    int parts = (int) Math.ceil(across.length() / longest - SAME);
+    int parts = Math.max(least, (int) Math.ceil(across.length() / longest - SAME));
     List<Double> cuts = cuts(across, parts, joists);
     while (longest(cuts) > longest + SAME && parts <= joists.size()) {
       cuts = cuts(across, ++parts, joists);

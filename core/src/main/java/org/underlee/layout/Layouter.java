@@ -24,6 +24,12 @@ public final class Layouter {
    * @throws InputException when the scope names a deck or bay that is not there
    */
   public static Layout layOut(Framing framing, List<FieldBays> bays, Scope scope, Kit kit) {
+    return layOut(framing, bays, scope, kit, GutterCapacity.ENOUGH);
+  }
+
+  /** As above, with as many outlets as the rain asks for. */
+  public static Layout layOut(
+      Framing framing, List<FieldBays> bays, Scope scope, Kit kit, GutterCapacity capacity) {
     List<Deck> decks = scope.of(framing.decks());
     requireBays(decks, bays, scope.wishes());
     List<Finding> findings = new ArrayList<>(scope.leftOut(framing.decks()));
@@ -36,7 +42,7 @@ public final class Layouter {
         number++;
         if (!boards.inTheWay(deck)) {
           FieldLayouter.layOut(
-                  deck.id(), baysOf(field, bays), kit, scope.wishes(), number, findings)
+                  deck.id(), baysOf(field, bays), kit, capacity, scope.wishes(), number, findings)
               .ifPresent(fields::add);
         }
       }

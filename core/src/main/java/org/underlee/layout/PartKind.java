@@ -23,6 +23,8 @@ public enum PartKind {
   OUTLET,
   END_CAP,
   HANGER,
+  /** Leads what falls behind a gutter into it. */
+  FLASHING,
   DOWNSPOUT,
   ELBOW,
   STRAP,

@@ -203,6 +203,7 @@ record PartNames(String field, int number) {
       case OUTLET -> "O";
       case END_CAP -> "E";
       case HANGER -> "K";
+      case FLASHING -> "F";
       case DOWNSPOUT -> "D";
       case ELBOW -> "L";
       case STRAP -> "U";

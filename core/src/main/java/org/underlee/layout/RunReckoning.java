@@ -82,6 +82,17 @@ record RunReckoning(FieldPlan plan, BayRun run) {
     return List.of(seat(from).gives(Dimension.SEAT_HIGH), seat(to).gives(Dimension.SEAT_LOW));
   }
 
+  /** As {@link #seats(double, double)}, for a piece of rail that lies under those uphill of it. */
+  List<Derivation> seats(double from, double to, double under, Derivation.Origin stock) {
+    if (under <= 0) {
+      return seats(from, to);
+    }
+    String why = "sheet of the pieces uphill, which lie on this one";
+    return List.of(
+        seat(from).minus(why, under, stock).gives(Dimension.SEAT_HIGH),
+        seat(to).minus(why, under, stock).gives(Dimension.SEAT_LOW));
+  }
+
   private Reckoning seat(double station) {
     Reckoning r = new Reckoning(plan.kit());
     return r.from(Words.of("from the field's high end, level"), station, joists())

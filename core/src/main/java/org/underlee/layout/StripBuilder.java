@@ -57,14 +57,14 @@ record StripBuilder(FieldPlan plan, PartNames names) {
   double floor(JoistLine line, double v) {
     BayRun run = beside(line).orElseThrow();
     double below =
-        line.bottom().at(run.start()) - plan.kit().get(STRIP_HEM) - plan.kit().get(STRIP_GAP);
-    return Math.min(plan.seat(run.start()), below) - plan.fall() * (v - run.start());
+        line.bottom().at(run.railStart()) - plan.kit().get(STRIP_HEM) - plan.kit().get(STRIP_GAP);
+    return Math.min(plan.seat(run.railStart()), below) - plan.fall() * (v - run.railStart());
   }
 
   private List<Part> parts(JoistLine line, BayRun run) {
     Kit kit = plan.kit();
-    double start = run.start();
-    double cosine = run.stationAt(1) - start;
+    double start = run.railStart();
+    double cosine = run.stationAt(1) - run.start();
     Transform slope = plan.sloped(0, start, floor(line, start));
     double lap = kit.get(PAN_LAP);
     List<Interval> pieces =
@@ -165,7 +165,7 @@ record StripBuilder(FieldPlan plan, PartNames names) {
 
   private List<Part> tapes(JoistLine line, BayRun run) {
     double thick = plan.kit().item(Items.SEAM_TAPE).thickness();
-    Interval served = new Interval(run.start(), run.panEnd());
+    Interval served = new Interval(run.railStart(), run.panEnd());
     List<Part> parts = new ArrayList<>();
     List<JoistLine.Seam> seams = line.seams();
     for (JoistLine.Seam seam : seams) {

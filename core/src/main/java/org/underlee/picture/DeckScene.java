@@ -72,7 +72,7 @@ public final class DeckScene {
     return switch (kind) {
       case PAN, COLLAR_PIECE, SADDLE, PLY_STRIP, MEMBRANE, CAP_STRIP, SHEET -> Family.PANS;
       case SIDE_RAIL, HEAD_RAIL, BATTEN, BATTEN_HANGER -> Family.RAILS;
-      case GUTTER, END_CAP, OUTLET, DOWNSPOUT, ELBOW -> Family.GUTTER;
+      case GUTTER, FLASHING, END_CAP, OUTLET, DOWNSPOUT, ELBOW -> Family.GUTTER;
       case HANGER, STRAP, FASTENER, TAPE -> Family.SUNDRIES;
     };
   }
@@ -146,7 +146,7 @@ public final class DeckScene {
       case SIDE_RAIL, HEAD_RAIL, CAP_STRIP -> Palette.RAIL;
       case PLY_STRIP -> Palette.PAN;
       case TAPE -> Palette.TAPE;
-      case GUTTER, END_CAP, OUTLET, DOWNSPOUT, ELBOW -> Palette.GUTTER;
+      case GUTTER, FLASHING, END_CAP, OUTLET, DOWNSPOUT, ELBOW -> Palette.GUTTER;
       case BATTEN -> Palette.BLOCKING;
       case HANGER, STRAP, BATTEN_HANGER, FASTENER -> Palette.HANGER;
     };

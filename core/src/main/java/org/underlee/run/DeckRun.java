@@ -17,10 +17,12 @@ import org.underlee.bay.FieldBays;
 import org.underlee.check.Answer;
 import org.underlee.check.CheckInput;
 import org.underlee.check.Checks;
+import org.underlee.check.GutterInRain;
 import org.underlee.clash.IssueRegister;
 import org.underlee.drainage.DrainCases;
 import org.underlee.drainage.DrainProof;
 import org.underlee.drainage.WaterProver;
+import org.underlee.drainage.flow.ProofData;
 import org.underlee.drainage.flow.RainData;
 import org.underlee.drainage.flow.Storm;
 import org.underlee.finding.Finding;
@@ -142,7 +144,13 @@ public final class DeckRun {
    * @throws InputException when the scope names no deck of the model
    */
   public static Layout layOut(Survey survey, Scope scope, Kit kit) {
-    return Layouter.layOut(survey.framing(), survey.bays(), scope, kit);
+    return layOut(survey, scope, kit, RainData.builtIn().service(RainData.ANYWHERE));
+  }
+
+  /** As {@link #layOut(Survey, Scope, Kit)}, for a rain. */
+  public static Layout layOut(Survey survey, Scope scope, Kit kit, Storm storm) {
+    return Layouter.layOut(
+        survey.framing(), survey.bays(), scope, kit, new GutterInRain(storm, ProofData.builtIn()));
   }
 
   /**
@@ -152,6 +160,7 @@ public final class DeckRun {
    */
   public static Design design(Survey survey, Scope scope, Kit kit, Storm storm) {
     return design(survey, scope, layOut(survey, scope, kit), storm);
+    return design(survey, layOut(survey, scope, kit, storm), storm);
   }
 
   /** As {@link #design(Survey, Scope, Kit, Storm)}, of parts that are laid out already. */
@@ -172,7 +181,8 @@ public final class DeckRun {
     WriteBack.Written written =
         WriteBack.drained(survey.model(), layout, BillLine.of(takeoff), provenance);
     DrainProof proof = WaterProver.prove(DrainCases.of(survey.bays(), layout));
-    Answer checks = Checks.of(CheckInput.of(survey.bays(), survey.elements(), layout, storm));
+    Answer checks =
+        Checks.of(CheckInput.of(survey.bays(), survey.elements(), layout, storm, proof.outlets()));
     return new Design(survey, layout, checks, takeoff, proof, written);
   }
 

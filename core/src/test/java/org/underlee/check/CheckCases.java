@@ -242,7 +242,7 @@ final class CheckCases {
 
   private static CheckInput input(TimberDeck deck, List<BuildingElement> elements, Kit kit) {
     Layout layout = Layouter.layOut(deck.frame(), deck.fieldBays(), Scope.OUTSIDE, kit);
-    return CheckInput.of(deck.fieldBays(), elements, layout, RAIN);
+    return CheckInput.of(deck.fieldBays(), elements, layout, RAIN, List.of());
   }
 
   static CheckInput in(CheckInput input, String rain) {
@@ -251,6 +251,7 @@ final class CheckCases {
         input.elements(),
         input.layout(),
         RainData.builtIn().meant(rain).orElseThrow(),
+        input.proved(),
         input.data());
   }
 
@@ -276,7 +277,8 @@ final class CheckCases {
         input.fields().stream().map(Assembled::bays).toList(),
         input.elements(),
         new Layout(layout.kit(), fields, layout.findings()),
-        input.storm());
+        input.storm(),
+        input.proved());
   }
 
   private static FieldLayout with(FieldLayout f, double seatHigh, List<Part> parts) {

@@ -1,0 +1,86 @@
+package org.underlee.check;
+
+import static org.underlee.kit.DrainValue.DOWNSPOUT_DIAMETER;
+import static org.underlee.kit.DrainValue.GUTTER_DEPTH;
+import static org.underlee.kit.DrainValue.GUTTER_WIDTH;
+
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import org.underlee.drainage.flow.CapacityData;
+import org.underlee.drainage.flow.GutterRun;
+import org.underlee.drainage.flow.Inflow;
+import org.underlee.drainage.flow.Opening;
+import org.underlee.drainage.flow.Outlet;
+import org.underlee.drainage.flow.ProofData;
+import org.underlee.drainage.flow.Rater;
+import org.underlee.drainage.flow.Rating;
+import org.underlee.drainage.flow.Storm;
+import org.underlee.drainage.flow.Trough;
+import org.underlee.geom.Interval;
+import org.underlee.kit.Items;
+import org.underlee.kit.Kit;
+import org.underlee.layout.GutterCapacity;
+import org.underlee.units.Lengths;
+
+/**
+ * A stretch of a kit's gutter in one rain, with its outlet and downspout, by every method that the
+ * program knows. It is taken as level: its small fall is kept in hand for dirt.
+ */
+public final class GutterInRain implements GutterCapacity {
+  private static final double LEVEL = 0;
+
+  private final Storm storm;
+  private final ProofData data;
+  private final Rater rater;
+
+  public GutterInRain(Storm storm, ProofData data) {
+    this.storm = storm;
+    this.data = data;
+    this.rater =
+        new Rater(CapacityData.builtIn(), data.get(ProofData.Key.FREEBOARD_MM) * Lengths.MM);
+  }
+
+  @Override
+  public Use of(Kit kit, Interval stretch, double outlet, List<Share> shares) {
+    return hardest(ratings(kit, stretch, outlet, shares))
+        .map(r -> new Use(r.use(), r.capacity().name()))
+        .orElse(new Use(0, ""));
+  }
+
+  /** Of the accepted methods, the one that leaves the least. */
+  static Optional<Rating> hardest(List<Rating> ratings) {
+    return ratings.stream()
+        .filter(r -> r.capacity().accepted())
+        .max(Comparator.comparingDouble(Rating::use));
+  }
+
+  /** What every method says; nothing where no water comes in. */
+  List<Rating> ratings(Kit kit, Interval stretch, double outlet, List<Share> shares) {
+    List<Inflow> inflows =
+        shares.stream()
+            .filter(s -> s.area() > 0 && s.across().length() > 0)
+            .map(
+                s ->
+                    new Inflow(
+                        s.across().from() - stretch.from(),
+                        s.across().to() - stretch.from(),
+                        storm.flow(s.area())))
+            .toList();
+    if (inflows.isEmpty()) {
+      return List.of();
+    }
+    double thick = kit.item(Items.GUTTER).thickness();
+    Opening spout =
+        new Opening.Round(kit.get(DOWNSPOUT_DIAMETER) - 2 * kit.item(Items.DOWNSPOUT).thickness());
+    GutterRun run =
+        new GutterRun(
+            stretch.length(),
+            Trough.box(kit.get(GUTTER_WIDTH) - 2 * thick, kit.get(GUTTER_DEPTH) - thick),
+            LEVEL,
+            data.get(ProofData.Key.ROUGHNESS_SMOOTH),
+            inflows,
+            List.of(Outlet.hole(outlet - stretch.from(), spout)));
+    return rater.rate(run, spout).ratings();
+  }
+}

@@ -1,0 +1,100 @@
+package org.underlee.layout;
+
+import static org.underlee.kit.DrainValue.GUTTER_BACK_GAP;
+import static org.underlee.kit.DrainValue.GUTTER_RUN_PER_FALL;
+import static org.underlee.kit.PanValue.PAN_LAP;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.underlee.geom.Interval;
+import org.underlee.geom.Transform;
+import org.underlee.kit.Items;
+import org.underlee.kit.Kit;
+import org.underlee.units.Quantity;
+import org.underlee.units.Words;
+
+/** The pieces of flashing behind a gutter, each uphill one over the next. */
+final class FlashingBuilder {
+  private final FieldPlan plan;
+  private final PartNames names;
+  private final GutterLine line;
+  private final BackFlashing flashing;
+  private int made;
+
+  FlashingBuilder(FieldPlan plan, PartNames names, GutterLine line, BackFlashing flashing) {
+    this.plan = plan;
+    this.names = names;
+    this.line = line;
+    this.flashing = flashing;
+  }
+
+  /**
+   * Along one piece of gutter.
+   *
+   * @param frame of the piece: x level across, y up, z toward its outlet
+   */
+  List<Part> parts(GutterBuilder.Piece piece, Transform frame) {
+    double ends = plan.kit().item(Items.END_CAP).thickness() + GutterStretches.BETWEEN / 2;
+    double beyond = line.goesOn(piece.highU(), 2 * ends) ? ends : 0;
+    List<Interval> own = BackFlashing.pieces(plan.kit(), new Interval(-beyond, piece.level()));
+    double slope = Math.hypot(1, plan.kit().gutterFall());
+    List<Part> parts = new ArrayList<>();
+    for (int i = 0; i < own.size(); i++) {
+      boolean last = i == own.size() - 1;
+      double lap = last ? 0 : plan.kit().get(PAN_LAP);
+      int above = own.size() - 1 - i;
+      parts.add(
+          names.inField(
+              PartKind.FLASHING,
+              ++made,
+              PartNames.Shape.of(
+                      Items.STRIP_SHEET,
+                      (own.get(i).length() + lap) * slope,
+                      flashing.width(),
+                      flashing.bodies(piece, frame, own.get(i), lap, above))
+                  .foldedFrom(flashing.flatWidth())
+                  .falling(plan.kit().gutterFall())
+                  .derived(derivations(piece, beyond, own.size(), last)),
+              "leads what falls behind the gutter into it"));
+    }
+    return parts;
+  }
+
+  private List<Derivation> derivations(
+      GutterBuilder.Piece piece, double beyond, int count, boolean last) {
+    Kit kit = plan.kit();
+    Reckoning length = new GutterReckoning(plan, line).level(piece);
+    if (beyond > 0) {
+      length.plus("on to the next stretch's flashing", beyond, Reckoning.OWN);
+    }
+    if (count > 1) {
+      length.over(
+          Words.of(
+              "equal pieces, none longer with its lap than %s",
+              Quantity.length(BackFlashing.longest(kit))),
+          count,
+          length.origin(PAN_LAP));
+    }
+    if (!last) {
+      length.plus(PAN_LAP);
+    }
+    length.times(
+        "along the gutter's fall",
+        Math.hypot(1, kit.gutterFall()),
+        length.origin(GUTTER_RUN_PER_FALL));
+    Reckoning width =
+        new Reckoning(kit)
+            .from(GUTTER_BACK_GAP)
+            .plus(
+                "over the gutter's back edge, and to what stands behind",
+                flashing.width() - kit.get(GUTTER_BACK_GAP),
+                Reckoning.OWN);
+    return List.of(
+        length.gives(Dimension.LENGTH),
+        width.gives(Dimension.WIDTH),
+        new Reckoning(width)
+            .plus("turned up at its back", flashing.turnedUp(), Reckoning.OWN)
+            .gives(Dimension.FLAT_WIDTH),
+        Reckoning.fall(kit, GUTTER_RUN_PER_FALL));
+  }
+}

@@ -1,0 +1,35 @@
+package org.underlee.layout;
+
+import java.util.List;
+import org.underlee.geom.Interval;
+import org.underlee.kit.Kit;
+
+/** Says how much of the rain that is asked for a gutter of the kit carries, to one outlet. */
+@FunctionalInterface
+public interface GutterCapacity {
+  /** Where the rain does not decide. */
+  GutterCapacity ENOUGH = (kit, stretch, outlet, shares) -> new Use(0, "");
+
+  /**
+   * What drips into a part of a gutter.
+   *
+   * @param area of deck whose rain it is, m²
+   */
+  record Share(Interval across, double area) {}
+
+  /**
+   * The part of its capacity that is used.
+   *
+   * @param share above 1 it runs over
+   * @param by the method that decides
+   */
+  record Use(double share, String by) {}
+
+  /**
+   * The harder used of a gutter and its outlet with downspout.
+   *
+   * @param stretch of gutter that falls to one outlet, along the gutter; likewise the shares
+   * @param outlet its place
+   */
+  Use of(Kit kit, Interval stretch, double outlet, List<Share> shares);
+}
