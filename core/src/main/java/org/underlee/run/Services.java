@@ -16,6 +16,7 @@ import org.underlee.geom.Box;
 import org.underlee.ifc.IfcModel;
 import org.underlee.ifc.ModelPart;
 import org.underlee.step.StepFile;
+import org.underlee.step.StepLimits;
 
 /**
  * Models of pipes, ducts and the like, in their own units, schemas and origins. They are read where
@@ -38,16 +39,18 @@ record Services(
   /**
    * Reads the files.
    *
+   * @param limits for each of the files
    * @param own the elements of the deck's model
    */
-  static Services near(List<Path> files, Framing framing, List<BuildingElement> own) {
+  static Services near(
+      List<Path> files, StepLimits limits, Framing framing, List<BuildingElement> own) {
     List<Box> decks = framing.fields().map(Services::around).toList();
     Set<String> known =
         own.stream().map(BuildingElement::globalId).collect(Collectors.toUnmodifiableSet());
     Services all =
         new Services(new ArrayList<>(), new ArrayList<>(), new ArrayList<>(), new ArrayList<>());
     for (Path file : files) {
-      all.read(DeckRun.opened(file), decks, known);
+      all.read(DeckRun.opened(file, limits), decks, known);
     }
     return all;
   }
