@@ -2,11 +2,13 @@ package org.underlee.framing;
 
 import java.util.ArrayList;
 import java.util.EnumMap;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.underlee.finding.Finding;
 
 /**
@@ -42,11 +44,13 @@ final class Trust {
               Role.POST, "post",
               Role.STRINGER, "stringer"));
 
-  private final Map<String, List<Field>> fields;
+  /** For each deck the fields that a member is a joist of, or bounds. */
+  private final Map<String, Map<Member, List<Field>>> fields = new HashMap<>();
+
   private final Set<String> boarded;
 
   private Trust(List<Deck> decks, List<RoleGiven> roles) {
-    fields = decks.stream().collect(Collectors.toMap(Deck::id, Deck::fields));
+    decks.forEach(deck -> fields.put(deck.id(), byMember(deck)));
     boarded =
         roles.stream()
             .filter(r -> r.role() == Role.DECK_BOARD)
@@ -79,8 +83,12 @@ final class Trust {
     List<Field> own =
         given.decks().stream()
             .sorted()
-            .flatMap(d -> fields.getOrDefault(d, List.of()).stream())
-            .filter(f -> has(f, given.member()))
+            .flatMap(
+                d ->
+                    fields
+                        .getOrDefault(d, Map.of())
+                        .getOrDefault(given.member(), List.of())
+                        .stream())
             .toList();
     switch (given.role()) {
       case JOIST, TRIMMER -> joist(given, own, evidence);
@@ -120,10 +128,20 @@ final class Trust {
     return ends + field.dropBeams().size() >= 2;
   }
 
-  private static boolean has(Field field, Member member) {
-    return field.lines().stream().anyMatch(l -> l.plies().contains(member))
-        || field.high().stream().anyMatch(s -> s.member().equals(member))
-        || field.low().stream().anyMatch(s -> s.member().equals(member));
+  private static Map<Member, List<Field>> byMember(Deck deck) {
+    Map<Member, List<Field>> fields = new HashMap<>();
+    for (Field field : deck.fields()) {
+      members(field)
+          .distinct()
+          .forEach(m -> fields.computeIfAbsent(m, k -> new ArrayList<>()).add(field));
+    }
+    return fields;
+  }
+
+  private static Stream<Member> members(Field field) {
+    return Stream.concat(
+        field.lines().stream().flatMap(l -> l.plies().stream()),
+        Stream.concat(field.high().stream(), field.low().stream()).map(Support::member));
   }
 
   /** The other role whose word is in the member's name while its own is not; or empty. */

@@ -43,6 +43,7 @@ import org.underlee.layout.Layout;
 import org.underlee.layout.Layouter;
 import org.underlee.layout.Scope;
 import org.underlee.step.StepFile;
+import org.underlee.step.StepLimits;
 import org.underlee.takeoff.Takeoff;
 import org.underlee.takeoff.TakeoffBuilder;
 import org.underlee.writeback.BillLine;
@@ -64,7 +65,7 @@ public final class DeckRun {
    * @throws InputException when the file cannot be read or used
    */
   public static Survey survey(Path file, SurveyRequest request) {
-    return survey(opened(file), request);
+    return survey(opened(file, request.limits()), request);
   }
 
   /** As {@link #survey(Path, SurveyRequest)}, of nothing but what is in the model. */
@@ -82,7 +83,7 @@ public final class DeckRun {
    * one.
    */
   public static Survey survey(byte[] given, String name, SurveyRequest request) {
-    return survey(StepFile.of(given, name), request);
+    return survey(StepFile.of(given, name, request.limits()), request);
   }
 
   static Survey survey(StepFile given, SurveyRequest request) {
@@ -98,7 +99,8 @@ public final class DeckRun {
     CompletableFuture<String> sha256 = CompletableFuture.supplyAsync(given::sha256);
     Optional<Strip.Stripped> stripped =
         ours.isEmpty() && Strip.mayHold(given) ? stripped(given) : Optional.empty();
-    StepFile designers = stripped.map(s -> StepFile.of(s.bytes(), given.name())).orElse(given);
+    StepFile designers =
+        stripped.map(s -> StepFile.of(s.bytes(), given.name(), request.limits())).orElse(given);
     IfcModel model = IfcModel.of(designers);
     Optional<AssumedFraming> assumed = request.assume().map(a -> AssumedFraming.in(model, a));
     ModelPart all = assumed.isPresent() ? model.whole() : nearFraming(model, request.told());
@@ -106,6 +108,8 @@ public final class DeckRun {
     ElementSource elements = assumed.<ElementSource>map(a -> a).orElse(part);
     Framing framing = Framer.frame(elements, request.told());
     Services services = Services.near(request.services(), model, framing, elements.elements());
+    Services services =
+        Services.near(request.services(), request.limits(), framing, elements.elements());
     CrossingFinder crossings =
         new CrossingFinder(elements.elements(), framing, services.elements());
     List<FieldBays> bays = framing.fields().map(f -> BayFinder.find(f, crossings)).toList();
@@ -218,7 +222,7 @@ public final class DeckRun {
   public static boolean strip(Path input, Path output) {
     requireWritable(input);
     Strip.Stripped stripped =
-        Strip.original(opened(input).bytes())
+        Strip.original(opened(input, StepLimits.STANDARD).bytes())
             .orElseThrow(
                 () ->
                     new InputException(
@@ -238,13 +242,13 @@ public final class DeckRun {
    * @throws InputException when there is none of ours in the file
    */
   public static Checked check(Path file, SurveyRequest request, Optional<String> deck) {
-    return check(opened(file), request, deck);
+    return check(opened(file, request.limits()), request, deck);
   }
 
   /** As {@link #check(Path, SurveyRequest, Optional)}, from bytes. */
   public static Checked check(
       byte[] given, String name, SurveyRequest request, Optional<String> deck) {
-    return check(StepFile.of(given, name), request, deck);
+    return check(StepFile.of(given, name, request.limits()), request, deck);
   }
 
   private static Checked check(StepFile given, SurveyRequest request, Optional<String> deck) {
@@ -326,9 +330,9 @@ public final class DeckRun {
         "Check that they were meant.");
   }
 
-  static StepFile opened(Path file) {
+  static StepFile opened(Path file, StepLimits limits) {
     try {
-      return StepFile.read(file);
+      return StepFile.read(file, limits);
     } catch (UncheckedIOException e) {
       throw new InputException(
           Place.NOWHERE.inFile(file.toString()),

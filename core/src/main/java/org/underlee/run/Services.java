@@ -14,6 +14,7 @@ import org.underlee.geom.Box;
 import org.underlee.ifc.IfcModel;
 import org.underlee.ifc.ModelPart;
 import org.underlee.step.StepFile;
+import org.underlee.step.StepLimits;
 
 /**
  * Models of pipes, ducts and the like, in their own units, schemas and origins. They are read where
@@ -38,6 +39,11 @@ record Services(
    */
   static Services near(
       List<Path> files, IfcModel deck, Framing framing, List<BuildingElement> own) {
+   * @param limits for each of the files
+   * @param own the elements of the deck's model
+   */
+  static Services near(
+      List<Path> files, StepLimits limits, Framing framing, List<BuildingElement> own) {
     List<Box> decks = framing.fields().map(Services::around).toList();
     Set<String> known =
         own.stream().map(BuildingElement::globalId).collect(Collectors.toUnmodifiableSet());
@@ -45,6 +51,7 @@ record Services(
         new Services(new ArrayList<>(), new ArrayList<>(), new ArrayList<>(), new ArrayList<>());
     for (Path file : files) {
       all.read(DeckRun.opened(file), deck, decks, known);
+      all.read(DeckRun.opened(file, limits), decks, known);
     }
     return all;
   }

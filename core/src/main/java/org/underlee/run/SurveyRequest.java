@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import org.underlee.framing.AssumedJoists;
 import org.underlee.framing.Told;
+import org.underlee.step.StepLimits;
 
 /**
  * How to read a model, beyond the model itself.
@@ -12,9 +13,19 @@ import org.underlee.framing.Told;
  * @param assume joists to assume where the model has a slab only
  * @param overrides what the user set right in a file beside the model
  * @param services models whose elements may cross the bays
+ * @param limits how much a file may ask for before it is refused
  */
 public record SurveyRequest(
-    Optional<AssumedJoists> assume, Optional<Overrides> overrides, List<Path> services) {
+    Optional<AssumedJoists> assume,
+    Optional<Overrides> overrides,
+    List<Path> services,
+    StepLimits limits) {
+  /** With the usual limits. */
+  public SurveyRequest(
+      Optional<AssumedJoists> assume, Optional<Overrides> overrides, List<Path> services) {
+    this(assume, overrides, services, StepLimits.STANDARD);
+  }
+
   Told told() {
     return overrides.map(Overrides::told).orElse(Told.NOTHING);
   }

@@ -188,7 +188,8 @@ public final class IfcZip {
                 + "\", which unpacks to more than "
                 + limits.zipRatio()
                 + " times its size",
-            "Do not unpack it; ask its author for the model.");
+            "Do not unpack it; ask its author for the model. If you trust it, allow more with"
+                + " --zip-ratio-limit.");
       }
       return n;
     }

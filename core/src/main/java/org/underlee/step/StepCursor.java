@@ -209,7 +209,7 @@ final class StepCursor {
    */
   int skipString() {
     int start = at++;
-    int most = Math.min(limit, at + source.limits.stringBytes());
+    int most = limit - at > source.limits.stringBytes() ? at + source.limits.stringBytes() : limit;
     int holds = skipPlain(most);
     while (at < most && bytes[at] == '\\') {
       int length = directiveLength();
@@ -251,7 +251,8 @@ final class StepCursor {
               + (atEnd() ? "the file" : most + " bytes")
               + ": "
               + source.snippet(offset(start)),
-          "Maybe the file was cut off, or an apostrophe inside a text is not doubled.");
+          "Maybe the file was cut off, or an apostrophe inside a text is not doubled"
+              + (atEnd() ? "." : "; if the text is meant to be so long, use --string-limit."));
     }
     at++;
   }

@@ -87,7 +87,7 @@ final class StepIndex {
         -1,
         "",
         "more than " + most + " instances",
-        "Export the deck and what is near it as a model of its own.");
+        "Export the deck and what is near it as a model of its own, or allow more with --record-limit.");
   }
 
   /** Makes the index ready for questions. */

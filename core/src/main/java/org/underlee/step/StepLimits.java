@@ -2,7 +2,9 @@ package org.underlee.step;
 
 /**
  * How much a file may ask for before it is taken for damaged or hostile. {@link #STANDARD} is far
- * above what building models need; a real model beyond it can be read with limits of its own.
+ * above what building models need; a real model beyond it can be read with limits of its own, which
+ * the command line sets with {@code --record-limit}, {@code --string-limit} and {@code
+ * --zip-ratio-limit}.
  *
  * @param nesting depth of lists and typed values; at most {@link #DEEPEST}, since values are read
  *     by recursion

@@ -143,9 +143,11 @@ final class StepParser {
       cursor.skipString();
     }
     int most = cursor.source.limits.stringBytes();
-    if (cursor.at - start > most + 2) {
+    if (cursor.at - start - 2 > most) {
       throw cursor.error(
-          start, "a string longer than " + most + " bytes", "Shorten it, or allow longer ones.");
+          start,
+          "a string longer than " + most + " bytes",
+          "Shorten it, or allow longer ones with --string-limit.");
     }
     return new StepValue.Text(StepText.decode(cursor.bytes, start + 1, cursor.at - 1));
   }

@@ -6,6 +6,7 @@ import java.util.Set;
 import java.util.regex.Pattern;
 import org.underlee.step.StepFile;
 import org.underlee.step.StepInstance;
+import org.underlee.step.StepLimits;
 import org.underlee.step.StepValue;
 
 /**
@@ -14,6 +15,10 @@ import org.underlee.step.StepValue;
  * no GlobalId of the block is there twice.
  */
 final class BlockCheck {
+  /** The model was read within limits that its user may have widened; the block is our own. */
+  private static final StepLimits ANY =
+      StepLimits.STANDARD.withRecords(Integer.MAX_VALUE).withStringBytes(Integer.MAX_VALUE);
+
   /** The form of a GlobalId; the first digit holds two bits. */
   private static final Pattern GLOBAL_ID = Pattern.compile("[0-3][0-9A-Za-z_$]{21}");
 
@@ -48,7 +53,7 @@ final class BlockCheck {
     if (!same) {
       throw new FailedException("bytes outside the block have changed");
     }
-    BlockCheck check = new BlockCheck(StepFile.of(drained, "drained model"));
+    BlockCheck check = new BlockCheck(StepFile.of(drained, "drained model", ANY));
     check.instances(block.range().from());
     GlobalIds.firstIn(original, check.globalIds).ifPresent(BlockCheck::taken);
   }

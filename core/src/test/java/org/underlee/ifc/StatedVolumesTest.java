@@ -26,6 +26,10 @@ import org.underlee.step.StepInstance;
 class StatedVolumesTest {
   private static final double AGREES = 1e-4;
 
+  /** Pipes bounded by curved faces, whose circles have 128 sides. */
+  private static final Map<String, Double> AGREE_LESS =
+      Map.of("576--railing--wrong-geometry--augmented.ifc", 5e-4);
+
   /**
    * Where the stated volume is wrong: evaluated anew, point by point, without any of our code (a
    * grid of 0.15 mm over the section: 0.0093877 m³; 600,000 random points: 3.0566 ± 0.0024 m³).
@@ -40,7 +44,6 @@ class StatedVolumesTest {
       Set.of(
           "457--beam--segfault--1--augmented.ifc",
           "457--beam--segfault--2--augmented.ifc",
-          "576--railing--wrong-geometry--augmented.ifc",
           "995--beam--timeout--augmented--3.ifc");
 
   @Test
@@ -70,7 +73,9 @@ class StatedVolumesTest {
     }
     for (BuildingElement element : elements) {
       double volume = RATHER.getOrDefault(name, stated.get(element.instance()));
-      assertThat(element.shape().volume()).as(name).isCloseTo(volume, within(AGREES * volume));
+      assertThat(element.shape().volume())
+          .as(name)
+          .isCloseTo(volume, within(AGREE_LESS.getOrDefault(name, AGREES) * volume));
     }
     return elements.size();
   }

@@ -160,9 +160,13 @@ class StepFileTest {
     assertThatThrownBy(() -> StepFile.of(three, "deck.ifc", StepLimits.STANDARD.withRecords(2)))
         .isInstanceOf(InputException.class)
         .hasMessageContaining("line 10")
-        .hasMessageContaining("more than 2 instances");
+        .hasMessageContaining("more than 2 instances")
+        .satisfies(e -> assertThat(((InputException) e).advice()).contains("--record-limit"));
     assertThatThrownBy(() -> StepFile.of(three, "deck.ifc", StepLimits.STANDARD.withStringBytes(2)))
-        .hasMessageContaining("not closed within 2 bytes");
+        .hasMessageContaining("not closed within 2 bytes")
+        .satisfies(e -> assertThat(((InputException) e).advice()).contains("--string-limit"));
+    StepLimits widest = StepLimits.STANDARD.withStringBytes(Integer.MAX_VALUE);
+    assertThat(StepFile.of(three, "deck.ifc", widest).decode(0).text(0)).isEqualTo("abc");
     assertThatThrownBy(() -> StepLimits.STANDARD.withNesting(1001))
         .isInstanceOf(IllegalArgumentException.class);
   }

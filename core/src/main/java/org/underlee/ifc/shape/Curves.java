@@ -194,7 +194,7 @@ final class Curves {
   /**
    * The end parameter, a turn added or taken so that the arc runs in its sense, at most one turn.
    */
-  private static double beyond(double from, double to, boolean forward) {
+  static double beyond(double from, double to, boolean forward) {
     double turn = (to - from) % FULL_TURN;
     // Less than this is the full circle that some programs write with both trims in one place.
     double none = 1e-9;

@@ -1,22 +1,32 @@
 package org.underlee.ifc.shape;
 
 import java.util.ArrayList;
-import java.util.Collections;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.underlee.geom.Mesh;
 import org.underlee.geom.Vec3;
 import org.underlee.step.StepInstance;
 
 /**
- * Shells of plane faces bounded by polygons: faceted B-reps, with and without hollows, and surface
- * models. A closed surface comes out facing outward whatever way its faces were written.
+ * Shells of plane and curved faces: faceted and advanced B-reps, with and without hollows, and
+ * surface models. A closed surface comes out facing outward whatever way its faces were written.
  */
 final class FaceShells {
+  private final EdgeLoops loops;
+  private final Surfaces surfaces;
+
+  FaceShells(Curves curves) {
+    loops = new EdgeLoops(curves);
+    surfaces = new Surfaces(curves);
+  }
+
   Map<String, ItemReader> readers() {
     return Map.of(
         "IFCFACETEDBREP", this::brep,
         "IFCFACETEDBREPWITHVOIDS", this::brep,
+        "IFCADVANCEDBREP", this::brep,
+        "IFCADVANCEDBREPWITHVOIDS", this::brep,
         "IFCSHELLBASEDSURFACEMODEL", this::surfaces,
         "IFCFACEBASEDSURFACEMODEL", this::surfaces,
         "IFCCLOSEDSHELL", shell -> shell(shell, true),
@@ -47,54 +57,38 @@ final class FaceShells {
     return Orientation.outward(builder.mesh(), closed);
   }
 
-  private static void face(StepInstance face, MeshBuilder builder) {
-    requirePlane(face);
+  private void face(StepInstance face, MeshBuilder builder) {
     List<List<Vec3>> rings = new ArrayList<>();
     int outer = -1;
     for (StepInstance bound : face.followAll(0)) {
       if (bound.keyword().equals("IFCFACEOUTERBOUND") && outer < 0) {
         outer = rings.size();
       }
-      rings.add(ring(bound));
+      rings.add(loops.ring(bound));
     }
+    Optional<StepInstance> surface = curvedSurface(face);
+    // Exporters leave faces without bounds behind where a sliver of a face vanished.
     if (rings.isEmpty()) {
-      // Exporters leave such behind where a sliver of a face vanished; there is nothing to draw.
       return;
     }
-    List<Vec3> outline = rings.remove(outer < 0 ? largest(rings) : outer);
     try {
-      builder.face(outline, rings);
+      if (surface.isPresent()) {
+        CurvedFace.add(surfaces.read(surface.get()), rings, face.isTrue(2), builder);
+      } else {
+        builder.face(rings.remove(outer < 0 ? largest(rings) : outer), rings);
+      }
     } catch (IllegalArgumentException e) {
       throw Unreadable.degenerate(face, String.valueOf(e.getMessage()));
     }
   }
 
-  private static void requirePlane(StepInstance face) {
-    switch (face.keyword()) {
-      case "IFCFACE" -> {}
-      case "IFCFACESURFACE" -> {
-        StepInstance surface = face.follow(1);
-        if (!surface.keyword().equals("IFCPLANE")) {
-          throw Unreadable.unsupported(surface, " as the surface of a face");
-        }
-      }
+  private static Optional<StepInstance> curvedSurface(StepInstance face) {
+    return switch (face.keyword()) {
+      case "IFCFACE" -> Optional.empty();
+      case "IFCFACESURFACE", "IFCADVANCEDFACE" ->
+          Optional.of(face.follow(1)).filter(s -> !s.keyword().equals("IFCPLANE"));
       default -> throw Unreadable.unsupported(face, " as a face");
-    }
-  }
-
-  private static List<Vec3> ring(StepInstance bound) {
-    StepInstance loop = bound.follow(0);
-    if (!loop.keyword().equals("IFCPOLYLOOP")) {
-      throw Unreadable.unsupported(loop, " as the bound of a face");
-    }
-    List<Vec3> ring = new ArrayList<>();
-    for (StepInstance point : loop.followAll(0)) {
-      ring.add(Axes.point(point));
-    }
-    if (!bound.isTrue(1)) {
-      Collections.reverse(ring);
-    }
-    return ring;
+    };
   }
 
   /** Which ring is the outer one where the file does not say: the one of the largest area. */

@@ -59,7 +59,8 @@ public final class ShapeReader {
     readers.putAll(sweeps.readers());
     readers.putAll(new Revolutions(profiles, curves).readers());
     readers.putAll(new DirectrixSweeps(profiles, curves).readers());
-    readers.putAll(new FaceShells().readers());
+    readers.putAll(new AlignmentSweeps(profiles, curves).readers());
+    readers.putAll(new FaceShells(curves).readers());
     readers.putAll(new FaceSets().readers());
     readers.putAll(new MappedItems(this).readers());
     readers.putAll(new Booleans(this, cutters).readers());

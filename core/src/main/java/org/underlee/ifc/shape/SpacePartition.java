@@ -193,6 +193,10 @@ final class SpacePartition {
   private Mesh mesh(RegionBSPTree3D tree) {
     MeshBuilder builder = new MeshBuilder();
     for (PlaneConvexSubset face : tree.boundaries()) {
+      if (face.getVertices().size() < 3) {
+        // A sliver whose corners the library takes for two; the check of the volume stands guard.
+        continue;
+      }
       for (Triangle3D t : face.toTriangles()) {
         builder.triangle(
             builder.vertex(point(t.getPoint1())),

@@ -13,6 +13,12 @@ record SplineCurve(BSpline spline, List<BSpline.Weighted> control) {
   /** Points of a whole curve at most. */
   private static final int MAX_STEPS = 20_000;
 
+  /** A chord of a circle's turn t falls short of it by t / 8 of its length. */
+  private static final double SAG_PER_CHORD = 2 * Math.PI / EdgeLoops.SIDES / 8;
+
+  /** A stretch is halved this often at most: a kink never becomes smooth. */
+  private static final int MAX_HALVINGS = 6;
+
   static boolean reads(String keyword) {
     return keyword.equals("IFCBSPLINECURVEWITHKNOTS")
         || keyword.equals("IFCRATIONALBSPLINECURVEWITHKNOTS")
@@ -35,6 +41,41 @@ record SplineCurve(BSpline spline, List<BSpline.Weighted> control) {
 
   List<Vec3> points() {
     return between(spline.from(), spline.to());
+  }
+
+  /**
+   * The whole curve with chords that stand off it by no more than those of a circle with {@link
+   * EdgeLoops#SIDES} sides.
+   */
+  List<Vec3> smooth() {
+    double[] spans = spline.spans();
+    int steps = spline.degree() == 1 ? 1 : 2 * spline.degree();
+    List<Vec3> points = new ArrayList<>(List.of(at(spline.from())));
+    for (int i = 0; i + 1 < spans.length; i++) {
+      for (int k = 0; k < steps; k++) {
+        double width = (spans[i + 1] - spans[i]) / steps;
+        double from = spans[i] + width * k;
+        refine(points, from, k + 1 == steps ? spans[i + 1] : from + width, 0);
+      }
+    }
+    return points;
+  }
+
+  /** Adds the curve from the last point on to a parameter. */
+  private void refine(List<Vec3> points, double from, double to, int depth) {
+    if (points.size() > MAX_STEPS) {
+      throw new IllegalArgumentException("a B-spline with more than " + MAX_STEPS + " points");
+    }
+    Vec3 a = points.get(points.size() - 1);
+    Vec3 b = at(to);
+    double middle = (from + to) / 2;
+    double off = at(middle).distance(a.plus(b).times(0.5));
+    if (depth < MAX_HALVINGS && off > SAG_PER_CHORD * a.distance(b)) {
+      refine(points, from, middle, depth + 1);
+      refine(points, middle, to, depth + 1);
+    } else {
+      points.add(b);
+    }
   }
 
   /** Points from one parameter to the other; backwards when {@code to < from}. */

@@ -15,6 +15,7 @@ import org.underlee.run.Survey;
 import org.underlee.run.SurveyRequest;
 import org.underlee.units.Lengths.UnitSystem;
 import picocli.CommandLine.ITypeConverter;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
@@ -74,6 +75,8 @@ final class ModelOptions {
       description = "Models of services that may cross the bays; name them after the model.")
   List<Path> services = List.of();
 
+  @Mixin LimitOptions limits = new LimitOptions();
+
   @Spec(Spec.Target.MIXEE)
   CommandSpec spec = CommandSpec.create();
 
@@ -118,7 +121,10 @@ final class ModelOptions {
 
   SurveyRequest request() {
     return new SurveyRequest(
-        assume, overrides.map(Overrides::read).or(() -> Overrides.beside(file)), services);
+        assume,
+        overrides.map(Overrides::read).or(() -> Overrides.beside(file)),
+        services,
+        limits.limits());
   }
 
   private static String choice(List<String> decks) {

@@ -517,4 +517,22 @@ class UnderleeTest {
         .contains("1:96", "net-fall-low")
         .doesNotContainPattern("\\d ?mm\\b");
   }
+
+  @Test
+  void aLimitIsNamedWhenAModelExceedsItAndCanBeWidened() throws IOException {
+    Ran refused = run("survey", bare(), "--record-limit", "2");
+    assertThat(refused.code).isEqualTo(ExitCode.INPUT);
+    assertThat(refused.err).contains("more than 2 instances", "--record-limit");
+    assertThat(run("survey", bare(), "--record-limit", "3").code).isEqualTo(ExitCode.CLEAN);
+    assertThat(run("survey", bare(), "--zip-ratio-limit", "0").code).isEqualTo(ExitCode.USAGE);
+    Path archive = folder.resolve("zeros.ifczip");
+    try (var zip = new java.util.zip.ZipOutputStream(Files.newOutputStream(archive))) {
+      zip.putNextEntry(new java.util.zip.ZipEntry("zeros.ifc"));
+      zip.write(
+          (BARE.formatted("IFC4") + "/*" + "0".repeat(1 << 20) + "*/")
+              .getBytes(StandardCharsets.UTF_8));
+    }
+    assertThat(run("survey", archive).err).contains("100 times its size", "--zip-ratio-limit");
+    assertThat(run("survey", archive, "--zip-ratio-limit", "2000").code).isEqualTo(ExitCode.CLEAN);
+  }
 }

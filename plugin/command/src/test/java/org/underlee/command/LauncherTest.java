@@ -1,0 +1,73 @@
+package org.underlee.command;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.junit.jupiter.api.Assumptions.assumeTrue;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.attribute.FileTime;
+import java.util.List;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** The launcher, with a stand-in for Java that tells what it was asked and keeps what it should. */
+class LauncherTest {
+  private static final Path SCRIPT =
+      Path.of(System.getProperty("underlee.root", ".")).resolve("bin/underlee");
+
+  private static final String JAVA =
+      """
+      #!/bin/sh
+      for word in "$@"; do
+        echo "$word"
+        case $word in -XX:ArchiveClassesAtExit=*) echo classes > "${word#*=}" ;; esac
+      done
+      exit 3
+      """;
+
+  @TempDir Path folder;
+
+  @BeforeEach
+  void copyTheLauncher() throws IOException {
+    assumeTrue(Files.isExecutable(Path.of("/bin/sh")), "skipped: no shell");
+    Files.copy(SCRIPT, folder.resolve("underlee"));
+    Files.writeString(folder.resolve("underlee.jar"), "program");
+    Files.setLastModifiedTime(folder.resolve("underlee.jar"), FileTime.fromMillis(0));
+    Path java = Files.createDirectories(folder.resolve("jdk/bin")).resolve("java");
+    Files.writeString(java, JAVA);
+    assertThat(java.toFile().setExecutable(true)).isTrue();
+  }
+
+  private List<String> run(String... args) throws Exception {
+    ProcessBuilder builder = new ProcessBuilder("/bin/sh", folder.resolve("underlee").toString());
+    builder.command().addAll(List.of(args));
+    builder.environment().put("JAVA_HOME", folder.resolve("jdk").toString());
+    Process process = builder.start();
+    String out = new String(process.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
+    assertThat(process.waitFor()).isEqualTo(3);
+    return out.lines().toList();
+  }
+
+  @Test
+  void theFirstRunKeepsItsClassesAndTheNextStartsFromThem() throws Exception {
+    Path archive = folder.resolve("underlee.jsa");
+    assertThat(run("--help")).doesNotContain("-XX:SharedArchiveFile=" + archive);
+    assertThat(archive).doesNotExist();
+    assertThat(run("survey", "a b.ifc")).endsWith("survey", "a b.ifc");
+    assertThat(archive).exists();
+    assertThat(run("--help")).contains("-XX:SharedArchiveFile=" + archive).endsWith("--help");
+  }
+
+  @Test
+  void aNewerProgramMakesANewArchive() throws Exception {
+    run("survey", "a.ifc");
+    FileTime later = FileTime.fromMillis(System.currentTimeMillis() + 60_000);
+    Files.setLastModifiedTime(folder.resolve("underlee.jar"), later);
+    assertThat(run("design", "a.ifc"))
+        .anyMatch(word -> word.startsWith("-XX:ArchiveClassesAtExit="))
+        .noneMatch(word -> word.startsWith("-XX:SharedArchiveFile="));
+  }
+}
