@@ -97,7 +97,8 @@ final class Architecture {
 
   /** What a report may know of the run: what went in and what came out. */
   private static final List<String> RUN_RECORDS =
-      List.of("Survey", "Design", "Source", "SurveyRequest", "Overrides", "Checked", "WrittenPart");
+      List.of("Survey", "Design", "Source", "SurveyRequest", "Overrides", "Checked", "WrittenPart", "Comparison",
+          "Arrangement");
 
   private final String root;
 
