@@ -139,8 +139,7 @@ public record Comparison(Survey survey, List<Arrangement> arrangements) {
 
   private static OptionalDouble headroom(Survey survey, Layout layout) {
     return layout.fields().stream()
-        .flatMapToDouble(
-            f -> Ground.headroom(f, field(survey, f)).stream())
+        .flatMapToDouble(f -> Ground.headroom(f, field(survey, f)).stream())
         .min();
   }
 
