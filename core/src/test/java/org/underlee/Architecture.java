@@ -129,7 +129,9 @@ final class Architecture {
           "ModelResult",
           "Outcome",
           "Counts",
-          "SchemaChecked");
+          "SchemaChecked",
+          "Comparison",
+          "Arrangement");
 
   private final String root;
 

@@ -11,7 +11,6 @@ import org.underlee.finding.Finding;
 import org.underlee.finding.Finding.Measure;
 import org.underlee.finding.Place;
 import org.underlee.framing.Field;
-import org.underlee.framing.Member;
 import org.underlee.kit.Items;
 import org.underlee.kit.Kit;
 import org.underlee.units.Quantity;
@@ -19,12 +18,6 @@ import org.underlee.units.Words;
 
 /** Lays out one field: plans it, then builds every part in building order. */
 final class FieldLayouter {
-  /** Stands in for the ground where neither a post nor a storey tells it. */
-  private static final double USUAL_STOREY = 2.4;
-
-  /** A storey's floor counts as the ground only when a person fits between it and the joists. */
-  private static final double LEAST_STOREY = 1.0;
-
   /** A strip of open deck narrower than this is the gutter's own width. */
   private static final double WORTH_SAYING = 0.05;
 
@@ -74,6 +67,7 @@ final class FieldLayouter {
   private Optional<FieldLayout> layOut(String deck) {
     FieldPlan plan = FieldPlanner.plan(bays, kit, wishes);
     findings.addAll(plan.findings());
+    noteOtherLowEnd(plan);
     if (plan.served().isEmpty()) {
       findings.add(nothingServed());
       return Optional.empty();
@@ -88,6 +82,8 @@ final class FieldLayouter {
   private FieldLayout built(String deck, FieldPlan plan) {
     GutterLine line = GutterLine.of(plan, assembly.lowest(plan), capacity);
     double ground = ground();
+    GutterLine line = GutterLine.of(plan, assembly.lowest(plan));
+    double ground = Ground.below(bays.field());
     List<Part> gutters = new GutterBuilder(plan, names, line).parts();
     DownspoutBuilder spouts = new DownspoutBuilder(plan, names, line, ground).build(gutters);
     List<Part> parts = new ArrayList<>(assembly.parts(plan, names));
@@ -111,22 +107,6 @@ final class FieldLayouter {
         plan.served().stream().map(r -> r.bay().id()).toList(),
         parts,
         spouts.links());
-  }
-
-  /** Height of the ground in the field's frame: the posts' feet, else the storey's floor. */
-  private double ground() {
-    Field field = bays.field();
-    double origin = field.frame().origin().z();
-    double[] feet =
-        field.posts().stream().map(Member::box).mapToDouble(b -> b.bottom()).sorted().toArray();
-    if (feet.length > 0) {
-      return feet[feet.length / 2] - origin;
-    }
-    return field
-        .storey()
-        .map(s -> s.elevation() - origin)
-        .filter(w -> w < -LEAST_STOREY)
-        .orElse(-USUAL_STOREY);
   }
 
   private void note(GutterLine line, double ground) {
@@ -189,6 +169,26 @@ final class FieldLayouter {
                   + " be fixed to.",
               "Have a rim added by the designer, or hang the gutter from the joists' sides."));
     }
+  }
+
+  private void noteOtherLowEnd(FieldPlan plan) {
+    wishes
+        .lowEnd()
+        .filter(id -> !id.equals(plan.lowEnd().id()))
+        .ifPresent(
+            id ->
+                findings.add(
+                    Finding.of(
+                        LayoutRules.NO_SUCH_LOW_END,
+                        bays.field().lines().get(0).plies().get(0).element().place(),
+                        Words.of(
+                            "%s: kit %s cannot end at %s here; it ends at %s (%s).",
+                            bays.field().id(),
+                            kit.id(),
+                            id,
+                            plan.lowEnd().words(),
+                            plan.lowEnd().id()),
+                        "Run compare to see the lines that the field has.")));
   }
 
   private Finding nothingServed() {

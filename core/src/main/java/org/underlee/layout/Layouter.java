@@ -50,6 +50,16 @@ public final class Layouter {
     return new Layout(kit, fields, findings);
   }
 
+  /** Ids of the lines that low ends may follow in some field, nearest to the house first. */
+  public static List<String> lowEnds(List<FieldBays> bays) {
+    return bays.stream()
+        .flatMap(b -> LowEnd.candidates(b).stream())
+        .map(LowEnd::id)
+        .distinct()
+        .sorted()
+        .toList();
+  }
+
   private static FieldBays baysOf(Field field, List<FieldBays> bays) {
     return bays.stream().filter(b -> b.field().equals(field)).findFirst().orElseThrow();
   }

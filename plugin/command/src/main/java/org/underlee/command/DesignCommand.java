@@ -40,6 +40,8 @@ final class DesignCommand implements Callable<Integer> {
 
   @Mixin KitOption kit = new KitOption();
 
+  @Mixin WishOptions wishes = new WishOptions();
+
   @Option(
       names = "--takeoff",
       paramLabel = "FILE",
@@ -71,7 +73,7 @@ final class DesignCommand implements Callable<Integer> {
     picture.requireKnown(model);
     DeckRun.requireWritable(model.file);
     Survey survey = model.survey();
-    Design design = DeckRun.design(survey, model.scope(), kit.kit(), rain.storm());
+    Design design = DeckRun.design(survey, wishes.of(model.scope()), kit.kit(), rain.storm());
     if (explain.isPresent()) {
       explain(design, explain.get());
       return ExitCode.CLEAN;

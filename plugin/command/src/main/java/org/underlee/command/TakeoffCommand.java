@@ -26,10 +26,12 @@ final class TakeoffCommand implements Callable<Integer> {
 
   @Mixin KitOption kit = new KitOption();
 
+  @Mixin WishOptions wishes = new WishOptions();
+
   @Override
   public Integer call() {
     DeckRun.requireWritable(model.file);
-    Design design = DeckRun.design(model.survey(), model.scope(), kit.kit());
+    Design design = DeckRun.design(model.survey(), wishes.of(model.scope()), kit.kit());
     out.ifPresentOrElse(f -> write(f, design), () -> model.print(text(design)));
     return model.report(design.findings(), model.unitsFor(design.survey()));
   }

@@ -21,6 +21,7 @@ import picocli.CommandLine.ParseResult;
       DesignCommand.class,
       CheckCommand.class,
       TakeoffCommand.class,
+      CompareCommand.class,
       StripCommand.class,
       PacketCommand.class,
       OpenCommand.class,

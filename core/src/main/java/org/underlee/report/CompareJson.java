@@ -1,0 +1,49 @@
+package org.underlee.report;
+
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import org.underlee.layout.FieldLayout;
+import org.underlee.run.Arrangement;
+import org.underlee.run.Comparison;
+
+/** Writes arrangements as JSON, {@code underlee/compare/1}. */
+public final class CompareJson {
+  private static final int DECIMALS = 9;
+
+  private CompareJson() {}
+
+  public static String write(Comparison comparison) {
+    ObjectNode root = Json.report("compare", comparison.survey().source());
+    ArrayNode all = root.putArray("arrangements");
+    for (Arrangement a : comparison.arrangements()) {
+      arrangement(all.addObject(), all.size(), a);
+    }
+    Json.notMeasured(root, comparison.survey().framing().notMeasured());
+    Json.findings(root, comparison.survey().findings());
+    return Json.text(root);
+  }
+
+  private static void arrangement(ObjectNode node, int number, Arrangement a) {
+    node.put("number", number);
+    node.put("kit", a.kit().id());
+    node.put("family", a.kit().family().word());
+    node.put("lowEnd", a.lowEnd());
+    node.put("fall", Json.rounded(a.fall(), DECIMALS));
+    node.put("boardsOff", a.boardsOff());
+    node.put("dryFraction", Json.rounded(a.dryFraction(), DECIMALS));
+    a.headroom().ifPresent(h -> node.put("headroomMm", Json.mm(h)));
+    node.put("partsCut", a.partsCut());
+    node.put("bought", a.bought());
+    a.dominatedBy().ifPresent(n -> node.put("dominatedBy", n));
+    ArrayNode fields = node.putArray("fields");
+    for (FieldLayout field : a.fields()) {
+      ObjectNode own = fields.addObject();
+      own.put("id", field.field());
+      own.put("lowEnd", field.lowEnd());
+      own.put("seatHighMm", Json.mm(field.seatHigh()));
+      own.put("runMm", Json.mm(field.run()));
+      own.put("bays", field.bays().size());
+      own.put("binding", field.binding().toString());
+    }
+  }
+}

@@ -1,0 +1,86 @@
+package org.underlee.report;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.stream.Collectors;
+import org.underlee.run.Arrangement;
+import org.underlee.run.Comparison;
+import org.underlee.units.Lengths;
+import org.underlee.units.Lengths.UnitSystem;
+
+/** Writes arrangements side by side, one in a row. */
+public final class CompareText {
+  private static final String ROW = "%3s  %-18s %-10s %-6s %6s  %-12s %4s  %6s  %s";
+
+  private CompareText() {}
+
+  public static String write(Comparison comparison, UnitSystem units) {
+    StringBuilder out = new StringBuilder();
+    out.append(
+        row("", "Kit", "Low end", "Fall", "Dry", "Headroom", "Cut", "To buy", "Seat; remarks"));
+    List<Arrangement> all = comparison.arrangements();
+    for (int i = 0; i < all.size(); i++) {
+      out.append(row(i + 1, all.get(i), units));
+    }
+    if (all.isEmpty()) {
+      out.append("No kit serves a bay of the decks in scope; run design to see why.\n");
+    } else {
+      out.append("\nTo lay one out: ").append(typed(all.get(0))).append('\n');
+    }
+    return out.toString();
+  }
+
+  private static String row(int number, Arrangement a, UnitSystem units) {
+    return row(
+        Integer.toString(number),
+        a.kit().id(),
+        a.lowEnd(),
+        ratio(a),
+        String.format(Locale.ROOT, "%.1f %%", 100 * a.dryFraction()),
+        a.headroom().isPresent() ? Lengths.format(a.headroom().getAsDouble(), units) : "-",
+        Integer.toString(a.partsCut()),
+        Integer.toString(a.bought()),
+        remarks(a, units));
+  }
+
+  private static String ratio(Arrangement a) {
+    return "1:" + Math.round(1 / a.fall());
+  }
+
+  private static String remarks(Arrangement a, UnitSystem units) {
+    String seats =
+        a.fields().stream()
+            .map(f -> Lengths.format(f.seatHigh(), units))
+            .distinct()
+            .collect(Collectors.joining(" / "));
+    String boards = a.boardsOff() ? "; boards off" : "";
+    return seats + boards + a.dominatedBy().map(n -> "; no better than " + n).orElse("");
+  }
+
+  /** The options of {@code design} that give it. */
+  private static String typed(Arrangement a) {
+    return "design FILE --kit "
+        + a.kit().id()
+        + " --fall "
+        + ratio(a)
+        + " --low-end "
+        + a.lowEnd()
+        + (a.boardsOff() ? " --boards-off" : "");
+  }
+
+  private static String row(
+      String number,
+      String kit,
+      String lowEnd,
+      String fall,
+      String dry,
+      String headroom,
+      String cut,
+      String bought,
+      String seat) {
+    return String.format(
+                Locale.ROOT, ROW, number, kit, lowEnd, fall, dry, headroom, cut, bought, seat)
+            .stripTrailing()
+        + "\n";
+  }
+}

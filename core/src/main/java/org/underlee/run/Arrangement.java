@@ -1,0 +1,77 @@
+package org.underlee.run;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.underlee.kit.Kit;
+import org.underlee.layout.FieldLayout;
+
+/**
+ * One way to keep the decks in scope dry, and what it gives and costs.
+ *
+ * @param lowEnd the line that low ends follow where a field has it: {@code beam-1}, {@code
+ *     joist-end}
+ * @param fields as laid out
+ * @param boardsOff whether it can be built only before the boards are laid
+ * @param dryFraction of the rain between the outer joists that reaches an outlet
+ * @param headroom the least below the gutters, metres, where there is a gutter
+ * @param partsCut parts with a notch, a hole or a slit
+ * @param bought lengths and pieces to buy
+ * @param dominatedBy number of another arrangement that is nowhere worse and somewhere better
+ */
+public record Arrangement(
+    Kit kit,
+    String lowEnd,
+    List<FieldLayout> fields,
+    boolean boardsOff,
+    double dryFraction,
+    OptionalDouble headroom,
+    int partsCut,
+    int bought,
+    Optional<Integer> dominatedBy) {
+  public Arrangement {
+    fields = List.copyOf(fields);
+  }
+
+  Arrangement dominatedBy(Optional<Integer> other) {
+    return new Arrangement(
+        kit, lowEnd, fields, boardsOff, dryFraction, headroom, partsCut, bought, other);
+  }
+
+  /** Shares nearer than this, and heights nearer than a millimetre, are equal. */
+  private static final double SAME_SHARE = 0.001;
+
+  private static final double SAME_HEIGHT = 0.001;
+
+  double headroomOrNone() {
+    return headroom.orElse(0);
+  }
+
+  boolean dominates(Arrangement o) {
+    boolean noWorse =
+        dryFraction >= o.dryFraction - SAME_SHARE
+            && headroomOrNone() >= o.headroomOrNone() - SAME_HEIGHT
+            && partsCut <= o.partsCut
+            && bought <= o.bought
+            && fall() >= o.fall()
+            && (!boardsOff || o.boardsOff);
+    boolean better =
+        dryFraction > o.dryFraction + SAME_SHARE
+            || headroomOrNone() > o.headroomOrNone() + SAME_HEIGHT
+            || partsCut < o.partsCut
+            || bought < o.bought
+            || fall() > o.fall()
+            || !boardsOff && o.boardsOff;
+    return noWorse && better;
+  }
+
+  /** Drop over run of what catches the water. */
+  public double fall() {
+    return kit.fall();
+  }
+
+  /** Whether the parts are in the same places as those of another. */
+  boolean isSameAs(Arrangement o) {
+    return kit.id().equals(o.kit.id()) && fall() == o.fall() && fields.equals(o.fields);
+  }
+}

@@ -1,0 +1,71 @@
+package org.underlee.command;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.Set;
+import org.underlee.layout.Scope;
+import org.underlee.layout.Wishes;
+import org.underlee.units.LengthText;
+import picocli.CommandLine.ITypeConverter;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.TypeConversionException;
+
+/** What the user fixes about the decks in scope. */
+final class WishOptions {
+  @Option(
+      names = "--boards-off",
+      description = "The boards are off or not yet laid: joist tops can be reached.")
+  boolean boardsOff;
+
+  @Option(
+      names = "--leave-open",
+      paramLabel = "BAY",
+      arity = "1..*",
+      description = "Bays to leave open on purpose: B3, or deck-1/field-1/B3.")
+  List<String> leaveOpen = List.of();
+
+  @Option(
+      names = "--seat",
+      paramLabel = "HEIGHT",
+      converter = HeightConverter.class,
+      description = "Seat at the high end from the joist bottom, such as -20mm or 1 1/2 in.")
+  Optional<Height> seat = Optional.empty();
+
+  @Option(
+      names = "--low-end",
+      paramLabel = "LINE",
+      description = "Line that the low end follows: beam-1 from the house, or joist-end.")
+  Optional<String> lowEnd = Optional.empty();
+
+  @Option(names = "--storey", paramLabel = "NAME", description = "Only decks of this storey.")
+  Optional<String> storey = Optional.empty();
+
+  /** Metres. */
+  record Height(double metres) {}
+
+  /** Reads {@code -20mm}. */
+  static final class HeightConverter implements ITypeConverter<Height> {
+    @Override
+    public Height convert(String text) {
+      boolean below = text.startsWith("-");
+      try {
+        double size = LengthText.parse(below ? text.substring(1) : text);
+        return new Height(below ? -size : size);
+      } catch (IllegalArgumentException e) {
+        throw new TypeConversionException(e.getMessage());
+      }
+    }
+  }
+
+  Scope of(Scope scope) {
+    return new Scope(
+        scope.deck(),
+        storey,
+        new Wishes(
+            boardsOff,
+            Set.copyOf(leaveOpen),
+            seat.map(h -> OptionalDouble.of(h.metres())).orElseGet(OptionalDouble::empty),
+            lowEnd));
+  }
+}
