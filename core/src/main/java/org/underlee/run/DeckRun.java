@@ -93,7 +93,7 @@ public final class DeckRun {
   private static Survey survey(StepFile given, SurveyRequest request, Set<Long> ours) {
     CompletableFuture<String> sha256 = CompletableFuture.supplyAsync(given::sha256);
     Optional<Strip.Stripped> stripped =
-        ours.isEmpty() && Strip.mayHold(given) ? stripped(given) : Optional.empty();
+        ours.isEmpty() && Strip.mayHold(given) ? Strip.original(given.bytes()) : Optional.empty();
     StepFile designers = stripped.map(s -> StepFile.of(s.bytes(), given.name())).orElse(given);
     IfcModel model = IfcModel.of(designers);
     Optional<AssumedFraming> assumed = request.assume().map(a -> AssumedFraming.in(model, a));
@@ -231,22 +231,6 @@ public final class DeckRun {
           Neighbourhood places = Neighbourhood.of(bars, told);
           return places.isEmpty() ? Optional.empty() : Optional.of(places::concerns);
         });
-  }
-
-  private static Optional<Strip.Stripped> stripped(StepFile given) {
-    byte[] bytes = given.bytes();
-    requireMarks(bytes, given.name());
-    return Strip.original(bytes);
-  }
-
-  private static void requireMarks(byte[] model, String name) {
-    if (Strip.holdsUnmarked(model)) {
-      throw new InputException(
-          Place.NOWHERE.inFile(name),
-          "the model holds an assembly of ours, but the marks around it are gone",
-          "Maybe another program saved a drained model. Delete the assembly there, or begin with"
-              + " the designer's file.");
-    }
   }
 
   private static Optional<Finding> notMeasured(List<NotMeasured> all) {
