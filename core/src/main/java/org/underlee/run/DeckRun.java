@@ -101,6 +101,8 @@ public final class DeckRun {
         ours.isEmpty() && Strip.mayHold(given) ? stripped(given) : Optional.empty();
     StepFile designers =
         stripped.map(s -> StepFile.of(s.bytes(), given.name(), request.limits())).orElse(given);
+        ours.isEmpty() && Strip.mayHold(given) ? Strip.original(given.bytes()) : Optional.empty();
+    StepFile designers = stripped.map(s -> StepFile.of(s.bytes(), given.name())).orElse(given);
     IfcModel model = IfcModel.of(designers);
     Optional<AssumedFraming> assumed = request.assume().map(a -> AssumedFraming.in(model, a));
     ModelPart all = assumed.isPresent() ? model.whole() : nearFraming(model, request.told());
@@ -289,22 +291,6 @@ public final class DeckRun {
           Neighbourhood places = Neighbourhood.of(bars, told);
           return places.isEmpty() ? Optional.empty() : Optional.of(places::concerns);
         });
-  }
-
-  private static Optional<Strip.Stripped> stripped(StepFile given) {
-    byte[] bytes = given.bytes();
-    requireMarks(bytes, given.name());
-    return Strip.original(bytes);
-  }
-
-  private static void requireMarks(byte[] model, String name) {
-    if (Strip.holdsUnmarked(model)) {
-      throw new InputException(
-          Place.NOWHERE.inFile(name),
-          "the model holds an assembly of ours, but the marks around it are gone",
-          "Maybe another program saved a drained model. Delete the assembly there, or begin with"
-              + " the designer's file.");
-    }
   }
 
   private static Optional<Finding> notMeasured(List<NotMeasured> all) {

@@ -57,6 +57,21 @@ public final class GlobalIds {
     return Optional.empty();
   }
 
+  /**
+   * Whether a GlobalId is of the kind that we give: a version 5 UUID. One that is drawn at random
+   * as the RFC says (version 4) never is.
+   */
+  static boolean isLikeOurs(String globalId) {
+    long most = 0;
+    long least = 0;
+    for (int i = 0; i < globalId.length(); i++) {
+      most = (most << 6) | (least >>> 58);
+      least = (least << 6) | DIGITS.indexOf(globalId.charAt(i));
+    }
+    UUID id = new UUID(most, least);
+    return id.version() == 5 && id.variant() == 2;
+  }
+
   static UUID version5(UUID namespace, String name) {
     MessageDigest sha1 = digest("SHA-1");
     sha1.update(bytes(namespace).array());

@@ -8,7 +8,11 @@ import org.underlee.step.ByteRange;
 import org.underlee.step.Sha256;
 import org.underlee.step.StepFile;
 
-/** Takes our block out of a drained model, which leaves the designer's file, byte for byte. */
+/**
+ * Takes our block out of a drained model, which leaves the designer's file, byte for byte. Where
+ * another program saved the model and the marks around the block are gone, our instances are taken
+ * out one by one.
+ */
 public final class Strip {
   /** The property set that every assembly of ours carries. */
   public static final String LAYOUT_SET = "Underlee_Layout";
@@ -36,8 +40,8 @@ public final class Strip {
     }
 
     /**
-     * Whether it is the original by its SHA-256. If not, someone has edited the drained model
-     * outside the block, and the edits are kept.
+     * Whether it is the original by its SHA-256. If not, someone has edited or saved the drained
+     * model, and what they changed outside the assembly is kept.
      */
     public boolean exact() {
       return exact;
@@ -58,7 +62,11 @@ public final class Strip {
    * @throws InputException when the block is not whole or of an unknown format
    */
   public static Optional<Stripped> original(byte[] drained) {
-    return Markers.find(drained).map(found -> without(drained, found));
+    Optional<Markers.Found> block = Markers.find(drained);
+    if (block.isEmpty() && holdsUnmarked(drained)) {
+      return Optional.of(new Stripped(Unmarked.without(drained), false));
+    }
+    return block.map(found -> without(drained, found));
   }
 
   /**

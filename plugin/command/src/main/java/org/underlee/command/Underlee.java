@@ -2,6 +2,7 @@ package org.underlee.command;
 
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
+import java.util.ServiceLoader;
 import org.underlee.finding.InputException;
 import org.underlee.run.Version;
 import org.underlee.writeback.NotWrittenException;
@@ -57,6 +58,7 @@ public final class Underlee {
 
   static int run(PrintWriter out, PrintWriter err, String... args) {
     CommandLine line = new CommandLine(new Underlee());
+    ServiceLoader.load(Verb.class).forEach(v -> line.addSubcommand(v.command(Underlee::run)));
     line.setOut(out);
     line.setErr(err);
     line.setCaseInsensitiveEnumValuesAllowed(true);

@@ -1,0 +1,104 @@
+package org.underlee.server;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Supplier;
+
+/** What became of a check-in: it is never tried twice, so each end of it must be told. */
+final class CheckIn {
+  private final ModelServer server;
+  private final Project project;
+  private final Path file;
+  private final String comment;
+
+  CheckIn(ModelServer server, Project project, Path file, String comment) {
+    this.server = server;
+    this.project = project;
+    this.file = file;
+    this.comment = comment;
+  }
+
+  /** Takes the server's account, or finds out what happened when none came. */
+  void judge(Supplier<JsonNode> sending) {
+    JsonNode account;
+    try {
+      account = sending.get();
+    } catch (ServerException e) {
+      if (landed().isEmpty()) {
+        throw brokenOff(e);
+      }
+      return;
+    }
+    if (account.has("exception")) {
+      throw refused(account.path("exception").path("message").asText("no reason given"));
+    }
+    if (!account.path("state").asText().equals("FINISHED")) {
+      List<String> errors = new ArrayList<>();
+      account.path("errors").forEach(e -> errors.add(e.asText()));
+      throw refused(errors.isEmpty() ? "no reason given" : String.join("; ", errors));
+    }
+  }
+
+  /** The new revision; the one before it must be the base. */
+  Revision landed(Optional<Revision> base) {
+    List<Revision> all = server.revisions(server.again(project));
+    Revision ours =
+        all.stream()
+            .filter(this::isOurs)
+            .reduce((a, b) -> b)
+            .orElseThrow(
+                () ->
+                    new ServerException(
+                        "The server took the model but shows no new revision of it.",
+                        "Look at the project with list before trying again. " + kept()));
+    int before = all.indexOf(ours) - 1;
+    Optional<Long> under = before < 0 ? Optional.empty() : Optional.of(all.get(before).oid());
+    if (!under.equals(base.map(Revision::oid))) {
+      throw new ServerException(
+          "Revision "
+              + ours.number()
+              + " is in, but revision "
+              + all.get(before).number()
+              + " by "
+              + all.get(before).user()
+              + " came at the same moment and is not in it.",
+          "Run design again from revision "
+              + all.get(before).number()
+              + ", so that the newest has both. "
+              + kept());
+    }
+    return ours;
+  }
+
+  private boolean isOurs(Revision revision) {
+    return revision.comment().equals(comment) && !project.revisions().contains(revision.oid());
+  }
+
+  private Optional<Revision> landed() {
+    try {
+      return server.revisions(server.again(project)).stream().filter(this::isOurs).findFirst();
+    } catch (ServerException e) {
+      return Optional.empty();
+    }
+  }
+
+  private ServerException brokenOff(ServerException why) {
+    return new ServerException(
+        "The check-in broke off: " + why.what(),
+        "The server may still be reading the model, or have none of it: look with list before"
+            + " putting it again. "
+            + kept());
+  }
+
+  private ServerException refused(String why) {
+    return new ServerException(
+        "The server did not take the model: " + why, "The project is as it was. " + kept());
+  }
+
+  private String kept() {
+    return "Your copy is " + file + ".";
+  }
+}

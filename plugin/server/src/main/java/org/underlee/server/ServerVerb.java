@@ -1,0 +1,29 @@
+package org.underlee.server;
+
+import org.underlee.command.Verb;
+import picocli.CommandLine;
+import picocli.CommandLine.Command;
+
+/** Brings the verb {@code server} to the program. */
+public final class ServerVerb implements Verb {
+  /** Holds the verbs below it together. */
+  @Command(
+      name = "server",
+      description = {
+        "Works with models on a shared model server.",
+        "The password comes from UNDERLEE_SERVER_PASSWORD, or a token from UNDERLEE_SERVER_TOKEN;"
+            + " without either you are asked."
+      },
+      mixinStandardHelpOptions = true)
+  static final class Group {}
+
+  @Override
+  public Object command(Program underlee) {
+    return new CommandLine(new Group())
+        .addSubcommand(new ListCommand())
+        .addSubcommand(new GetCommand())
+        .addSubcommand(new WorkCommand.Survey(underlee))
+        .addSubcommand(new WorkCommand.Design(underlee))
+        .addSubcommand(new PutCommand());
+  }
+}
