@@ -85,8 +85,6 @@ final class Architecture {
             "schema",
             "clash",
             "ids",
-            "clash",
-            "schema",
             "check",
             "drainage",
             "layout",
@@ -125,11 +123,6 @@ final class Architecture {
           "Outcome",
           "Counts",
           "Coordination",
-          "Coordination",
-          "ModelResult",
-          "Outcome",
-          "Counts",
-          "SchemaChecked",
           "Comparison",
           "Arrangement");
 

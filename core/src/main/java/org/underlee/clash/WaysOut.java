@@ -39,9 +39,8 @@ public final class WaysOut {
    * @param fields their crossings include those of the services
    * @param services names of the files of services, as given
    */
-  public record Again(List<Deck> decks, List<FieldBays> fields, Kit kit, List<String> services) {
+  public record Again(Framing framing, List<FieldBays> fields, Kit kit, List<String> services) {
     public Again {
-      decks = List.copyOf(decks);
       fields = List.copyOf(fields);
       services = List.copyOf(services);
     }
@@ -61,54 +60,6 @@ public final class WaysOut {
 
   /** The issues with the ways out of those that are pending. */
   public static List<Tracked> add(
-      List<Tracked> issues,
-      Framing framing,
-      List<FieldBays> fields,
-      Kit kit,
-      List<Ours> parts,
-      List<Theirs> things,
-      List<String> services) {
-    if (issues.stream().noneMatch(Tracked::isPending)) {
-      return issues;
-    }
-    List<Other> others = new ArrayList<>();
-    List<Fix.Option> given =
-        services.isEmpty()
-            ? List.of()
-            : List.of(new Fix.Option("--services", String.join(" ", services)));
-    others.add(other(Words.plain("lay out again around it"), framing, fields, kit, things, given));
-    for (int run : RUNS_PER_FALL) {
-      if (run > kit.get(DrainValue.RUN_PER_FALL)) {
-        Kit flatter = kit.with(DrainValue.RUN_PER_FALL, run, "a way out that is tried");
-        List<Fix.Option> options = new ArrayList<>(given);
-        options.add(new Fix.Option("--fall", "1:" + run));
-        Words what =
-            Words.of("lay out again around it with a fall of %s", Quantity.fall(flatter.fall()));
-        others.add(other(what, framing, fields, flatter, things, options));
-      }
-    }
-    WaysOut ways = new WaysOut(fields, parts, things, others);
-    return issues.stream().map(t -> t.isPending() ? t.with(ways.of(t)) : t).toList();
-  }
-
-  private static Other other(
-      Words what,
-      Framing framing,
-      List<FieldBays> fields,
-      Kit kit,
-      List<Theirs> things,
-      List<Fix.Option> options) {
-    List<Ours> parts =
-        Layouter.layOut(framing, fields, Scope.OUTSIDE, kit).parts().stream()
-            .map(Ours::of)
-            .toList();
-    Set<BuildingElement> hit = new HashSet<>();
-    ClashFinder.find(fields, parts, things).clashes().forEach(c -> hit.add(c.thing().element()));
-    return new Other(what, options, Room.of(parts), hit);
-  }
-
-  private List<WayOut> of(Tracked tracked) {
-    Issue issue = tracked.issue().orElseThrow();
       List<Tracked> issues, Again again, List<Ours> parts, List<Theirs> things) {
     WaysOut ways = new WaysOut(again, parts, things);
     Set<BuildingElement> clashing = new HashSet<>();
@@ -165,7 +116,7 @@ public final class WaysOut {
   private Optional<WayOut> tried(
       Issue issue, List<FieldBays> fields, Kit kit, Optional<String> fall) {
     List<Ours> anew =
-        Layouter.layOut(again.decks(), fields, Scope.OUTSIDE, kit).parts().stream()
+        Layouter.layOut(again.framing(), fields, Scope.OUTSIDE, kit).parts().stream()
             .map(Ours::of)
             .toList();
     if (anew.isEmpty() || !ClashFinder.find(fields, anew, issue.things()).clashes().isEmpty()) {

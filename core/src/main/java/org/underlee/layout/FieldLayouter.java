@@ -81,8 +81,6 @@ final class FieldLayouter {
 
   private FieldLayout built(String deck, FieldPlan plan) {
     GutterLine line = GutterLine.of(plan, assembly.lowest(plan), capacity);
-    double ground = ground();
-    GutterLine line = GutterLine.of(plan, assembly.lowest(plan));
     double ground = Ground.below(bays.field());
     List<Part> gutters = new GutterBuilder(plan, names, line).parts();
     DownspoutBuilder spouts = new DownspoutBuilder(plan, names, line, ground).build(gutters);

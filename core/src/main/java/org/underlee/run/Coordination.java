@@ -91,11 +91,8 @@ public record Coordination(
     List<Tracked> followed =
         WaysOut.add(
             before.follow(issues),
-            survey.framing(),
-            survey.bays(),
-            kit,
             new WaysOut.Again(
-                survey.framing().decks(),
+                survey.framing(),
                 survey.bays(),
                 kit,
                 services.stream().map(Path::toString).toList()),

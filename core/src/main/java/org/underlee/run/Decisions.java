@@ -18,7 +18,6 @@ import org.underlee.ifc.IfcModel;
 import org.underlee.kit.DrainValue;
 import org.underlee.kit.Kit;
 import org.underlee.kit.KitReader;
-import org.underlee.kit.DrainValue;
 import org.underlee.layout.Scope;
 import org.underlee.layout.Wishes;
 import org.underlee.units.RainRates;

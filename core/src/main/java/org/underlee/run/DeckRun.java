@@ -98,20 +98,17 @@ public final class DeckRun {
   private static Survey survey(StepFile given, SurveyRequest request, Set<Long> ours) {
     CompletableFuture<String> sha256 = CompletableFuture.supplyAsync(given::sha256);
     Optional<Strip.Stripped> stripped =
-        ours.isEmpty() && Strip.mayHold(given) ? stripped(given) : Optional.empty();
+        ours.isEmpty() && Strip.mayHold(given) ? Strip.original(given.bytes()) : Optional.empty();
     StepFile designers =
         stripped.map(s -> StepFile.of(s.bytes(), given.name(), request.limits())).orElse(given);
-        ours.isEmpty() && Strip.mayHold(given) ? Strip.original(given.bytes()) : Optional.empty();
-    StepFile designers = stripped.map(s -> StepFile.of(s.bytes(), given.name())).orElse(given);
     IfcModel model = IfcModel.of(designers);
     Optional<AssumedFraming> assumed = request.assume().map(a -> AssumedFraming.in(model, a));
     ModelPart all = assumed.isPresent() ? model.whole() : nearFraming(model, request.told());
     ModelPart part = all.without(ours);
     ElementSource elements = assumed.<ElementSource>map(a -> a).orElse(part);
     Framing framing = Framer.frame(elements, request.told());
-    Services services = Services.near(request.services(), model, framing, elements.elements());
     Services services =
-        Services.near(request.services(), request.limits(), framing, elements.elements());
+        Services.near(request.services(), request.limits(), model, framing, elements.elements());
     CrossingFinder crossings =
         new CrossingFinder(elements.elements(), framing, services.elements());
     List<FieldBays> bays = framing.fields().map(f -> BayFinder.find(f, crossings)).toList();
@@ -165,8 +162,7 @@ public final class DeckRun {
    * @throws InputException when the scope names no deck of the model
    */
   public static Design design(Survey survey, Scope scope, Kit kit, Storm storm) {
-    return design(survey, scope, layOut(survey, scope, kit), storm);
-    return design(survey, layOut(survey, scope, kit, storm), storm);
+    return design(survey, scope, layOut(survey, scope, kit, storm), storm);
   }
 
   /** As {@link #design(Survey, Scope, Kit, Storm)}, of parts that are laid out already. */
@@ -314,6 +310,10 @@ public final class DeckRun {
         Place.NOWHERE.inFile(name),
         "The model was edited after the assembly was written into it; the edits are kept.",
         "Check that they were meant.");
+  }
+
+  static StepFile opened(Path file) {
+    return opened(file, StepLimits.STANDARD);
   }
 
   static StepFile opened(Path file, StepLimits limits) {

@@ -34,24 +34,23 @@ record Services(
   /**
    * Reads the files.
    *
+   * @param limits for each of the files
    * @param deck the model with the framing
    * @param own its elements
    */
   static Services near(
-      List<Path> files, IfcModel deck, Framing framing, List<BuildingElement> own) {
-   * @param limits for each of the files
-   * @param own the elements of the deck's model
-   */
-  static Services near(
-      List<Path> files, StepLimits limits, Framing framing, List<BuildingElement> own) {
+      List<Path> files,
+      StepLimits limits,
+      IfcModel deck,
+      Framing framing,
+      List<BuildingElement> own) {
     List<Box> decks = framing.fields().map(Services::around).toList();
     Set<String> known =
         own.stream().map(BuildingElement::globalId).collect(Collectors.toUnmodifiableSet());
     Services all =
         new Services(new ArrayList<>(), new ArrayList<>(), new ArrayList<>(), new ArrayList<>());
     for (Path file : files) {
-      all.read(DeckRun.opened(file), deck, decks, known);
-      all.read(DeckRun.opened(file, limits), decks, known);
+      all.read(DeckRun.opened(file, limits), deck, decks, known);
     }
     return all;
   }

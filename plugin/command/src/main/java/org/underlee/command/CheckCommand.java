@@ -24,8 +24,6 @@ final class CheckCommand implements Callable<Integer> {
   @Option(names = "--out", paramLabel = "FILE", description = "Write here instead of printing.")
   Optional<Path> out = Optional.empty();
 
-  @Mixin StandardOptions standard = new StandardOptions();
-  @Mixin IssueOptions issues = new IssueOptions();
   @Mixin IssueOptions issues = new IssueOptions();
 
   @Mixin StandardOptions standard = new StandardOptions();
