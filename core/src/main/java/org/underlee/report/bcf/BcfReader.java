@@ -1,6 +1,5 @@
 package org.underlee.report.bcf;
 
-import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -37,9 +36,8 @@ public final class BcfReader {
 
   static BcfVersion version(Map<String, byte[]> entries, String name) {
     byte[] file = entries.get("bcf.version");
-    String text = file == null ? "" : new String(file, StandardCharsets.UTF_8);
     String id =
-        text.isEmpty()
+        file == null
             ? "none"
             : HardXml.read(file, "bcf.version").getDocumentElement().getAttribute("VersionId");
     for (BcfVersion version : BcfVersion.values()) {

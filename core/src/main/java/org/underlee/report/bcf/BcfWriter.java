@@ -14,6 +14,7 @@ import org.underlee.clash.WayOut;
 import org.underlee.geom.Transform;
 import org.underlee.geom.Vec3;
 import org.underlee.picture.Camera;
+import org.underlee.picture.Png;
 import org.underlee.run.Coordination;
 import org.w3c.dom.Document;
 import org.w3c.dom.Element;
@@ -139,17 +140,17 @@ public final class BcfWriter {
   private void header(Element root) {
     Element header = Xml.add(root, "Header");
     Element files = version.isOld() ? header : Xml.add(header, "Files");
-    Element own = file(files, coordination.checked().survey().source().file());
+    Element own = file(files);
     own.setAttribute("IfcProject", coordination.project());
     Xml.add(own, "Filename", coordination.checked().survey().source().file());
     coordination
         .checked()
         .survey()
         .services()
-        .forEach(s -> Xml.add(file(files, s.file()), "Filename", s.file()));
+        .forEach(s -> Xml.add(file(files), "Filename", s.file()));
   }
 
-  private Element file(Element files, String name) {
+  private Element file(Element files) {
     Element file = Xml.add(files, "File");
     file.setAttribute(version.isOld() ? "isExternal" : "IsExternal", "true");
     return file;
@@ -212,7 +213,7 @@ public final class BcfWriter {
     components(root, issue);
     camera(root, shot.camera());
     entries.put(t.id() + "/" + VIEW, HardXml.write(d));
-    entries.put(t.id() + "/" + PICTURE, shot.png());
+    entries.put(t.id() + "/" + PICTURE, Png.encode(shot.image()));
   }
 
   /** Selected: the things and the parts; all else is shown as well. */

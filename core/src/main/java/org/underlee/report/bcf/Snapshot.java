@@ -14,9 +14,9 @@ import org.underlee.framing.Role;
 import org.underlee.geom.Box;
 import org.underlee.geom.Vec3;
 import org.underlee.picture.Camera;
+import org.underlee.picture.Image;
 import org.underlee.picture.Paint;
 import org.underlee.picture.Palette;
-import org.underlee.picture.Png;
 import org.underlee.picture.RasterSettings;
 import org.underlee.picture.Renderer;
 import org.underlee.picture.Scene;
@@ -27,7 +27,7 @@ import org.underlee.run.Coordination;
  * The picture of an issue, and from where it was taken: the thing in the colour of an alert, the
  * parts that it meets, and what stands around them seen through.
  */
-record Snapshot(Camera camera, byte[] png) {
+record Snapshot(Camera camera, Image image) {
   static final int WIDTH = 960;
   static final int HEIGHT = 640;
 
@@ -49,7 +49,7 @@ record Snapshot(Camera camera, byte[] png) {
     Camera camera = Camera.lookingFrom(from, corners(place.grown(AROUND / 2)), aspect());
     List<Shape> shapes = shapes(issue, all, near);
     RasterSettings settings = RasterSettings.of(WIDTH, HEIGHT);
-    return new Snapshot(camera, Png.encode(Renderer.draw(Scene.of(shapes), camera, settings)));
+    return new Snapshot(camera, Renderer.draw(Scene.of(shapes), camera, settings));
   }
 
   static double aspect() {

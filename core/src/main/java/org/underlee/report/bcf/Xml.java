@@ -10,9 +10,6 @@ import org.w3c.dom.Node;
 
 /** Small steps on an XML tree. */
 final class Xml {
-  /** Nine places of a metre or of a direction: below what any model is drawn to. */
-  private static final String NUMBER = "%.9f";
-
   private Xml() {}
 
   static List<Element> children(Element parent, String name) {
@@ -52,9 +49,10 @@ final class Xml {
     child(parent, name).ifPresent(e -> e.setTextContent(legal(text)));
   }
 
+  /** To nine places of a metre or of a direction: below what any model is drawn to. */
   static void number(Node parent, String name, double value) {
     double plain = value == 0 ? 0 : value; // no −0
-    add(parent, name, String.format(Locale.ROOT, NUMBER, plain));
+    add(parent, name, String.format(Locale.ROOT, "%.9f", plain));
   }
 
   /** Without the characters that XML 1.0 has no way to write. */
