@@ -19,8 +19,8 @@ import org.underlee.panel.view.FileAsk;
 import org.underlee.panel.view.PanelWindow;
 
 /**
- * Prints how fast the panel follows: {@code PanelSpeed$Start MODEL} opens a model, then drags the fall
- * for ten seconds as fast as the panel shows it.
+ * Prints how fast the panel follows: {@code PanelSpeed$Start MODEL} opens a model, then drags the
+ * fall for ten seconds as fast as the panel shows it.
  */
 public final class PanelSpeed extends Application {
   private static final long DRAG_SECONDS = 10;
