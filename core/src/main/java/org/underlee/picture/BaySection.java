@@ -174,7 +174,7 @@ public final class BaySection {
         length(bay.joistTop(from) - bottom));
     layout.filter(l -> isServed()).ifPresent(this::fall);
     to.label(
-        new Vec2((from + end) / 2, TALL * (low - 4 * ROW)),
+        new Vec2((from + end) / 2, TALL * (low - 4.5 * ROW)),
         "Section through " + bay.id() + ", high end to the left; heights drawn double",
         PlanBuilder.SMALL_TEXT_MM,
         PlanItem.Anchor.BELOW,
@@ -204,10 +204,10 @@ public final class BaySection {
     double end = from + l.run();
     double below = low - ROW;
     seat(from + 0.1 * l.run(), 0.03, l, below);
-    seat(from + 0.88 * l.run(), -0.03, l, below);
+    seat(from + 0.88 * l.run(), -0.03, l, below - 0.6 * ROW);
     double a = from + 0.38 * l.run();
     double b = from + 0.56 * l.run();
-    double y = below - ROW;
+    double y = below - 1.5 * ROW;
     to.arrow(tall(new Vec2(a, y)), tall(new Vec2(b, y)), PlanStyle.FALL);
     to.label(
         tall(new Vec2((a + b) / 2, y)),
@@ -217,8 +217,8 @@ public final class BaySection {
         0,
         PlanStyle.FALL);
     to.dimension(
-        tall(new Vec2(from, below - 2.4 * ROW)),
-        tall(new Vec2(end, below - 2.4 * ROW)),
+        tall(new Vec2(from, below - 2.9 * ROW)),
+        tall(new Vec2(end, below - 2.9 * ROW)),
         0.02,
         length(l.run()));
     headroom(end, below - 0.3 * ROW);

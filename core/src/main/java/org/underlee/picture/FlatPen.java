@@ -17,7 +17,7 @@ final class FlatPen {
   private static final double PLATE_SPACE = 0.45;
 
   private final ScreenTriangles to;
-  private final StrokeFont font = new StrokeFont();
+  private final StrokeFont font = StrokeFont.BUILT_IN;
   private double depth;
 
   FlatPen(ScreenTriangles to) {

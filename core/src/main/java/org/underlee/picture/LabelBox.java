@@ -22,7 +22,7 @@ record LabelBox(double start, double base, double width, double height, Vec2 alo
 
   static LabelBox of(PlanItem.Label label) {
     double height = label.sizeMm();
-    double width = new StrokeFont().width(label.text()) * height;
+    double width = StrokeFont.BUILT_IN.width(label.text()) * height;
     Anchor anchor = label.anchor();
     double start = anchor == Anchor.START ? 0 : anchor == Anchor.END ? -width : -width / 2;
     double base =

@@ -11,6 +11,9 @@ import org.underlee.geom.Vec2;
  * and the signs that labels need; any other character comes out as a small box.
  */
 final class StrokeFont {
+  /** The built-in letters, made once. */
+  static final StrokeFont BUILT_IN = new StrokeFont();
+
   /** Height of capitals in the units of the glyph table. */
   private static final double CAPITAL = 12;
 
@@ -22,7 +25,7 @@ final class StrokeFont {
 
   private record Glyph(double width, List<List<Vec2>> strokes) {}
 
-  StrokeFont() {
+  private StrokeFont() {
     Glyphs.TABLE.lines().forEach(line -> glyphs.put(line.codePointAt(0), glyph(line.substring(2))));
     glyphs.put((int) ' ', new Glyph(SPACE, List.of()));
     unknown = glyph("0,0 6,0 6,10 0,10 0,0");

@@ -178,7 +178,7 @@ class PlanTest {
 
   @Test
   void theBuiltInLettersHoldAllThatLabelsNeed() {
-    StrokeFont font = new StrokeFont();
+    StrokeFont font = StrokeFont.BUILT_IN;
     List<List<Vec2>> box = font.strokes("\u2603");
     String needed =
         "ABCDEFGHIJKLMNOPQRSTUVWXYZabcdefghijklmnopqrstuvwxyz0123456789.,:;'\"°/-–+×=()%#Ø<>_";

@@ -80,7 +80,7 @@ public final class Drawings implements AutoCloseable {
   private void makePlan(boolean fit, Set<Item> selection) {
     result.ifPresent(
         r ->
-            planning.run(
+            planning.follow(
                 () -> DrawingMaker.plan(r, units, selection),
                 d -> plan.show(d, fit),
                 e -> plan.show(Optional.empty(), true)));
@@ -90,7 +90,7 @@ public final class Drawings implements AutoCloseable {
     Optional<Item.OfBay> through = bay;
     result.ifPresent(
         r ->
-            sectioning.run(
+            sectioning.follow(
                 () -> through.<PlanDrawing>flatMap(b -> DrawingMaker.section(r, b, units)),
                 d -> {
                   sectionName.set(through.map(b -> b.bay() + " of " + b.field()).orElse(""));

@@ -5,17 +5,19 @@ import java.util.concurrent.Executor;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.atomic.AtomicLong;
+import java.util.function.BooleanSupplier;
 import java.util.function.Consumer;
 
 /**
- * Work beside the screen's thread, one job after the other, of which only the newest counts: a job
- * that another one has overtaken is not begun, and its result is dropped. A job that is cancelled
- * runs to its end unseen and does not hold up the next.
+ * Work beside the screen's thread, one job after the other, of which the newest counts: a job that
+ * another one has overtaken is not begun. A job that is cancelled runs to its end unseen and does
+ * not hold up the next.
  */
 final class Newest implements AutoCloseable {
   private final String name;
   private final Executor screen;
   private final AtomicLong newest = new AtomicLong();
+  private final AtomicLong cancelled = new AtomicLong();
   private ExecutorService worker;
 
   /**
@@ -36,42 +38,59 @@ final class Newest implements AutoCloseable {
         });
   }
 
+  /** A job whose result counts only while no newer one was asked for. */
   <T> void run(Callable<T> job, Consumer<T> done, Consumer<Throwable> failed) {
     long number = newest.incrementAndGet();
+    start(job, done, failed, () -> newest.get() == number, () -> newest.get() == number);
+  }
+
+  /**
+   * A job whose result is shown even when a newer one was asked for meanwhile: a hand that drags
+   * must see something. Those that were not begun by then are left out.
+   */
+  <T> void follow(Callable<T> job, Consumer<T> done, Consumer<Throwable> failed) {
+    long number = newest.incrementAndGet();
+    long since = cancelled.get();
+    start(job, done, failed, () -> newest.get() == number, () -> cancelled.get() == since);
+  }
+
+  private <T> void start(
+      Callable<T> job,
+      Consumer<T> done,
+      Consumer<Throwable> failed,
+      BooleanSupplier begins,
+      BooleanSupplier counts) {
     worker.execute(
         () -> {
-          if (isNewest(number)) {
-            attempt(number, job, done, failed);
+          if (begins.getAsBoolean()) {
+            attempt(job, done, failed, counts);
           }
         });
   }
 
   /** Failures of any kind are shown, or the screen would wait for ever. */
   private <T> void attempt(
-      long number, Callable<T> job, Consumer<T> done, Consumer<Throwable> failed) {
+      Callable<T> job, Consumer<T> done, Consumer<Throwable> failed, BooleanSupplier counts) {
     try {
       T result = job.call();
-      deliver(number, () -> done.accept(result));
+      deliver(() -> done.accept(result), counts);
     } catch (Exception | OutOfMemoryError | StackOverflowError e) {
-      deliver(number, () -> failed.accept(e));
+      deliver(() -> failed.accept(e), counts);
     }
   }
 
-  private void deliver(long number, Runnable onScreen) {
+  private void deliver(Runnable onScreen, BooleanSupplier counts) {
     screen.execute(
         () -> {
-          if (isNewest(number)) {
+          if (counts.getAsBoolean()) {
             onScreen.run();
           }
         });
   }
 
-  private boolean isNewest(long number) {
-    return newest.get() == number;
-  }
-
   void cancel() {
     newest.incrementAndGet();
+    cancelled.incrementAndGet();
     worker.shutdown();
     worker = worker();
   }
@@ -79,6 +98,7 @@ final class Newest implements AutoCloseable {
   @Override
   public void close() {
     newest.incrementAndGet();
+    cancelled.incrementAndGet();
     worker.shutdownNow();
   }
 }

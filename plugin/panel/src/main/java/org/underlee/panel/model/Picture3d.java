@@ -126,7 +126,7 @@ public final class Picture3d implements AutoCloseable {
     }
     result = next;
     Renderer known = renderer;
-    preparing.run(
+    preparing.follow(
         () -> {
           DeckPicture made =
               DeckScene.picture(

@@ -158,7 +158,7 @@ public final class Session implements AutoCloseable {
 
   private void layOut(Survey survey, Decisions by) {
     begin(DESIGNING);
-    layingOut.run(
+    layingOut.follow(
         () -> DeckRun.layOut(survey, by.scope(), by.chosenKit()),
         layout -> laidOut(new Result(by, survey, layout, ++edition, lastDesign(), false)),
         this::fail);
@@ -169,12 +169,19 @@ public final class Session implements AutoCloseable {
   }
 
   private void laidOut(Result next) {
-    result.set(Optional.of(next));
+    boolean newest = next.decisions().designsAs(history.now());
+    result.set(Optional.of(newest ? next.with(history.now()) : next));
+    if (!newest) {
+      // a drag went on: its own layout comes next
+      return;
+    }
     designing.run(
         () ->
             DeckRun.design(
                 next.survey(), next.decisions().scope(), next.layout(), next.decisions().storm()),
         design -> end(next.with(design)),
+        () -> DeckRun.design(next.survey(), next.layout(), next.decisions().storm()),
+        design -> end(next.with(design).with(history.now())),
         this::fail);
   }
 

@@ -44,7 +44,15 @@ final class FindingsView extends BorderPane {
             (o, before, now) -> Optional.ofNullable(now).ifPresent(r -> model.goTo(r.finding())));
     setTop(bar());
     setCenter(list);
-    model.session().result().addListener((o, before, now) -> fill());
+    model
+        .session()
+        .result()
+        .addListener(
+            (o, before, now) -> {
+              if (now.map(r -> r.isWhole() || r.design().isEmpty()).orElse(true)) {
+                fill();
+              }
+            });
     model.units().addListener((o, before, now) -> fill());
   }
 

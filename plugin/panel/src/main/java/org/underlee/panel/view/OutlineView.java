@@ -18,6 +18,7 @@ import javafx.scene.layout.Region;
 import org.underlee.panel.model.Item;
 import org.underlee.panel.model.Outline;
 import org.underlee.panel.model.PanelModel;
+import org.underlee.panel.model.Result;
 
 /** Decks, fields, bays and parts as a tree. */
 final class OutlineView extends TreeView<Outline> {
@@ -36,7 +37,16 @@ final class OutlineView extends TreeView<Outline> {
     getSelectionModel()
         .getSelectedItems()
         .addListener((ListChangeListener<TreeItem<Outline>>) c -> tell());
-    model.session().result().addListener((o, before, now) -> fill());
+    // a hand that drags has no eye for the tree: it follows when the design is whole
+    model
+        .session()
+        .result()
+        .addListener(
+            (o, before, now) -> {
+              if (items.isEmpty() || now.map(Result::isWhole).orElse(true)) {
+                fill();
+              }
+            });
     model.units().addListener((o, before, now) -> fill());
     model.selection().addListener((o, before, now) -> follow(now));
   }

@@ -195,7 +195,15 @@ public final class PanelView extends StackPane {
 
   private void listen() {
     model.session().model().addListener((o, before, now) -> showFile());
-    model.session().result().addListener((o, before, now) -> showTables());
+    model
+        .session()
+        .result()
+        .addListener(
+            (o, before, now) -> {
+              if (now.map(r -> r.isWhole() || r.design().isEmpty()).orElse(true)) {
+                showTables();
+              }
+            });
     model.units().addListener((o, before, now) -> showTables());
     model.settings().addListener((o, before, now) -> dressAll());
     addEventFilter(KeyEvent.KEY_PRESSED, this::key);

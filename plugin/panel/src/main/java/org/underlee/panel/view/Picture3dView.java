@@ -3,7 +3,6 @@ package org.underlee.panel.view;
 import java.util.Optional;
 import java.util.Set;
 import javafx.animation.PauseTransition;
-import javafx.geometry.Pos;
 import javafx.scene.control.Button;
 import javafx.scene.control.CheckMenuItem;
 import javafx.scene.control.MenuButton;
@@ -11,8 +10,8 @@ import javafx.scene.input.KeyEvent;
 import javafx.scene.input.MouseButton;
 import javafx.scene.input.MouseEvent;
 import javafx.scene.input.ScrollEvent;
+import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.HBox;
-import javafx.scene.layout.StackPane;
 import javafx.util.Duration;
 import org.underlee.panel.model.Item;
 import org.underlee.panel.model.Orbit;
@@ -21,7 +20,7 @@ import org.underlee.panel.model.Picture3d;
 import org.underlee.picture.DeckPicture.Family;
 
 /** The 3-D picture: drag to turn, drag with the right or middle button to move, wheel to zoom. */
-final class Picture3dView extends StackPane {
+final class Picture3dView extends BorderPane {
   private static final double STILL = 3;
   private static final double WHEEL = 0.0018;
   private static final double KEY_STEP = 0.05;
@@ -48,15 +47,13 @@ final class Picture3dView extends StackPane {
     pane.setOnMouseReleased(this::release);
     pane.setOnScroll(this::scroll);
     pane.setOnKeyPressed(this::key);
-    HBox tools = tools();
-    setAlignment(tools, Pos.TOP_RIGHT);
-    getChildren().addAll(pane, tools);
+    setTop(tools());
+    setCenter(pane);
   }
 
   private HBox tools() {
     HBox tools = new HBox();
     tools.getStyleClass().add("picture-tools");
-    tools.setMaxSize(HBox.USE_PREF_SIZE, HBox.USE_PREF_SIZE);
     for (Picture3d.View view : Picture3d.View.values()) {
       Button button = new Button(view.toString());
       button.setId("view-" + view.name().toLowerCase(java.util.Locale.ROOT).replace('_', '-'));

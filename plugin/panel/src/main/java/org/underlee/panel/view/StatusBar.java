@@ -16,7 +16,7 @@ import org.underlee.units.Lengths.UnitSystem;
 final class StatusBar extends HBox {
   private final PanelModel model;
   private final Label words = new Label();
-  private final Label stale = new Label("Out of date while this runs");
+  private final Label stale = new Label();
   private final ProgressBar progress = new ProgressBar(ProgressBar.INDETERMINATE_PROGRESS);
   private final Button cancel;
   private final Label summary = new Label();
@@ -60,7 +60,8 @@ final class StatusBar extends HBox {
     String busy = model.session().busyWith().get();
     shown(progress, !busy.isEmpty());
     shown(cancel, !busy.isEmpty());
-    shown(stale, model.session().stale().get() && !busy.isEmpty());
+    shown(stale, model.session().stale().get());
+    stale.setText(busy.isEmpty() ? "Out of date" : "Out of date while this runs");
     Optional<Problem> problem =
         model.writeProblem().get().or(() -> model.session().problem().get());
     words.setText(
