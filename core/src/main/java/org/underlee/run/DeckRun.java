@@ -179,7 +179,7 @@ public final class DeckRun {
   public static boolean strip(Path input, Path output) {
     requireWritable(input);
     Strip.Stripped stripped =
-        Strip.original(opened(input, StepLimits.STANDARD).bytes())
+        Strip.original(opened(input).bytes())
             .orElseThrow(
                 () ->
                     new InputException(
@@ -273,6 +273,10 @@ public final class DeckRun {
         Place.NOWHERE.inFile(name),
         "The model was edited after the assembly was written into it; the edits are kept.",
         "Check that they were meant.");
+  }
+
+  static StepFile opened(Path file) {
+    return opened(file, StepLimits.STANDARD);
   }
 
   static StepFile opened(Path file, StepLimits limits) {
