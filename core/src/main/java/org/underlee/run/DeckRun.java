@@ -220,7 +220,7 @@ public final class DeckRun {
   public static boolean strip(Path input, Path output) {
     requireWritable(input);
     Strip.Stripped stripped =
-        Strip.original(opened(input, StepLimits.STANDARD).bytes())
+        Strip.original(opened(input).bytes())
             .orElseThrow(
                 () ->
                     new InputException(
