@@ -72,7 +72,7 @@ class OutputsKeepTheirPromiseTest {
     assertThat(check(sound, schema).passed()).isTrue();
     Map<String, String> mutations = new LinkedHashMap<>();
     mutations.put("'under-deck drainage'", "'drainage'");
-    mutations.put("'Under-deck drainage of deck-1/field-1'", "$");
+    mutations.put("'Under-deck drainage of deck-1/field-1'", "\\$");
     mutations.put("'deck-1/field-1',\\.SITE\\.", "'field one',.SITE.");
     mutations.put("'Underlee_Layout'", "'Underlee_Lay'");
     mutations.put("IFCPROPERTYSINGLEVALUE\\('Kit',", "IFCPROPERTYSINGLEVALUE('Kitt',");
@@ -99,7 +99,7 @@ class OutputsKeepTheirPromiseTest {
     mutations.forEach(
         (right, wrong) -> {
           String mutated =
-              sound.substring(0, block) + sound.substring(block).replaceFirst(right, wrong);
+              sound.substring(0, block) + sound.substring(block).replaceAll(right, wrong);
           assertThat(mutated).as(right).isNotEqualTo(sound);
           assertThat(check(mutated, schema).passed()).as(right + " → " + wrong).isFalse();
         });
