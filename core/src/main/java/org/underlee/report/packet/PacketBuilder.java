@@ -21,10 +21,20 @@ public final class PacketBuilder {
     Scene scene = DeckScene.of(survey.framing(), survey.elements(), Optional.of(design.layout()));
     List<Sheet> sheets = new ArrayList<>();
     sheets.add(new CoverSheet(job).sheet(scene));
+    sheets.add(new WorkSheets(job).site());
     sheets.add(new FramingSheet(job).sheet());
-    sheets.add(new MarkSheet(job).sheet());
-    sheets.add(new CutSheet(job).headRails());
+    sheets.add(new BuySheet(job).sheet());
+    sheets.add(new CuttingSheet(job).sheet());
     sheets.add(new CutSheet(job).sheet());
+    sheets.add(new TemplateSheet(job).sheet());
+    sheets.add(new WorkSheets(job).build());
+    sheets.add(new MarkSheet(job).sheet());
+    sheets.add(new SectionSheet(job).sheet());
+    sheets.add(new GutterSheet(job).sheet());
+    sheets.add(new WorkSheets(job).hose());
+    sheets.add(new StickerSheet(job).sheet());
+    sheets.add(new WorkSheets(job).care());
+    sheets.add(new WorkSheets(job).sources());
     sheets.removeIf(s -> s.blocks().isEmpty());
     String file = survey.source().file();
     String sha = survey.source().sha256();
@@ -34,7 +44,8 @@ public final class PacketBuilder {
         file + " · " + sha.substring(0, HASH_SHOWN),
         sha,
         sheets,
-        List.of(),
-        scene);
+        new BayCards(job).cards(),
+        scene,
+        DeckScene.fromBelow(survey.framing(), scene, 1));
   }
 }
