@@ -3,6 +3,9 @@ package org.underlee.report.packet;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.underlee.finding.InputException;
+import org.underlee.finding.Place;
+import org.underlee.kit.Family;
 import org.underlee.picture.DeckScene;
 import org.underlee.picture.Scene;
 import org.underlee.run.Design;
@@ -15,7 +18,22 @@ public final class PacketBuilder {
 
   private PacketBuilder() {}
 
+  /**
+   * The packet of a design.
+   *
+   * @throws InputException when the kit is of a family that the sheets have no words for
+   */
   public static Packet of(Design design, Writing writing) {
+    if (design.layout().kit().family() != Family.PANS) {
+      throw new InputException(
+          Place.NOWHERE,
+          "kit "
+              + design.layout().kit().id()
+              + " is of the family "
+              + design.layout().kit().family().word()
+              + "; a packet can be made for pans only",
+          "Use --kit with a kit of pans, or take design and takeoff to the site.");
+    }
     Job job = new Job(design, writing);
     Survey survey = design.survey();
     Scene scene = DeckScene.of(survey.framing(), survey.elements(), Optional.of(design.layout()));

@@ -8,6 +8,7 @@ import org.underlee.framing.JoistLine;
 import org.underlee.geom.Extrusion;
 import org.underlee.geom.Vec2;
 import org.underlee.geom.Vec3;
+import org.underlee.kit.DrainValue;
 import org.underlee.kit.PanValue;
 import org.underlee.layout.Cut;
 import org.underlee.layout.Part;
@@ -166,7 +167,7 @@ final class SeatMarks {
   private static double lowFace(Job job, Job.Place place, Bay bay, List<Part> rails) {
     double end = along(place, rails.get(rails.size() - 1)).get(1).y();
     double cosine = 1 / Math.hypot(1, place.layout().fall());
-    double head = bay.stretch().from() + job.kit().get(PanValue.HEAD_GAP);
+    double head = bay.stretch().from() + job.kit().get(DrainValue.HEAD_GAP);
     return bay.stretch().from() + (end - head) / cosine + job.kit().get(PanValue.RAIL_END_GAP);
   }
 }

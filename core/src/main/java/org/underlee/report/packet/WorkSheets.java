@@ -14,7 +14,9 @@ import org.underlee.drainage.DrainProof;
 import org.underlee.drainage.OutletShare;
 import org.underlee.finding.Finding;
 import org.underlee.finding.Level;
+import org.underlee.kit.DrainValue;
 import org.underlee.kit.Kit;
+import org.underlee.kit.KitNumber;
 import org.underlee.kit.PanValue;
 import org.underlee.kit.StockItem;
 import org.underlee.layout.PartKind;
@@ -80,12 +82,12 @@ record WorkSheets(Job job) {
           new Object[] {
             job.length(kit.get(PanValue.RAIL_FASTENER_SPACING)),
             job.length(kit.get(PanValue.JOIST_EDGE_DISTANCE)),
-            job.length(kit.get(PanValue.HANGER_END))
+            job.length(kit.get(DrainValue.HANGER_END))
           };
       case 7 -> new Object[] {job.length(kit.get(PanValue.PAN_LAP))};
       case 9 ->
           new Object[] {
-            job.writing().fall(kit.gutterFall()), job.length(kit.get(PanValue.GUTTER_BACK_GAP))
+            job.writing().fall(kit.gutterFall()), job.length(kit.get(DrainValue.GUTTER_BACK_GAP))
           };
       default -> new Object[0];
     };
@@ -213,7 +215,7 @@ record WorkSheets(Job job) {
 
   private Block kitValues() {
     List<List<String>> rows = new ArrayList<>();
-    for (PanValue value : PanValue.values()) {
+    for (KitNumber value : job.kit().family().numbers()) {
       Kit.Sourced sourced = job.kit().values().get(value);
       if (sourced != null) {
         boolean length = value.key().endsWith("Mm");
