@@ -31,11 +31,12 @@ record CutSheet(Job job) {
         blocks.add(table(cuts));
       }
     }
+    blocks.addAll(headRails());
     blocks.addAll(bends());
     return new Sheet("cuts", job.say("cuts.title"), false, blocks);
   }
 
-  Sheet headRails() {
+  private List<Block> headRails() {
     List<List<String>> rows = new ArrayList<>();
     for (Job.Place place : job.places()) {
       for (Part part : place.parts(PartKind.HEAD_RAIL)) {
@@ -46,20 +47,17 @@ record CutSheet(Job job) {
                 job.length(part.length())));
       }
     }
-    return new Sheet(
-        "head-rails",
-        job.say("heads.title"),
-        false,
-        rows.isEmpty()
-            ? List.of()
-            : List.of(
-                new Block.Text(job.say("heads.how"), PLAIN),
-                new Block.Table(
-                    List.of(
-                        Column.text(job.say("col.bay")),
-                        Column.text(job.say("col.label")),
-                        Column.number(job.say("col.length"))),
-                    rows)));
+    return rows.isEmpty()
+        ? List.of()
+        : List.of(
+            new Block.Heading(job.say("heads.title")),
+            new Block.Text(job.say("heads.how"), PLAIN),
+            new Block.Table(
+                List.of(
+                    Column.text(job.say("col.bay")),
+                    Column.text(job.say("col.label")),
+                    Column.number(job.say("col.length"))),
+                rows));
   }
 
   private Block table(List<Takeoff.Cut> cuts) {

@@ -1,6 +1,7 @@
 package org.underlee.report.packet;
 
 import java.util.List;
+import org.underlee.picture.Camera;
 import org.underlee.picture.Scene;
 
 /**
@@ -13,6 +14,7 @@ import org.underlee.picture.Scene;
  * @param sheets in the order of the work
  * @param bays what a bay needs, for the one who stands below it
  * @param scene all parts and framing, to be turned
+ * @param camera where it is first seen from: below, as someone on the patio does
  */
 public record Packet(
     Writing writing,
@@ -21,7 +23,8 @@ public record Packet(
     String key,
     List<Sheet> sheets,
     List<BayCard> bays,
-    Scene scene) {
+    Scene scene,
+    Camera camera) {
   public Packet {
     sheets = List.copyOf(sheets);
     bays = List.copyOf(bays);

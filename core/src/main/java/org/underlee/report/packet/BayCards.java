@@ -1,0 +1,86 @@
+package org.underlee.report.packet;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Stream;
+import org.underlee.bay.Bay;
+import org.underlee.layout.Cut;
+import org.underlee.layout.Part;
+import org.underlee.report.packet.Block.Column;
+import org.underlee.report.packet.Block.Tick;
+import org.underlee.report.packet.SeatMarks.Row;
+
+/** What the one below a bay needs: its marks, its pieces with their cuts, and boxes to tick. */
+record BayCards(Job job) {
+
+  List<Packet.BayCard> cards() {
+    List<Packet.BayCard> cards = new ArrayList<>();
+    for (Job.Place place : job.places()) {
+      List<Row> rows = SeatMarks.of(job, place);
+      for (Bay bay : place.served()) {
+        cards.add(card(place, bay, rows.stream().filter(r -> r.bay().equals(bay)).toList()));
+      }
+    }
+    return cards;
+  }
+
+  private Packet.BayCard card(Job.Place place, Bay bay, List<Row> rows) {
+    String label = place.label(bay);
+    List<Block> blocks = new ArrayList<>();
+    blocks.add(
+        new Block.Facts(
+            List.of(
+                new Block.Fact(job.say("col.joists"), bay.left().id() + "–" + bay.right().id()),
+                new Block.Fact(job.say("col.widthHigh"), job.length(bay.clearWidthHigh())),
+                new Block.Fact(job.say("col.widthLow"), job.length(bay.clearWidthLow())))));
+    if (!rows.isEmpty()) {
+      blocks.add(new Block.Heading(job.say("marks.title")));
+      blocks.add(new MarkSheet(job).table(rows));
+    }
+    blocks.add(new Block.Heading(job.say("cards.pieces")));
+    blocks.add(pieces(place, bay));
+    blocks.add(
+        new Block.Ticks(
+            Stream.of("marked", "rails", "pan", "tested")
+                .map(t -> new Tick(label + "-" + t, job.say("cards." + t), ""))
+                .toList()));
+    return new Packet.BayCard(place.layout().field() + "/" + bay.id(), label, blocks);
+  }
+
+  private Block pieces(Job.Place place, Bay bay) {
+    return new Block.Table(
+        List.of(
+            Column.text(job.say("col.label")),
+            Column.text(job.say("col.part")),
+            Column.number(job.say("col.length")),
+            Column.number(job.say("col.flatWidth")),
+            Column.text(job.say("col.cuts"))),
+        place.partsIn(bay).stream().map(this::piece).toList());
+  }
+
+  private List<String> piece(Part part) {
+    boolean counted = part.bodies().isEmpty();
+    return List.of(
+        part.label(),
+        job.word(part.kind()),
+        counted ? part.count() + "" : job.length(part.cutLength()),
+        part.sheetWidth().isPresent() ? job.length(part.sheetWidth().getAsDouble()) : "",
+        part.cuts().stream().map(this::cut).collect(java.util.stream.Collectors.joining("; ")));
+  }
+
+  private String cut(Cut cut) {
+    if (cut instanceof Cut.Notch n) {
+      return job.say(
+          "cut.notch",
+          job.length(n.from()),
+          job.length(n.from() + n.length()),
+          job.length(n.depth()));
+    }
+    if (cut instanceof Cut.Hole h) {
+      return job.say(
+          "cut.hole", job.length(h.width()), job.length(h.along()), job.length(h.across()));
+    }
+    Cut.Slit s = (Cut.Slit) cut;
+    return job.say("cut.slit", job.length(s.from()), job.length(s.to()));
+  }
+}

@@ -1,0 +1,198 @@
+package org.underlee.report.packet;
+
+import static org.underlee.report.packet.Block.Tone.PLAIN;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.stream.Collectors;
+import org.underlee.geom.Vec2;
+import org.underlee.kit.StockItem;
+import org.underlee.layout.Part;
+import org.underlee.picture.PlanBuilder;
+import org.underlee.picture.PlanDrawing;
+import org.underlee.picture.PlanItem;
+import org.underlee.picture.PlanStyle;
+import org.underlee.report.packet.Block.Column;
+import org.underlee.takeoff.Takeoff;
+
+/** How each bought length is cut: a bar to scale, and the labels piece by piece. */
+record CuttingSheet(Job job) {
+  /** Bars of all lengths are drawn this high and wide, metres on a drawing of 1:10. */
+  private static final double BAR_WIDE = 1.75;
+
+  private static final double BAR_HIGH = 0.09;
+  private static final double APART = 0.05;
+  private static final double BAR_SHARE = 0.6;
+
+  /** A piece narrower than this on the drawing has its text left to the table. */
+  private static final double ROOM_FOR_TEXT = 0.11;
+
+  private static final int LETTERS = 26;
+
+  private static final PlanStyle PIECE = PlanStyle.lined("piece", 0x3f6378, 0.2).filled(0xdbe9f0);
+  private static final PlanStyle REST =
+      PlanStyle.lined("rest", 0x9aa3aa, 0.15).filled(0xf4f4f2).dashed(1, 1);
+
+  Sheet sheet() {
+    List<Block> blocks = new ArrayList<>();
+    blocks.add(new Block.Text(job.say("stock.how"), PLAIN));
+    for (StockItem item : job.kit().stock()) {
+      List<Takeoff.Stock> own =
+          job.design().takeoff().stock().stream().filter(s -> s.item().equals(item.id())).toList();
+      if (!own.isEmpty()) {
+        blocks.add(new Block.Heading(item.description()));
+        List<Cutting> cuttings = cuttings(item, own);
+        blocks.add(
+            new Block.Drawing(
+                "cutting-" + item.id(),
+                job.say("stock.caption", item.description()),
+                bars(cuttings),
+                BAR_SHARE));
+        blocks.add(table(cuttings));
+      }
+    }
+    return new Sheet("cutting", job.say("stock.title"), false, blocks);
+  }
+
+  /**
+   * One pattern.
+   *
+   * @param name letter of the pattern
+   * @param sticks the labels on each stick, in the order of the pattern
+   */
+  record Cutting(String name, Takeoff.Stock stock, double kerf, List<List<Part>> sticks) {}
+
+  /** Gives every piece of an item its stick; each piece is given once. */
+  private List<Cutting> cuttings(StockItem item, List<Takeoff.Stock> stock) {
+    List<Part> left =
+        new ArrayList<>(
+            job.design().layout().parts().stream()
+                .filter(p -> p.item().equals(item.id()))
+                .toList());
+    List<Cutting> cuttings = new ArrayList<>();
+    for (Takeoff.Stock own : stock) {
+      List<List<Part>> sticks = new ArrayList<>();
+      for (int i = 0; i < own.pieces(); i++) {
+        List<Part> pieces = new ArrayList<>();
+        own.pattern().forEach(cut -> pieces.add(taken(left, cut)));
+        sticks.add(pieces);
+      }
+      cuttings.add(new Cutting(letter(cuttings.size()), own, item.kerf(), sticks));
+    }
+    return cuttings;
+  }
+
+  /** A to Z, then A2 to Z2 and so on. */
+  private static String letter(int index) {
+    String letter = Character.toString('A' + index % LETTERS);
+    return index < LETTERS ? letter : letter + (index / LETTERS + 1);
+  }
+
+  private static Part taken(List<Part> left, double cut) {
+    Part part =
+        left.stream()
+            .min(Comparator.comparingDouble(p -> Math.abs(p.cutLength() - cut)))
+            .orElseThrow();
+    left.remove(part);
+    return part;
+  }
+
+  private PlanDrawing bars(List<Cutting> cuttings) {
+    PlanBuilder plan = new PlanBuilder();
+    double longest =
+        cuttings.stream().mapToDouble(c -> c.stock().stockLength()).max().orElseThrow();
+    double scale = BAR_WIDE / longest;
+    double y = 0;
+    for (Cutting cutting : cuttings) {
+      y -= BAR_HIGH + APART;
+      bar(plan, cutting, scale, y);
+    }
+    return plan.build(job.say("stock.title"));
+  }
+
+  private void bar(PlanBuilder plan, Cutting cutting, double scale, double y) {
+    Takeoff.Stock stock = cutting.stock();
+    rectangle(plan, 0, y, stock.stockLength() * scale, REST);
+    double x = 0;
+    for (double cut : stock.pattern()) {
+      rectangle(plan, x * scale, y, cut * scale, PIECE);
+      if (cut * scale > ROOM_FOR_TEXT) {
+        text(plan, (x + cut / 2) * scale, y, job.length(cut));
+      }
+      x += cut + cutting.kerf();
+    }
+    if (stock.offcut() * scale > ROOM_FOR_TEXT) {
+      double middle = stock.stockLength() - stock.offcut() / 2;
+      text(plan, middle * scale, y, job.say("stock.rest", job.length(stock.offcut())));
+    }
+    plan.label(
+        new Vec2(0, y + BAR_HIGH + APART * 0.45),
+        job.say("stock.times", stock.pieces(), job.length(stock.stockLength()), cutting.name())
+            .replace('\u00a0', ' '),
+        PlanBuilder.TEXT_MM,
+        PlanItem.Anchor.START,
+        0,
+        PlanStyle.NOTE);
+  }
+
+  private static void rectangle(
+      PlanBuilder plan, double x, double y, double wide, PlanStyle style) {
+    plan.area(
+        List.of(
+            new Vec2(x, y),
+            new Vec2(x + wide, y),
+            new Vec2(x + wide, y + BAR_HIGH),
+            new Vec2(x, y + BAR_HIGH)),
+        style);
+  }
+
+  private static void text(PlanBuilder plan, double x, double y, String text) {
+    plan.label(
+        new Vec2(x, y + BAR_HIGH / 2),
+        text.replace('\u00a0', ' '),
+        PlanBuilder.SMALL_TEXT_MM,
+        PlanItem.Anchor.MIDDLE,
+        0,
+        PlanStyle.NOTE);
+  }
+
+  /** Sticks with one piece each need no order. */
+  private List<String> alike(Cutting cutting) {
+    return List.of(
+        cutting.name(),
+        job.length(cutting.stock().stockLength()),
+        job.say(
+            "stock.each",
+            job.length(cutting.stock().pattern().get(0)),
+            cutting.sticks().stream().map(s -> s.get(0).label()).collect(Collectors.joining(" "))),
+        job.length(cutting.stock().offcut()));
+  }
+
+  private Block table(List<Cutting> cuttings) {
+    List<List<String>> rows = new ArrayList<>();
+    for (Cutting cutting : cuttings) {
+      if (cutting.stock().pattern().size() == 1) {
+        rows.add(alike(cutting));
+        continue;
+      }
+      for (int i = 0; i < cutting.sticks().size(); i++) {
+        rows.add(
+            List.of(
+                cutting.name() + (cutting.sticks().size() > 1 ? i + 1 : ""),
+                job.length(cutting.stock().stockLength()),
+                cutting.sticks().get(i).stream()
+                    .map(p -> p.label() + "\u00a0" + job.length(p.cutLength()))
+                    .collect(Collectors.joining(", ")),
+                job.length(cutting.stock().offcut())));
+      }
+    }
+    return new Block.Table(
+        List.of(
+            Column.text(job.say("col.stick")),
+            Column.number(job.say("col.stock")),
+            Column.text(job.say("col.inOrder")),
+            Column.number(job.say("col.rest"))),
+        rows);
+  }
+}

@@ -1,0 +1,67 @@
+package org.underlee.report.packet;
+
+import java.nio.charset.StandardCharsets;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Stream;
+import org.underlee.picture.PlanDrawing;
+import org.underlee.picture.PlanRaster;
+import org.underlee.picture.PlanSheet;
+import org.underlee.picture.Png;
+import org.underlee.picture.Svg;
+import org.underlee.report.packet.dxf.Dxf;
+
+/** Every drawing of a packet as a file of its own: SVG, PNG, and DXF where it is true to size. */
+public final class DrawingFiles {
+  /** An A3 sheet on its side, less its margins. */
+  private static final double WIDTH_MM = 390;
+
+  private static final double HEIGHT_MM = 267;
+  private static final double MARGIN_MM = 5;
+
+  /** About 100 to the inch. */
+  private static final double PIXELS_PER_MM = 4;
+
+  private DrawingFiles() {}
+
+  static void into(Map<String, byte[]> files, Packet packet) {
+    for (Sheet sheet : packet.sheets()) {
+      for (Block block : sheet.blocks()) {
+        if (block instanceof Block.Drawing drawing) {
+          PlanSheet paper = paper(drawing.plan(), packet.writing());
+          write(files, drawing.id(), drawing.plan(), paper);
+        } else if (block instanceof Block.Template template) {
+          write(files, template.id(), template.plan(), PlanSheet.of(template.plan(), 1, 1));
+        } else if (block instanceof Block.Picture picture) {
+          files.put("drawings/" + picture.id() + ".png", Png.encode(picture.image()));
+        }
+      }
+    }
+  }
+
+  private static void write(
+      Map<String, byte[]> files, String id, PlanDrawing plan, PlanSheet paper) {
+    String name = "drawings/" + id;
+    files.put(name + ".svg", Svg.write(plan, paper).getBytes(StandardCharsets.UTF_8));
+    files.put(name + ".png", Png.encode(PlanRaster.draw(plan, paper, PIXELS_PER_MM, 1)));
+    if (isTrueToSize(id)) {
+      files.put(
+          name + ".dxf", Dxf.write(plan, paper.denominator()).getBytes(StandardCharsets.US_ASCII));
+    }
+  }
+
+  /** Cutting bars and the gutter's falls are drawn out of proportion on purpose. */
+  private static boolean isTrueToSize(String id) {
+    return Stream.of("plan", "section-", "notch-", "collar-", "ruler").anyMatch(id::startsWith);
+  }
+
+  /** A drawing on its own, at a usual scale. */
+  public static String svg(PlanDrawing plan, Writing writing) {
+    return Svg.write(plan, paper(plan, writing));
+  }
+
+  private static PlanSheet paper(PlanDrawing plan, Writing writing) {
+    List<Integer> scales = writing.isMetric() ? PlanSheet.METRIC_SCALES : PlanSheet.INCH_SCALES;
+    return PlanSheet.fitting(plan, WIDTH_MM, HEIGHT_MM, MARGIN_MM, scales);
+  }
+}
