@@ -123,6 +123,8 @@ final class Architecture {
           "Outcome",
           "Counts",
           "Coordination",
+          "Region",
+          "Version",
           "Comparison",
           "Arrangement");
 

@@ -159,7 +159,7 @@ public final class Session implements AutoCloseable {
   private void layOut(Survey survey, Decisions by) {
     begin(DESIGNING);
     layingOut.follow(
-        () -> DeckRun.layOut(survey, by.scope(), by.chosenKit()),
+        () -> DeckRun.layOut(survey, by.scope(), by.chosenKit(), by.storm()),
         layout -> laidOut(new Result(by, survey, layout, ++edition, lastDesign(), false)),
         this::fail);
   }
@@ -179,8 +179,6 @@ public final class Session implements AutoCloseable {
         () ->
             DeckRun.design(
                 next.survey(), next.decisions().scope(), next.layout(), next.decisions().storm()),
-        design -> end(next.with(design)),
-        () -> DeckRun.design(next.survey(), next.layout(), next.decisions().storm()),
         design -> end(next.with(design).with(history.now())),
         this::fail);
   }
