@@ -14,6 +14,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 import org.underlee.geom.Box;
 import org.underlee.geom.Mesh;
 import org.underlee.geom.Transform;
+import org.underlee.kit.Kit;
 import org.underlee.kit.KitReader;
 import org.underlee.layout.Cut;
 import org.underlee.layout.Derivation;
@@ -24,6 +25,7 @@ import org.underlee.layout.Layouter;
 import org.underlee.layout.Part;
 import org.underlee.layout.PartKind;
 import org.underlee.layout.Scope;
+import org.underlee.layout.Wishes;
 import org.underlee.run.DeckRun;
 import org.underlee.run.Survey;
 
@@ -149,7 +151,8 @@ class DerivationsTest {
   void theSamplesHaveEveryKindOfDimension() {
     assertThat(
             decks()
-                .flatMap(d -> layout(survey(d)).parts().stream())
+                .flatMap(d -> KitReader.allBuiltIn().stream().map(k -> layout(survey(d), k)))
+                .flatMap(l -> l.parts().stream())
                 .flatMap(p -> p.why().derivations().stream())
                 .map(Derivation::dimension)
                 .distinct())
@@ -177,6 +180,11 @@ class DerivationsTest {
   }
 
   private static Layout layout(Survey survey) {
-    return Layouter.layOut(survey.framing(), survey.bays(), Scope.OUTSIDE, KitReader.builtIn());
+    return layout(survey, KitReader.builtIn());
+  }
+
+  private static Layout layout(Survey survey, Kit kit) {
+    Scope bare = Scope.OUTSIDE.with(Wishes.NONE.withBoardsOff());
+    return Layouter.layOut(survey.framing(), survey.bays(), bare, kit);
   }
 }

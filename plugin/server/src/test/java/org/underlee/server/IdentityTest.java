@@ -8,6 +8,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.TreeMap;
+import java.util.regex.Pattern;
 import org.junit.jupiter.api.extension.ExtendWith;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -20,6 +21,8 @@ import org.underlee.step.StepValue;
 /** What of our block is the same after the server has had it. */
 @ExtendWith(WithServer.class)
 class IdentityTest {
+  private static final Pattern NUMBER = Pattern.compile("-?\\d+\\.\\d+(?:E-?\\d+)?");
+
   @TempDir Path folder;
 
   @ParameterizedTest
@@ -36,7 +39,9 @@ class IdentityTest {
 
     Path again = folder.resolve("again.ifc");
     assertThat(design(back, again).code()).isZero();
-    assertThat(contents(again)).as("replaced, not added").isEqualTo(contents(drained));
+    assertThat(rounded(contents(again)))
+        .as("replaced, not added")
+        .isEqualTo(rounded(contents(drained)));
     Path stripped = folder.resolve("stripped.ifc");
     assertThat(Typed.run("strip", back.toString(), "--out", stripped.toString()).code()).isZero();
     assertThat(contents(stripped)).isEqualTo(contents(People.sample(sample)));
@@ -52,6 +57,24 @@ class IdentityTest {
 
   private static Typed design(Path model, Path out) {
     return Typed.run("design", model.toString(), "--out", out.toString());
+  }
+
+  /**
+   * The server writes the designer's numbers with other last digits, so what is worked out from
+   * them again is the same to a millionth only.
+   */
+  private static TreeMap<String, Integer> rounded(TreeMap<String, Integer> contents) {
+    TreeMap<String, Integer> all = new TreeMap<>();
+    contents.forEach(
+        (text, count) ->
+            all.merge(
+                NUMBER.matcher(text).replaceAll(m -> rounded(m.group())), count, Integer::sum));
+    return all;
+  }
+
+  private static String rounded(String number) {
+    double value = Math.rint(Double.parseDouble(number) * 1e6) / 1e6;
+    return Double.toString(value == 0 ? 0 : value);
   }
 
   /** How often each instance is there, told by its values with references followed two deep. */
