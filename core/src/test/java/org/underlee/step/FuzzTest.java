@@ -7,7 +7,6 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Random;
@@ -17,12 +16,14 @@ import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.underlee.finding.InputException;
-import org.underlee.ifc.IfcModel;
 
 /** Damaged models give a result or a declared error, and nothing else. */
 class FuzzTest {
   /** More can be asked for with {@code -Dunderlee.mutants}; see docs/benchmarks/reading.md. */
   private static final long MUTANTS = Long.getLong("underlee.mutants", 10_000);
+
+  /** A prime, so that the places are of all kinds. */
+  private static final int SOME_PLACES = 997;
 
   private static List<Path> samples() throws IOException {
     return Fuzz.smallModels(Path.of(System.getProperty("underlee.root")).resolve("samples"));
@@ -106,56 +107,22 @@ class FuzzTest {
 
   @Test
   void aSampleCutOffAnywhereIsRefusedUntilOnlyTheTrailerIsMissing() throws IOException {
-    assertThat(readWhenCut(samples().get(0), 1)).isPositive();
+    assertThat(Cuts.read(samples().get(0), 1)).isPositive();
   }
 
-  /**
-   * Every place to cut off every model up to 64 KB takes an hour: here each so-manieth place of a
-   * few; {@code -Dunderlee.cuts=1} asks for all.
-   */
+  /** Each so-manieth place; {@link Cuts#main} tries them all, in a few minutes of a processor. */
   @Test
   void modelsCutOffAnywhereAreReadOrRefused() throws IOException {
+    List<Path> models =
+        new ArrayList<>(Cuts.models(Path.of(System.getProperty("underlee.root"), "samples")));
     Path corpus = Path.of(System.getProperty("underlee.corpus"));
-    int step = Integer.getInteger("underlee.cuts", 997);
-    int models = 0;
-    try (Stream<Path> ours = Files.walk(Path.of(System.getProperty("underlee.root"), "samples"));
-        Stream<Path> others = Files.isDirectory(corpus) ? Files.walk(corpus) : Stream.empty()) {
-      for (Path path :
-          Stream.concat(ours, others).filter(p -> p.toString().endsWith(".ifc")).toList()) {
-        if (Files.size(path) <= 64 << 10 && isRead(path)) {
-          readWhenCut(path, step);
-          models++;
-        }
-      }
+    if (Files.isDirectory(corpus)) {
+      models.addAll(Cuts.models(corpus));
     }
-    assertThat(models).isPositive();
-  }
-
-  private static boolean isRead(Path path) throws IOException {
-    try {
-      StepFile file = StepFile.of(Files.readAllBytes(path), "whole.ifc");
-      return file.findings().isEmpty() && file.count() > 0;
-    } catch (InputException e) {
-      return false;
+    for (Path model : models) {
+      Cuts.read(model, SOME_PLACES);
     }
-  }
-
-  /** How many of the lengths, each so many bytes apart, are read; the others are refused. */
-  private static int readWhenCut(Path path, int step) throws IOException {
-    byte[] model = Files.readAllBytes(path);
-    int complete = new String(model, StandardCharsets.ISO_8859_1).lastIndexOf("ENDSEC") + 7;
-    int read = 0;
-    for (int end = 0; end < model.length; end += step) {
-      try {
-        IfcModel.of(StepFile.of(Arrays.copyOf(model, end), "cut.ifc")).elements();
-        assertThat(end).as("%s", path).isGreaterThanOrEqualTo(complete);
-        read++;
-      } catch (InputException e) {
-        assertThat(e.advice()).as("%s cut at %d", path, end).isNotBlank();
-        assertThat(e.place().file()).as("%s cut at %d", path, end).isPresent();
-      }
-    }
-    return read;
+    assertThat(models).isNotEmpty();
   }
 
   @Test
