@@ -110,6 +110,8 @@ final class Architecture {
           "Checked",
           "WrittenPart",
           "Coordination",
+          "Region",
+          "Version",
           "ModelResult",
           "Outcome",
           "Counts",
