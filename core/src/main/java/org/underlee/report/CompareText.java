@@ -10,8 +10,6 @@ import org.underlee.units.Lengths.UnitSystem;
 
 /** Writes arrangements side by side, one in a row. */
 public final class CompareText {
-  private static final String ROW = "%3s  %-18s %-10s %-6s %6s  %-12s %4s  %6s  %s";
-
   private CompareText() {}
 
   public static String write(Comparison comparison, UnitSystem units) {
@@ -79,7 +77,17 @@ public final class CompareText {
       String bought,
       String seat) {
     return String.format(
-                Locale.ROOT, ROW, number, kit, lowEnd, fall, dry, headroom, cut, bought, seat)
+                Locale.ROOT,
+                "%3s  %-18s %-10s %-6s %6s  %-12s %4s  %6s  %s",
+                number,
+                kit,
+                lowEnd,
+                fall,
+                dry,
+                headroom,
+                cut,
+                bought,
+                seat)
             .stripTrailing()
         + "\n";
   }

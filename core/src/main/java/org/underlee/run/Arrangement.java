@@ -61,7 +61,7 @@ public record Arrangement(
             || partsCut < o.partsCut
             || bought < o.bought
             || fall() > o.fall()
-            || !boardsOff && o.boardsOff;
+            || (!boardsOff && o.boardsOff);
     return noWorse && better;
   }
 

@@ -5,21 +5,20 @@ import java.util.Comparator;
 /** What counts among arrangements that keep as much dry. */
 public enum Preference {
   /** Fewest parts cut. */
-  CUTS(Comparator.comparingInt(Arrangement::partsCut)),
+  CUTS,
   /** Greatest headroom. */
-  HEADROOM(Comparator.comparingDouble(a -> -a.headroomOrNone())),
+  HEADROOM,
   /** Fewest lengths and pieces to buy. */
-  PIECES(Comparator.comparingInt(Arrangement::bought)),
+  PIECES,
   /** Steepest fall. */
-  FALL(Comparator.comparingDouble(a -> -a.fall()));
-
-  private final transient Comparator<Arrangement> order;
-
-  Preference(Comparator<Arrangement> order) {
-    this.order = order;
-  }
+  FALL;
 
   Comparator<Arrangement> order() {
-    return order;
+    return switch (this) {
+      case CUTS -> Comparator.comparingInt(Arrangement::partsCut);
+      case HEADROOM -> Comparator.comparingDouble(a -> -a.headroomOrNone());
+      case PIECES -> Comparator.comparingInt(Arrangement::bought);
+      case FALL -> Comparator.comparingDouble(a -> -a.fall());
+    };
   }
 }

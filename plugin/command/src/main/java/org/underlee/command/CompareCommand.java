@@ -48,9 +48,7 @@ final class CompareCommand implements Callable<Integer> {
   public Integer call() {
     Survey survey = model.survey();
     List<Kit> chosen =
-        kits.isEmpty()
-            ? KitReader.allBuiltIn()
-            : kits.stream().map(KitReader::named).toList();
+        kits.isEmpty() ? KitReader.allBuiltIn() : kits.stream().map(KitReader::named).toList();
     Comparison comparison =
         Comparison.of(
             survey,
