@@ -147,9 +147,12 @@ final class FieldLayouter {
               LayoutRules.BEYOND_BEAM,
               bays.field().lines().get(0).plies().get(0).element().place(),
               Words.of(
-                  "%s: the pans end at %s; the last %s of the bays, out to the rim, stay open and"
+                  "%s: the %ss end at %s; the last %s of the bays, out to the rim, stay open and"
                       + " drip.",
-                  bays.field().id(), plan.lowEnd().words(), Quantity.length(beyond)),
+                  bays.field().id(),
+                  kit.family().piece(),
+                  plan.lowEnd().words(),
+                  Quantity.length(beyond)),
               Measure.lengths(beyond, WORTH_SAYING),
               "Keep what must stay dry on the house side of the beam."));
     }

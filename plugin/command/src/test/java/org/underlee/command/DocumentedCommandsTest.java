@@ -55,6 +55,7 @@ class DocumentedCommandsTest {
     return Stream.of(
         "tutorial.md",
         "how-to/use-your-own-kit.md",
+        "how-to/choose-between-arrangements.md",
         "how-to/read-findings.md",
         "how-to/ask-why.md",
         "how-to/look-before-you-start.md",
