@@ -39,6 +39,7 @@ final class Architecture {
     MAY_USE.put("geom", List.of("units"));
     MAY_USE.put("finding", List.of("units"));
     MAY_USE.put("step", List.of("finding"));
+    MAY_USE.put("schema", List.of("step", "finding"));
     MAY_USE.put("ifc", List.of("step", "framing", "geom", "units", "finding"));
     MAY_USE.put("framing", List.of("geom", "units", "finding"));
     MAY_USE.put("bay", List.of("framing", "geom", "units", "finding"));
@@ -79,6 +80,7 @@ final class Architecture {
             "run",
             "picture",
             "takeoff",
+            "schema",
             "check",
             "drainage",
             "layout",
@@ -97,7 +99,18 @@ final class Architecture {
 
   /** What a report may know of the run: what went in and what came out. */
   private static final List<String> RUN_RECORDS =
-      List.of("Survey", "Design", "Source", "SurveyRequest", "Overrides", "Checked", "WrittenPart");
+      List.of(
+          "Survey",
+          "Design",
+          "Source",
+          "SurveyRequest",
+          "Overrides",
+          "Checked",
+          "WrittenPart",
+          "ModelResult",
+          "Outcome",
+          "Counts",
+          "SchemaChecked");
 
   private final String root;
 

@@ -1,8 +1,8 @@
 package org.underlee.check;
 
-import static org.underlee.kit.PanValue.DOWNSPOUT_DIAMETER;
-import static org.underlee.kit.PanValue.GUTTER_DEPTH;
-import static org.underlee.kit.PanValue.GUTTER_WIDTH;
+import static org.underlee.kit.DrainValue.DOWNSPOUT_DIAMETER;
+import static org.underlee.kit.DrainValue.GUTTER_DEPTH;
+import static org.underlee.kit.DrainValue.GUTTER_WIDTH;
 
 import java.util.ArrayList;
 import java.util.Comparator;

@@ -1,7 +1,7 @@
 package org.underlee.check;
 
-import static org.underlee.kit.PanValue.GUTTER_DEPTH;
-import static org.underlee.kit.PanValue.GUTTER_WIDTH;
+import static org.underlee.kit.DrainValue.GUTTER_DEPTH;
+import static org.underlee.kit.DrainValue.GUTTER_WIDTH;
 
 import java.util.List;
 import java.util.Optional;

@@ -1,7 +1,7 @@
 package org.underlee.check;
 
-import static org.underlee.kit.PanValue.DRIP_CLEARANCE;
-import static org.underlee.kit.PanValue.HEAD_GAP;
+import static org.underlee.kit.DrainValue.DRIP_CLEARANCE;
+import static org.underlee.kit.DrainValue.HEAD_GAP;
 import static org.underlee.kit.PanValue.PAN_HEM;
 
 import java.util.ArrayList;

@@ -2,7 +2,7 @@ package org.underlee.kit;
 
 import java.util.List;
 
-/** The stock items that every kit of the pans family must offer, by id. */
+/** The stock items that kits must offer, by id. */
 public final class Items {
   public static final String PAN_SHEET = "pan-sheet";
   public static final String SIDE_RAIL = "side-rail";
@@ -18,21 +18,12 @@ public final class Items {
   public static final String STRAP = "downspout-strap";
   public static final String SCREW = "screw";
 
-  static final List<String> ALL =
-      List.of(
-          PAN_SHEET,
-          SIDE_RAIL,
-          HEAD_RAIL,
-          STRIP_SHEET,
-          SEAM_TAPE,
-          GUTTER,
-          END_CAP,
-          OUTLET,
-          HANGER,
-          DOWNSPOUT,
-          SHOE,
-          STRAP,
-          SCREW);
+  /** What leads the water away, of every family. */
+  static final List<String> OF_DRAIN =
+      List.of(GUTTER, END_CAP, OUTLET, HANGER, DOWNSPOUT, SHOE, STRAP, SCREW);
+
+  static final List<String> OF_PANS =
+      List.of(PAN_SHEET, SIDE_RAIL, HEAD_RAIL, STRIP_SHEET, SEAM_TAPE);
 
   private Items() {}
 }

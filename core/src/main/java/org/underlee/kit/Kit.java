@@ -1,6 +1,6 @@
 package org.underlee.kit;
 
-import java.util.EnumMap;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.NoSuchElementException;
@@ -10,13 +10,14 @@ import java.util.Objects;
  * One kind of assembly: its numbers, what it is made of and what is bought for it.
  *
  * @param version of the kit's own data
- * @param values every number of the family, in SI, with its source
+ * @param values every number of its family, in SI, with its source
  */
 public record Kit(
     String id,
     String version,
     String name,
-    Map<PanValue, Sourced> values,
+    Family family,
+    Map<KitNumber, Sourced> values,
     List<Material> materials,
     List<StockItem> stock) {
 
@@ -29,25 +30,29 @@ public record Kit(
     stock = List.copyOf(stock);
   }
 
-  /** A value in SI: metres, or a plain ratio. */
-  public double get(PanValue value) {
+  /**
+   * A value in SI: metres, or a plain ratio.
+   *
+   * @throws NullPointerException when the kit is of a family that has no such number
+   */
+  public double get(KitNumber value) {
     return Objects.requireNonNull(values.get(value), value::key).value();
   }
 
   /** The same kit with one number set by the user. */
-  public Kit with(PanValue value, double si, String source) {
-    Map<PanValue, Sourced> all = new EnumMap<>(values);
+  public Kit with(KitNumber value, double si, String source) {
+    Map<KitNumber, Sourced> all = new HashMap<>(values);
     all.put(value, new Sourced(si, source));
-    return new Kit(id, version, name, all, materials, stock);
+    return new Kit(id, version, name, family, all, materials, stock);
   }
 
-  /** Drop over run of pans, rails and strips. */
+  /** Drop over run of what catches the water. */
   public double fall() {
-    return 1 / get(PanValue.RUN_PER_FALL);
+    return 1 / get(DrainValue.RUN_PER_FALL);
   }
 
   public double gutterFall() {
-    return 1 / get(PanValue.GUTTER_RUN_PER_FALL);
+    return 1 / get(DrainValue.GUTTER_RUN_PER_FALL);
   }
 
   public StockItem item(String itemId) {

@@ -8,7 +8,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Collections;
-import java.util.EnumMap;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -114,10 +114,13 @@ public final class KitReader {
       require(
           f.schema.equals(SCHEMA),
           "its schema is \"" + f.schema + "\", expected \"" + SCHEMA + "\"");
-      require(f.family.equals("pans"), "its family is \"" + f.family + "\", expected \"pans\"");
+      Family family =
+          Family.named(f.family)
+              .orElseThrow(
+                  () -> wrong("its family is \"" + f.family + "\", expected " + Family.words()));
       List<Material> materials = f.materials.stream().map(this::material).toList();
       List<StockItem> stock = f.stock.stream().map(this::item).toList();
-      for (String id : Items.ALL) {
+      for (String id : family.items()) {
         require(
             stock.stream().anyMatch(s -> s.id().equals(id)), "it has no stock item \"" + id + "\"");
       }
@@ -132,17 +135,19 @@ public final class KitReader {
       }
       requireDifferent("stock item", stock.stream().map(StockItem::id).toList());
       requireDifferent("material", materials.stream().map(Material::id).toList());
-      Kit kit = new Kit(f.id, f.version, f.name, values(f), materials, stock);
+      Kit kit = new Kit(f.id, f.version, f.name, family, values(f, family), materials, stock);
       Contradictions.of(kit).ifPresent(what -> require(false, what));
       return kit;
     }
 
-    private Map<PanValue, Kit.Sourced> values(KitFile f) {
-      Map<PanValue, Kit.Sourced> values = new EnumMap<>(PanValue.class);
+    private Map<KitNumber, Kit.Sourced> values(KitFile f, Family family) {
+      Map<KitNumber, Kit.Sourced> values = new HashMap<>();
       f.values.forEach(
           (key, number) -> {
-            Optional<PanValue> value = PanValue.named(key);
-            require(value.isPresent(), "its value \"" + key + "\" is unknown");
+            Optional<KitNumber> value = family.number(key);
+            require(
+                value.isPresent(),
+                "its value \"" + key + "\" is unknown in the family \"" + f.family + "\"");
             require(
                 Double.isFinite(number.value) && number.value > 0,
                 "its value \"" + key + "\" is " + number.value + ", expected more than zero");
@@ -150,7 +155,7 @@ public final class KitReader {
             value.ifPresent(
                 v -> values.put(v, new Kit.Sourced(v.toSi(number.value), number.source)));
           });
-      for (PanValue value : PanValue.values()) {
+      for (KitNumber value : family.numbers()) {
         require(values.containsKey(value), "its value \"" + value.key() + "\" is missing");
       }
       return values;
@@ -200,11 +205,15 @@ public final class KitReader {
 
     private void require(boolean holds, String what) {
       if (!holds) {
-        throw new InputException(
-            Place.NOWHERE.inFile(file),
-            "the kit cannot be used: " + what,
-            "Correct the kit file; docs/reference lists every key and its meaning.");
+        throw wrong(what);
       }
+    }
+
+    private InputException wrong(String what) {
+      return new InputException(
+          Place.NOWHERE.inFile(file),
+          "the kit cannot be used: " + what,
+          "Correct the kit file; docs/reference lists every key and its meaning.");
     }
   }
 }

@@ -1,6 +1,6 @@
 package org.underlee.layout;
 
-import static org.underlee.kit.PanValue.HEAD_GAP;
+import static org.underlee.kit.DrainValue.HEAD_GAP;
 import static org.underlee.kit.PanValue.PAN_DRIP_SETBACK;
 import static org.underlee.kit.PanValue.RAIL_END_GAP;
 

@@ -1,8 +1,8 @@
 package org.underlee.layout;
 
-import static org.underlee.kit.PanValue.DISCHARGE_HEIGHT;
-import static org.underlee.kit.PanValue.DOWNSPOUT_DIAMETER;
-import static org.underlee.kit.PanValue.GUTTER_DEPTH;
+import static org.underlee.kit.DrainValue.DISCHARGE_HEIGHT;
+import static org.underlee.kit.DrainValue.DOWNSPOUT_DIAMETER;
+import static org.underlee.kit.DrainValue.GUTTER_DEPTH;
 
 import java.util.ArrayList;
 import java.util.List;

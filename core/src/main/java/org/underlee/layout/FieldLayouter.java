@@ -1,10 +1,10 @@
 package org.underlee.layout;
 
-import static org.underlee.kit.PanValue.GUTTER_DEPTH;
-import static org.underlee.kit.PanValue.HANGER_END;
-import static org.underlee.kit.PanValue.LEAST_HEADROOM;
+import static org.underlee.kit.DrainValue.GUTTER_DEPTH;
+import static org.underlee.kit.DrainValue.HANGER_END;
+import static org.underlee.kit.DrainValue.LEAST_HEADROOM;
+import static org.underlee.kit.DrainValue.SCREW_LENGTH;
 import static org.underlee.kit.PanValue.RAIL_FASTENER_SPACING;
-import static org.underlee.kit.PanValue.SCREW_LENGTH;
 
 import java.util.ArrayList;
 import java.util.List;

@@ -1,9 +1,9 @@
 package org.underlee.layout;
 
+import static org.underlee.kit.DrainValue.GUTTER_BACK_GAP;
+import static org.underlee.kit.DrainValue.HEAD_GAP;
 import static org.underlee.kit.PanValue.COLLAR_CLEARANCE;
 import static org.underlee.kit.PanValue.COLLAR_EDGE;
-import static org.underlee.kit.PanValue.GUTTER_BACK_GAP;
-import static org.underlee.kit.PanValue.HEAD_GAP;
 import static org.underlee.kit.PanValue.PAN_DRIP_SETBACK;
 import static org.underlee.kit.PanValue.PAN_NARROWEST;
 import static org.underlee.kit.PanValue.PAN_SIDE_GAP;

@@ -1,10 +1,10 @@
 package org.underlee.layout;
 
-import static org.underlee.kit.PanValue.GUTTER_BACK_GAP;
-import static org.underlee.kit.PanValue.GUTTER_DEPTH;
-import static org.underlee.kit.PanValue.GUTTER_WIDTH;
-import static org.underlee.kit.PanValue.HANGER_END;
-import static org.underlee.kit.PanValue.HANGER_SPACING;
+import static org.underlee.kit.DrainValue.GUTTER_BACK_GAP;
+import static org.underlee.kit.DrainValue.GUTTER_DEPTH;
+import static org.underlee.kit.DrainValue.GUTTER_WIDTH;
+import static org.underlee.kit.DrainValue.HANGER_END;
+import static org.underlee.kit.DrainValue.HANGER_SPACING;
 
 import java.util.ArrayList;
 import java.util.Comparator;

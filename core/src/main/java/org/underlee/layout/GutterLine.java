@@ -1,11 +1,11 @@
 package org.underlee.layout;
 
-import static org.underlee.kit.PanValue.CLEARANCE_ABOVE;
-import static org.underlee.kit.PanValue.DOWNSPOUT_DIAMETER;
-import static org.underlee.kit.PanValue.DOWNSPOUT_OFF_POST;
-import static org.underlee.kit.PanValue.DRIP_CLEARANCE;
-import static org.underlee.kit.PanValue.GUTTER_BACK_GAP;
-import static org.underlee.kit.PanValue.GUTTER_WIDTH;
+import static org.underlee.kit.DrainValue.CLEARANCE_ABOVE;
+import static org.underlee.kit.DrainValue.DOWNSPOUT_DIAMETER;
+import static org.underlee.kit.DrainValue.DOWNSPOUT_OFF_POST;
+import static org.underlee.kit.DrainValue.DRIP_CLEARANCE;
+import static org.underlee.kit.DrainValue.GUTTER_BACK_GAP;
+import static org.underlee.kit.DrainValue.GUTTER_WIDTH;
 import static org.underlee.kit.PanValue.PAN_DRIP;
 
 import java.util.ArrayList;

@@ -1,11 +1,11 @@
 package org.underlee.layout;
 
-import static org.underlee.kit.PanValue.DRIP_CLEARANCE;
-import static org.underlee.kit.PanValue.GUTTER_BACK_GAP;
-import static org.underlee.kit.PanValue.GUTTER_RUN_PER_FALL;
-import static org.underlee.kit.PanValue.GUTTER_WIDTH;
-import static org.underlee.kit.PanValue.HANGER_END;
-import static org.underlee.kit.PanValue.HANGER_SPACING;
+import static org.underlee.kit.DrainValue.DRIP_CLEARANCE;
+import static org.underlee.kit.DrainValue.GUTTER_BACK_GAP;
+import static org.underlee.kit.DrainValue.GUTTER_RUN_PER_FALL;
+import static org.underlee.kit.DrainValue.GUTTER_WIDTH;
+import static org.underlee.kit.DrainValue.HANGER_END;
+import static org.underlee.kit.DrainValue.HANGER_SPACING;
 
 import java.util.ArrayList;
 import java.util.List;

@@ -1,6 +1,6 @@
 package org.underlee.layout;
 
-import static org.underlee.kit.PanValue.GUTTER_LONGEST;
+import static org.underlee.kit.DrainValue.GUTTER_LONGEST;
 
 import java.util.ArrayList;
 import java.util.Comparator;

@@ -1,6 +1,6 @@
 package org.underlee.layout;
 
-import static org.underlee.kit.PanValue.CLEARANCE_ABOVE;
+import static org.underlee.kit.DrainValue.CLEARANCE_ABOVE;
 import static org.underlee.kit.PanValue.HEAD_RAIL_LEG;
 import static org.underlee.kit.PanValue.HEAD_RAIL_LIP;
 import static org.underlee.kit.PanValue.PAN_HEM;

@@ -1,6 +1,6 @@
 package org.underlee.layout;
 
-import static org.underlee.kit.PanValue.CLEARANCE_ABOVE;
+import static org.underlee.kit.DrainValue.CLEARANCE_ABOVE;
 import static org.underlee.kit.PanValue.COLLAR_CLEARANCE;
 import static org.underlee.kit.PanValue.COLLAR_EDGE;
 import static org.underlee.kit.PanValue.COLLAR_LENGTH;

@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.underlee.finding.Rule;
 import org.underlee.kit.Kit;
-import org.underlee.kit.PanValue;
+import org.underlee.kit.KitNumber;
 import org.underlee.layout.Derivation.KitValue;
 import org.underlee.layout.Derivation.Op;
 import org.underlee.layout.Derivation.Origin;
@@ -40,15 +40,15 @@ final class Reckoning {
     return step(Op.IS, what, value, Kind.LENGTH, origin);
   }
 
-  Reckoning from(PanValue value) {
+  Reckoning from(KitNumber value) {
     return kitStep(Op.IS, value);
   }
 
-  Reckoning plus(PanValue value) {
+  Reckoning plus(KitNumber value) {
     return kitStep(Op.PLUS, value);
   }
 
-  Reckoning minus(PanValue value) {
+  Reckoning minus(KitNumber value) {
     return kitStep(Op.MINUS, value);
   }
 
@@ -68,12 +68,12 @@ final class Reckoning {
     return step(Op.OVER, what, count, Kind.COUNT, origin);
   }
 
-  private Reckoning kitStep(Op op, PanValue value) {
+  private Reckoning kitStep(Op op, KitNumber value) {
     return step(op, Words.plain(value.meaning()), kit.get(value), Kind.LENGTH, origin(value));
   }
 
   /** Where a value of the kit comes from. */
-  Origin origin(PanValue value) {
+  Origin origin(KitNumber value) {
     Kit.Sourced sourced = kit.values().get(value);
     return new KitValue(value.key(), sourced == null ? kit.id() : sourced.source());
   }
@@ -92,7 +92,7 @@ final class Reckoning {
   }
 
   /** A fall given as the run for one unit of it. */
-  static Derivation fall(Kit kit, PanValue runPerFall) {
+  static Derivation fall(Kit kit, KitNumber runPerFall) {
     Reckoning r = new Reckoning(kit);
     return r.step(Op.IS, Words.of("one unit of fall"), 1, Kind.FACTOR, OWN)
         .step(

@@ -11,7 +11,7 @@ import org.underlee.framing.BuildingElement;
 import org.underlee.framing.JoistLine;
 import org.underlee.framing.Member;
 import org.underlee.framing.Support;
-import org.underlee.kit.PanValue;
+import org.underlee.kit.DrainValue;
 import org.underlee.layout.Derivation.Measured;
 import org.underlee.layout.Derivation.Op;
 import org.underlee.layout.Derivation.Ruled;
@@ -86,7 +86,11 @@ record RunReckoning(FieldPlan plan, BayRun run) {
     Reckoning r = new Reckoning(plan.kit());
     return r.from(Words.of("from the field's high end, level"), station, joists())
         .step(
-            Op.TIMES, Words.plain("fall"), plan.fall(), Kind.FALL, r.origin(PanValue.RUN_PER_FALL))
+            Op.TIMES,
+            Words.plain("fall"),
+            plan.fall(),
+            Kind.FALL,
+            r.origin(DrainValue.RUN_PER_FALL))
         .step(
             Op.TAKEN_FROM,
             Words.of("seat of the field at its high end, the height that serves most bays"),
@@ -96,6 +100,6 @@ record RunReckoning(FieldPlan plan, BayRun run) {
   }
 
   Derivation fall() {
-    return Reckoning.fall(plan.kit(), PanValue.RUN_PER_FALL);
+    return Reckoning.fall(plan.kit(), DrainValue.RUN_PER_FALL);
   }
 }

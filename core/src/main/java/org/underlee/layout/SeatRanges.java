@@ -1,6 +1,6 @@
 package org.underlee.layout;
 
-import static org.underlee.kit.PanValue.CLEARANCE_ABOVE;
+import static org.underlee.kit.DrainValue.CLEARANCE_ABOVE;
 import static org.underlee.kit.PanValue.HEAD_RAIL_LEAST_LEG;
 import static org.underlee.kit.PanValue.JOIST_EDGE_DISTANCE;
 import static org.underlee.kit.PanValue.NOTCH_CLEARANCE;

@@ -1,7 +1,7 @@
 package org.underlee.layout;
 
-import static org.underlee.kit.PanValue.DISCHARGE_HEIGHT;
-import static org.underlee.kit.PanValue.DOWNSPOUT_DIAMETER;
+import static org.underlee.kit.DrainValue.DISCHARGE_HEIGHT;
+import static org.underlee.kit.DrainValue.DOWNSPOUT_DIAMETER;
 
 import java.util.List;
 import org.underlee.framing.Member;

@@ -1,7 +1,7 @@
 package org.underlee.layout;
 
-import static org.underlee.kit.PanValue.DOWNSPOUT_DIAMETER;
-import static org.underlee.kit.PanValue.STRAP_SPACING;
+import static org.underlee.kit.DrainValue.DOWNSPOUT_DIAMETER;
+import static org.underlee.kit.DrainValue.STRAP_SPACING;
 
 import java.util.ArrayList;
 import java.util.List;

@@ -8,8 +8,8 @@ import java.util.Objects;
 import java.util.OptionalInt;
 import java.util.stream.IntStream;
 import org.underlee.finding.Finding;
+import org.underlee.kit.DrainValue;
 import org.underlee.kit.Kit;
-import org.underlee.kit.PanValue;
 import org.underlee.units.Quantity;
 import org.underlee.units.Words;
 
@@ -79,7 +79,7 @@ record Unseated(FieldPlan best, List<FieldPlan> ends) {
    * The steepest fall of one in a whole number, gentler than the kit's, at which a seat is left.
    */
   OptionalInt runPerFall(BayRun run) {
-    int first = (int) Math.floor(best.kit().get(PanValue.RUN_PER_FALL)) + 1;
+    int first = (int) Math.floor(best.kit().get(DrainValue.RUN_PER_FALL)) + 1;
     return IntStream.rangeClosed(first, FLATTEST_RUN_PER_FALL)
         .filter(n -> hasSeat(run, at(n), best.lowEnd()))
         .findFirst();
@@ -91,6 +91,6 @@ record Unseated(FieldPlan best, List<FieldPlan> ends) {
   }
 
   private Kit at(int runPerFall) {
-    return best.kit().with(PanValue.RUN_PER_FALL, runPerFall, "an alternative looked at");
+    return best.kit().with(DrainValue.RUN_PER_FALL, runPerFall, "an alternative looked at");
   }
 }

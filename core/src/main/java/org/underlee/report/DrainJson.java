@@ -11,7 +11,7 @@ import org.underlee.geom.Vec3;
 
 /** Writes where the water goes: {@code dryFraction}, {@code leaks} and {@code drain}. */
 final class DrainJson {
-  private static final int DECIMALS = 6;
+  static final int DECIMALS = 6;
 
   private DrainJson() {}
 

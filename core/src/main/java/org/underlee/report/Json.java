@@ -34,9 +34,20 @@ final class Json {
   private Json() {}
 
   static ObjectNode report(String what, Source source) {
-    ObjectNode root = MAPPER.createObjectNode();
-    root.put("schema", "underlee/" + what + "/1");
+    ObjectNode root = object(what);
     source(root.putObject("input"), source);
+    return root;
+  }
+
+  /** A report of no one file. */
+  static ObjectNode object(String what) {
+    return MAPPER.createObjectNode().put("schema", "underlee/" + what + "/1");
+  }
+
+  /** Of a file that is looked at as Part 21 text only. */
+  static ObjectNode report(String what, String file, String sha256, String ifcSchema) {
+    ObjectNode root = object(what);
+    root.putObject("input").put("file", file).put("sha256", sha256).put("ifcSchema", ifcSchema);
     return root;
   }
 

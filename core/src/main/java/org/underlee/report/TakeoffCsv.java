@@ -35,7 +35,7 @@ public final class TakeoffCsv {
                 takeoff.cuts().stream().map(TakeoffCsv::cut),
                 takeoff.stock().stream().map(TakeoffCsv::stock))
             .flatMap(s -> s);
-    return rows.map(r -> r.stream().map(TakeoffCsv::cell).collect(Collectors.joining(",")))
+    return rows.map(r -> r.stream().map(Csv::cell).collect(Collectors.joining(",")))
         .collect(Collectors.joining("\r\n", "", "\r\n"));
   }
 
@@ -70,10 +70,5 @@ public final class TakeoffCsv {
 
   private static String mm(double metres) {
     return Json.mm(metres).toPlainString();
-  }
-
-  private static String cell(String text) {
-    boolean quote = text.chars().anyMatch(c -> c == ',' || c == '"' || c == '\n' || c == '\r');
-    return quote ? '"' + text.replace("\"", "\"\"") + '"' : text;
   }
 }

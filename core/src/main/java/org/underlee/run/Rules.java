@@ -9,6 +9,7 @@ import org.underlee.finding.Rule;
 import org.underlee.framing.FramingRules;
 import org.underlee.ifc.IfcRules;
 import org.underlee.layout.LayoutRules;
+import org.underlee.schema.SchemaRules;
 import org.underlee.step.StepRules;
 
 /** Every rule that a finding may be an instance of. */
@@ -45,7 +46,8 @@ public final class Rules {
             FramingRules.all(),
             LayoutRules.all(),
             Checks.rules(),
-            DrainageRules.all())
+            DrainageRules.all(),
+            SchemaRules.all())
         .flatMap(List::stream)
         .toList();
   }

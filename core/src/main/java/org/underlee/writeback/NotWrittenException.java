@@ -8,7 +8,7 @@ public final class NotWrittenException extends RuntimeException {
 
   private final String advice;
 
-  NotWrittenException(String message, String advice, @Nullable Throwable cause) {
+  public NotWrittenException(String message, String advice, @Nullable Throwable cause) {
     super(message, cause);
     this.advice = advice;
   }

@@ -70,6 +70,15 @@ public final class Strip {
   }
 
   /**
+   * Where our block lies in a file; empty when it has none.
+   *
+   * @throws InputException when the block is not whole or of an unknown format
+   */
+  public static Optional<ByteRange> block(byte[] drained) {
+    return Markers.find(drained).map(Markers.Found::range);
+  }
+
+  /**
    * Whether a file holds an assembly of ours whose marks are gone: another program that saves a
    * drained model keeps the instances and drops the comments around them.
    */

@@ -15,7 +15,9 @@ import org.underlee.geom.Outline;
 import org.underlee.geom.Transform;
 import org.underlee.geom.Vec2;
 import org.underlee.geom.Vec3;
+import org.underlee.kit.DrainValue;
 import org.underlee.kit.Kit;
+import org.underlee.kit.KitNumber;
 import org.underlee.kit.KitReader;
 import org.underlee.kit.Material;
 import org.underlee.kit.PanValue;
@@ -57,20 +59,20 @@ final class CheckCases {
         new CheckCase("net-fall-low", falling(48), plain()),
         new CheckCase(
             "falls-toward-wall", plain(), withLater(TimberDeck.open(JOISTS), wallAtLowEnd())),
-        new CheckCase("single-outlet", input(deck(), kit(PanValue.GUTTER_LONGEST, 1)), plain()),
+        new CheckCase("single-outlet", input(deck(), kit(DrainValue.GUTTER_LONGEST, 1)), plain()),
         new CheckCase(
             "gutter-long-for-outlet",
             plain(),
-            input(TimberDeck.plain(36), kit(PanValue.GUTTER_LONGEST, 20))),
+            input(TimberDeck.plain(36), kit(DrainValue.GUTTER_LONGEST, 20))),
         new CheckCase("many-elbows", plain(), changed(plain(), CheckCases::withFiveElbows, f -> f)),
         new CheckCase(
             "gutter-too-small",
             plain(),
-            input(TimberDeck.plain(20), kit(PanValue.GUTTER_DEPTH, 0.02))),
+            input(TimberDeck.plain(20), kit(DrainValue.GUTTER_DEPTH, 0.02))),
         new CheckCase(
             "downspout-too-small",
             plain(),
-            input(TimberDeck.plain(20), kit(PanValue.DOWNSPOUT_DIAMETER, 0.02))),
+            input(TimberDeck.plain(20), kit(DrainValue.DOWNSPOUT_DIAMETER, 0.02))),
         new CheckCase("overflow-near-house", plain(), input(atWall, kit())),
         new CheckCase("discharge-at-foundation", plain(), input(atWall, kit())));
   }
@@ -105,7 +107,8 @@ final class CheckCases {
             "fastener-near-joist-edge",
             plain(),
             changed(plain(), p -> p, CheckCases::withSeatLower)),
-        new CheckCase("screw-too-short", plain(), input(deck(), kit(PanValue.SCREW_LENGTH, 0.025))),
+        new CheckCase(
+            "screw-too-short", plain(), input(deck(), kit(DrainValue.SCREW_LENGTH, 0.025))),
         new CheckCase("joist-notched", input(notched(0.02), kit()), input(notched(0.04), kit())),
         new CheckCase("metal-on-treated-wood", plain(), treated()));
   }
@@ -193,12 +196,12 @@ final class CheckCases {
     return KitReader.builtIn();
   }
 
-  private static Kit kit(PanValue value, double si) {
+  private static Kit kit(KitNumber value, double si) {
     return kit().with(value, si, "a test");
   }
 
   private static CheckInput falling(double run) {
-    return input(deck(), kit(PanValue.RUN_PER_FALL, run));
+    return input(deck(), kit(DrainValue.RUN_PER_FALL, run));
   }
 
   private static Kit of(String sheet, double heavier) {
@@ -225,7 +228,7 @@ final class CheckCases {
 
   private static Kit withMaterials(List<Material> materials) {
     Kit k = kit();
-    return new Kit(k.id(), k.version(), k.name(), k.values(), materials, k.stock());
+    return new Kit(k.id(), k.version(), k.name(), k.family(), k.values(), materials, k.stock());
   }
 
   // ---- inputs

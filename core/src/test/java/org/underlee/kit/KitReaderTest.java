@@ -39,9 +39,11 @@ class KitReaderTest {
   void theBuiltInKitHasEveryValueAndItemEachWithItsSource() {
     Kit kit = KitReader.builtIn();
     assertThat(kit.id()).isEqualTo("formed-aluminium");
-    assertThat(kit.values().keySet()).containsExactlyInAnyOrder(PanValue.values());
+    assertThat(kit.values().keySet()).containsExactlyInAnyOrderElementsOf(kit.family().numbers());
     assertThat(kit.values().values()).noneMatch(v -> v.source().isBlank());
-    assertThat(kit.stock()).extracting(StockItem::id).containsExactlyElementsOf(Items.ALL);
+    assertThat(kit.stock())
+        .extracting(StockItem::id)
+        .containsExactlyElementsOf(kit.family().items());
     assertThat(kit.stock()).noneMatch(s -> s.source().isBlank());
     assertThat(kit.materials()).noneMatch(m -> m.source().isBlank());
     assertThat(kit.stock()).allMatch(s -> kit.materialOf(s).density() > 0);
@@ -51,19 +53,21 @@ class KitReaderTest {
   /** Common practice, in inches; 1 in = 25.4 mm. */
   @ParameterizedTest
   @CsvSource({
-    "RAIL_END_GAP,1",
-    "PAN_DRIP_SETBACK,2",
-    "HANGER_END,6",
-    "HANGER_SPACING,24",
-    "RAIL_FASTENER_SPACING,16",
-    "DOWNSPOUT_DIAMETER,3",
-    "DOWNSPOUT_OFF_POST,1",
-    "PAN_LONGEST,120",
-    "GUTTER_LONGEST,480",
-    "LEAST_HEADROOM,80"
+    "railEndGapMm,1",
+    "panDripSetbackMm,2",
+    "hangerEndMm,6",
+    "hangerSpacingMm,24",
+    "railFastenerSpacingMm,16",
+    "downspoutDiameterMm,3",
+    "downspoutOffPostMm,1",
+    "panLongestMm,120",
+    "gutterLongestMm,480",
+    "leastHeadroomMm,80"
   })
-  void theBuiltInKitFollowsCommonPractice(PanValue value, double inches) {
-    assertThat(KitReader.builtIn().get(value)).isCloseTo(inches * 0.0254, within(1e-12));
+  void theBuiltInKitFollowsCommonPractice(String key, double inches) {
+    Kit kit = KitReader.builtIn();
+    assertThat(kit.get(kit.family().number(key).orElseThrow()))
+        .isCloseTo(inches * 0.0254, within(1e-12));
   }
 
   /** 1/8 in in 12 in is 1:96; 1/16 in in 12 in is 1:192. */
@@ -75,11 +79,15 @@ class KitReaderTest {
 
   @Test
   void keysAreUniqueAndEndWithTheirUnit() {
-    assertThat(Arrays.stream(PanValue.values()).map(PanValue::key)).doesNotHaveDuplicates();
-    assertThat(Arrays.stream(PanValue.values()).map(PanValue::key))
+    for (Family family : Family.values()) {
+      assertThat(family.numbers()).extracting(KitNumber::key).doesNotHaveDuplicates();
+      assertThat(family.items()).doesNotHaveDuplicates();
+    }
+    assertThat(Arrays.stream(Family.values()).flatMap(f -> f.numbers().stream()))
+        .extracting(KitNumber::key)
         .allMatch(k -> k.endsWith("Mm") || k.endsWith("RunPerFall") || k.equals("runPerFall"));
     assertThat(PanValue.RAIL_LEG.toSi(100)).isCloseTo(0.1, within(1e-15));
-    assertThat(PanValue.RUN_PER_FALL.toSi(96)).isEqualTo(96);
+    assertThat(DrainValue.RUN_PER_FALL.toSi(96)).isEqualTo(96);
   }
 
   static Stream<Kit> builtInKits() {
@@ -90,10 +98,12 @@ class KitReaderTest {
   @MethodSource("builtInKits")
   void everyBuiltInKitIsNamedLikeItsFileAndGivesASourceForEveryNumber(Kit kit) {
     assertThat(KitReader.named(kit.id())).isEqualTo(kit);
-    assertThat(kit.values().keySet()).containsExactlyInAnyOrder(PanValue.values());
+    assertThat(kit.values().keySet()).containsExactlyInAnyOrderElementsOf(kit.family().numbers());
     assertThat(kit.values().values()).noneMatch(v -> v.source().isBlank());
     assertThat(kit.stock()).noneMatch(s -> s.source().isBlank());
-    assertThat(kit.stock()).extracting(StockItem::id).containsExactlyElementsOf(Items.ALL);
+    assertThat(kit.stock())
+        .extracting(StockItem::id)
+        .containsExactlyElementsOf(kit.family().items());
   }
 
   /**
@@ -104,7 +114,7 @@ class KitReaderTest {
   void vinylHasRoomForWhatItGrowsOverAHundredDegrees() {
     Kit kit = KitReader.named("rigid-vinyl");
     double growth = 60.8e-6 * 100 * 5 / 9;
-    assertThat(kit.get(PanValue.HEAD_GAP)).isGreaterThan(growth * kit.get(PanValue.PAN_LONGEST));
+    assertThat(kit.get(DrainValue.HEAD_GAP)).isGreaterThan(growth * kit.get(PanValue.PAN_LONGEST));
     assertThat(2 * kit.get(PanValue.PAN_SIDE_GAP))
         .isGreaterThan(growth * kit.get(PanValue.PAN_WIDEST));
     assertThat(kit.get(PanValue.RAIL_END_GAP)).isGreaterThan(growth * 2 * 3.048);
@@ -174,7 +184,7 @@ class KitReaderTest {
             "stock length"),
         wrong("missing item", k -> firstItem(k).put("id", "other"), "pan-sheet"),
         wrong("another schema", k -> k.put("schema", "underlee/kit/9"), "underlee/kit/9"),
-        wrong("another family", k -> k.put("family", "drape"), "drape", "pans"));
+        wrong("another family", k -> k.put("family", "tarpaulin"), "tarpaulin", "pans"));
   }
 
   private static Arguments against(String key, double value, String... named) {

@@ -30,29 +30,36 @@ final class KitReference {
     Files.writeString(root.resolve(VALUES_FILE), values());
   }
 
-  /** The shape of a kit file, JSON Schema 2020-12. */
+  /** The shape of a kit file of any family, JSON Schema 2020-12. */
   static String schema() {
     ObjectNode root = JSON.createObjectNode();
     root.put("$schema", "https://json-schema.org/draft/2020-12/schema");
-    root.put("title", "Underlee kit of the pans family");
+    root.put("title", "Underlee kit");
     root.put(
         "description",
         "Generated from the code that reads kits. kit-values.md gives every value's meaning.");
+    for (Family family : Family.values()) {
+      kit(root.withArray("/oneOf").addObject(), family);
+    }
+    return text(root);
+  }
+
+  private static void kit(ObjectNode node, Family family) {
+    node.put("title", "Kit of the family " + family.word());
     ObjectNode properties =
         object(
-            root,
+            node,
             List.of("schema", "id", "version", "name", "family", "values", "materials", "stock"));
     properties.putObject("schema").put("const", KitReader.SCHEMA);
     text(properties, "id", "Short name, lower case with dashes");
     text(properties, "version", "Version of the kit's own data");
     text(properties, "name", "Name for people");
-    properties.putObject("family").put("const", "pans");
-    numbers(properties.putObject("values"));
+    properties.putObject("family").put("const", family.word());
+    numbers(properties.putObject("values"), family);
     ObjectNode materials = properties.putObject("materials");
     materials.put("type", "array");
     material(materials.putObject("items"));
-    stock(properties.putObject("stock"));
-    return text(root);
+    stock(properties.putObject("stock"), family);
   }
 
   /** An object with these keys and no other, all required; answers where the keys are described. */
@@ -71,10 +78,9 @@ final class KitReference {
     text(properties, "source", "Where the number comes from").put("pattern", "\\S");
   }
 
-  private static void numbers(ObjectNode node) {
-    ObjectNode properties =
-        object(node, List.of(PanValue.values()).stream().map(PanValue::key).toList());
-    for (PanValue value : PanValue.values()) {
+  private static void numbers(ObjectNode node, Family family) {
+    ObjectNode properties = object(node, family.numbers().stream().map(KitNumber::key).toList());
+    for (KitNumber value : family.numbers()) {
       ObjectNode own = properties.putObject(value.key());
       own.put("description", value.meaning());
       ObjectNode entry = object(own, List.of("value", "source"));
@@ -96,7 +102,7 @@ final class KitReference {
     text(properties, "source", "Where the numbers come from");
   }
 
-  private static void stock(ObjectNode node) {
+  private static void stock(ObjectNode node, Family family) {
     node.put("type", "array");
     ObjectNode properties =
         object(
@@ -110,7 +116,8 @@ final class KitReference {
                 "material",
                 "thicknessMm",
                 "source"));
-    text(properties, "id", "One of " + String.join(", ", Items.ALL) + "; or another, not used");
+    text(
+        properties, "id", "One of " + String.join(", ", family.items()) + "; or another, not used");
     text(properties, "description", "As on a shopping list");
     text(properties, "unit", "What it is bought in: length, piece, roll, coil");
     ObjectNode lengths = properties.putObject("stockLengthsMm");
@@ -120,7 +127,7 @@ final class KitReference {
     text(properties, "material", "The id of a material of this kit");
     properties.putObject("thicknessMm").put("type", "number");
     text(properties, "source", "Where the numbers come from");
-    for (String id : Items.ALL) {
+    for (String id : family.items()) {
       ObjectNode contains = JSON.createObjectNode();
       contains.putObject("contains").putObject("properties").putObject("id").put("const", id);
       node.withArray("/allOf").add(contains);
@@ -139,32 +146,43 @@ final class KitReference {
     }
   }
 
-  /** A table of every value's meaning, and one for each built-in kit with sources. */
+  /** A table of every value's meaning for each family, and one for each built-in kit. */
   static String values() {
     StringBuilder page =
         new StringBuilder(
             """
-            # Values of a kit of the pans family
+            # Values of a kit
 
-            Generated from the code that reads kits; `kit.schema.json` holds the same keys. Every key must be
-            in a kit file, with a number above zero in the unit that the key ends with, and its source.
-
-            | key | meaning |
-            |---|---|
+            Generated from the code that reads kits; `kit.schema.json` holds the same keys. Every key of the
+            kit's family must be in a kit file, with a number above zero in the unit that the key ends with,
+            and its source.
             """);
-    for (PanValue value : PanValue.values()) {
-      page.append("| `").append(value.key()).append("` | ").append(value.meaning()).append(" |\n");
+    meanings(page, "Every family: the drain run", List.of(DrainValue.values()));
+    for (Family family : Family.values()) {
+      List<KitNumber> own =
+          family.numbers().stream().filter(n -> !(n instanceof DrainValue)).toList();
+      meanings(page, "Family `" + family.word() + "`", own);
     }
     KitReader.allBuiltIn().forEach(kit -> values(page, kit));
     return page.toString();
   }
 
+  private static void meanings(
+      StringBuilder page, String title, List<? extends KitNumber> numbers) {
+    page.append("\n## ").append(title).append("\n\n| key | meaning |\n|---|---|\n");
+    for (KitNumber number : numbers) {
+      page.append("| `").append(number.key()).append("` | ");
+      page.append(number.meaning()).append(" |\n");
+    }
+  }
+
   private static void values(StringBuilder page, Kit kit) {
     page.append("\n## ").append(kit.name()).append(": `").append(kit.id()).append("`\n\n");
+    page.append("Family `").append(kit.family().word()).append("`.\n\n");
     page.append("| key | value | its source |\n|---|---|---|\n");
     DecimalFormat number =
         new DecimalFormat("0.####", DecimalFormatSymbols.getInstance(Locale.ROOT));
-    for (PanValue value : PanValue.values()) {
+    for (KitNumber value : kit.family().numbers()) {
       Kit.Sourced own = kit.values().get(value);
       page.append("| `").append(value.key()).append("` | ");
       page.append(number.format(own.value() / value.toSi(1))).append(" | ");

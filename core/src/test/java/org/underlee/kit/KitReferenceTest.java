@@ -47,7 +47,17 @@ class KitReferenceTest {
 
   /** The part of JSON Schema that the kit's schema uses to say which keys there are. */
   private static void compare(JsonNode schema, JsonNode value, String path, List<String> faults) {
-    if (schema.path("type").asText().equals("array")) {
+    if (schema.has("oneOf")) {
+      String family = value.path("family").asText();
+      schema
+          .get("oneOf")
+          .forEach(
+              kit -> {
+                if (kit.at("/properties/family/const").asText().equals(family)) {
+                  compare(kit, value, path, faults);
+                }
+              });
+    } else if (schema.path("type").asText().equals("array")) {
       value.forEach(v -> compare(schema.get("items"), v, path + "[]", faults));
     } else if (schema.has("properties")) {
       JsonNode properties = schema.get("properties");

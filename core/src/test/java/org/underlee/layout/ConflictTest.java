@@ -12,9 +12,9 @@ import org.underlee.finding.Finding;
 import org.underlee.finding.Fix;
 import org.underlee.framing.TimberDeck;
 import org.underlee.geom.Interval;
+import org.underlee.kit.DrainValue;
 import org.underlee.kit.Kit;
 import org.underlee.kit.KitReader;
-import org.underlee.kit.PanValue;
 import org.underlee.units.Words;
 
 class ConflictTest {
@@ -86,7 +86,7 @@ class ConflictTest {
   }
 
   private static final Kit STEEP =
-      KitReader.builtIn().with(PanValue.RUN_PER_FALL, 48, "1/4 in per ft");
+      KitReader.builtIn().with(DrainValue.RUN_PER_FALL, 48, "1/4 in per ft");
 
   /** Full-depth blocking in the second bay, half a metre from the ledger. */
   private static FieldBays blocked() {
@@ -128,7 +128,7 @@ class ConflictTest {
   }
 
   private static int served(FieldBays bays, int runPerFall) {
-    Kit kit = STEEP.with(PanValue.RUN_PER_FALL, runPerFall, "test");
+    Kit kit = STEEP.with(DrainValue.RUN_PER_FALL, runPerFall, "test");
     return FieldPlanner.plan(bays, kit).served().size();
   }
 }

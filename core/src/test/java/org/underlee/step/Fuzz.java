@@ -74,26 +74,6 @@ public final class Fuzz {
     return List.copyOf(faults);
   }
 
-  /** The same by several threads: each takes every so-manieth seed. */
-  List<String> faults(long firstSeed, long count, int threads) throws InterruptedException {
-    List<Thread> workers = new ArrayList<>();
-    for (int t = 0; t < threads; t++) {
-      int own = t;
-      workers.add(
-          new Thread(
-              () ->
-                  LongStream.range(firstSeed, firstSeed + count)
-                      .filter(seed -> seed % threads == own)
-                      .takeWhile(seed -> faults.size() < SHOWN_FAULTS)
-                      .forEach(this::tryOne)));
-    }
-    workers.forEach(Thread::start);
-    for (Thread worker : workers) {
-      worker.join();
-    }
-    return List.copyOf(faults);
-  }
-
   byte[] mutant(long seed) {
     return Mutation.mutant(models.get((int) (seed % models.size())), seed);
   }
@@ -149,15 +129,14 @@ public final class Fuzz {
     return refused.get();
   }
 
-  public static void main(String[] args) throws IOException, InterruptedException {
+  public static void main(String[] args) throws IOException {
     List<Path> files = new ArrayList<>();
-    for (int i = 3; i < args.length; i++) {
+    for (int i = 2; i < args.length; i++) {
       files.addAll(smallModels(Path.of(args[i])));
     }
     Fuzz fuzz = new Fuzz(files);
     long start = System.nanoTime();
-    List<String> faults =
-        fuzz.faults(Long.parseLong(args[0]), Long.parseLong(args[1]), Integer.parseInt(args[2]));
+    List<String> faults = fuzz.faults(Long.parseLong(args[0]), Long.parseLong(args[1]));
     faults.forEach(System.out::println);
     System.out.printf(
         Locale.ROOT,

@@ -12,6 +12,7 @@ import org.underlee.geom.Outline;
 import org.underlee.geom.Transform;
 import org.underlee.geom.Vec2;
 import org.underlee.geom.Vec3;
+import org.underlee.kit.Family;
 import org.underlee.kit.Kit;
 import org.underlee.kit.Material;
 import org.underlee.kit.StockItem;
@@ -105,7 +106,8 @@ final class SampleField {
     }
     items.add(new StockItem("tape", "Seam tape", "roll", List.of(), 0, "butyl", 0.002, "a kit"));
     items.add(new StockItem("screw", "Screw", "piece", List.of(), 0, "steel", 0, "a kit"));
-    return new Kit("sheet-pans", "1", "Sheet pans", Map.of(), List.of(steel, tape), items);
+    return new Kit(
+        "sheet-pans", "1", "Sheet pans", Family.PANS, Map.of(), List.of(steel, tape), items);
   }
 
   static List<BillLine> bill() {

@@ -21,8 +21,13 @@ final class CheckCommand implements Callable<Integer> {
   @Option(names = "--out", paramLabel = "FILE", description = "Write here instead of printing.")
   Optional<Path> out = Optional.empty();
 
+  @Mixin StandardOptions standard = new StandardOptions();
+
   @Override
   public Integer call() {
+    if (standard.asked()) {
+      return standard.check(model, out);
+    }
     Checked checked = DeckRun.check(model.file, model.request(), model.deck);
     String text =
         model.json

@@ -3,9 +3,9 @@ package org.underlee.command;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.underlee.kit.DrainValue;
 import org.underlee.kit.Kit;
 import org.underlee.kit.KitReader;
-import org.underlee.kit.PanValue;
 import picocli.CommandLine.ITypeConverter;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.TypeConversionException;
@@ -42,7 +42,7 @@ final class KitOption {
 
   Kit kit() {
     Kit kit = name.map(KitReader::named).orElseGet(KitReader::builtIn);
-    return fall.map(f -> kit.with(PanValue.RUN_PER_FALL, f.run(), "set by you with --fall"))
+    return fall.map(f -> kit.with(DrainValue.RUN_PER_FALL, f.run(), "set by you with --fall"))
         .orElse(kit);
   }
 }

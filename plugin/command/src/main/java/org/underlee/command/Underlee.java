@@ -22,14 +22,24 @@ import picocli.CommandLine.ParseResult;
       DesignCommand.class,
       CheckCommand.class,
       TakeoffCommand.class,
-      StripCommand.class
+      StripCommand.class,
+      BatchCommand.class,
+      CompletionCommand.class
     })
 public final class Underlee {
 
   static final class VersionText implements IVersionProvider {
     @Override
     public String[] getVersion() {
-      return new String[] {"underlee " + Version.number()};
+      return new String[] {
+        "underlee " + Version.number(),
+        "Java "
+            + Runtime.version()
+            + ", "
+            + System.getProperty("os.name")
+            + " "
+            + System.getProperty("os.arch")
+      };
     }
   }
 

@@ -3,6 +3,7 @@ package org.underlee.command;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
+import java.io.InputStream;
 import java.io.PrintWriter;
 import java.io.StringWriter;
 import java.nio.file.Files;
@@ -59,6 +60,8 @@ class DocumentedCommandsTest {
         "how-to/look-before-you-start.md",
         "how-to/hand-over-quantities.md",
         "how-to/replace-or-remove-the-assembly.md",
+        "how-to/many-models.md",
+        "how-to/check-by-the-standard.md",
         "how-to/bad-files.md");
   }
 
@@ -110,7 +113,7 @@ class DocumentedCommandsTest {
     String[] args =
         words.stream()
             .skip(1)
-            .map(w -> w.contains(".") ? folder.resolve(w).toString() : w)
+            .map(w -> w.contains(".") || w.endsWith("/") ? folder.resolve(w).toString() : w)
             .toArray(String[]::new);
     StringWriter out = new StringWriter();
     StringWriter err = new StringWriter();
@@ -132,6 +135,8 @@ class DocumentedCommandsTest {
       Files.createDirectories(kept.getParent());
       Files.copy(given, kept);
       Files.copy(given, folder.resolve(name + ".ifc"));
+      Files.createDirectories(folder.resolve("jobs"));
+      Files.copy(given, folder.resolve("jobs").resolve(name + ".ifc"));
     }
     String deck = Files.readString(folder.resolve("pine-deck.ifc"));
     Files.writeString(folder.resolve("cut.ifc"), deck.substring(0, 30_000));
@@ -140,6 +145,9 @@ class DocumentedCommandsTest {
         deck.replaceFirst("IFCEXTRUDEDAREASOLID\\(#[0-9]+", "IFCEXTRUDEDAREASOLID(#999999"));
     drainedFiles();
     kits();
+    try (InputStream schema = Underlee.class.getResourceAsStream("/schema/IFC4_ADD2.exp")) {
+      Files.write(folder.resolve("IFC4.exp"), schema.readAllBytes());
+    }
   }
 
   private void drainedFiles() throws IOException {

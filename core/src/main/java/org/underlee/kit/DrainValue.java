@@ -1,0 +1,60 @@
+package org.underlee.kit;
+
+/**
+ * The numbers of every kit, whatever catches the water: its fall, and how the gutter and downspouts
+ * lead it away.
+ */
+public enum DrainValue implements KitNumber {
+  RUN_PER_FALL(
+      "runPerFall", 1, "Run for one unit of fall of pans, rails and strips: 96 is 1/8 in per ft"),
+  GUTTER_RUN_PER_FALL(
+      "gutterRunPerFall", 1, "Run for one unit of fall of the gutter: 192 is 1/16 in per ft"),
+  HEAD_GAP("headGapMm", KitNumber.MM, "Gap between what bounds the high end and the pan's head"),
+  CLEARANCE_ABOVE(
+      "clearanceAboveMm",
+      KitNumber.MM,
+      "Free height kept above the pan's edges under anything that crosses"),
+  GUTTER_WIDTH("gutterWidthMm", KitNumber.MM, "Outside width of the gutter"),
+  GUTTER_DEPTH("gutterDepthMm", KitNumber.MM, "Outside depth of the gutter"),
+  GUTTER_BACK_GAP(
+      "gutterBackGapMm", KitNumber.MM, "Air gap between the gutter and the face behind it"),
+  GUTTER_LONGEST(
+      "gutterLongestMm", KitNumber.MM, "Longest stretch of gutter that one outlet serves"),
+  DRIP_CLEARANCE(
+      "dripClearanceMm", KitNumber.MM, "Height from the gutter's rim up to the lowest drip"),
+  HANGER_END("hangerEndMm", KitNumber.MM, "From a gutter end to its first hanger"),
+  HANGER_SPACING("hangerSpacingMm", KitNumber.MM, "Greatest spacing of gutter hangers"),
+  DOWNSPOUT_DIAMETER("downspoutDiameterMm", KitNumber.MM, "Outside diameter of the downspout"),
+  DOWNSPOUT_OFF_POST(
+      "downspoutOffPostMm", KitNumber.MM, "Gap between the downspout and a post's face"),
+  STRAP_SPACING("strapSpacingMm", KitNumber.MM, "Greatest spacing of the straps of a downspout"),
+  SCREW_LENGTH("screwLengthMm", KitNumber.MM, "Length of the screws, under their head"),
+  DISCHARGE_HEIGHT(
+      "dischargeHeightMm", KitNumber.MM, "Height of the downspout's foot above the ground"),
+  LEAST_HEADROOM("leastHeadroomMm", KitNumber.MM, "Headroom below which a warning is given");
+
+  private final String key;
+  private final double toSi;
+  private final String meaning;
+
+  DrainValue(String key, double toSi, String meaning) {
+    this.key = key;
+    this.toSi = toSi;
+    this.meaning = meaning;
+  }
+
+  @Override
+  public String key() {
+    return key;
+  }
+
+  @Override
+  public String meaning() {
+    return meaning;
+  }
+
+  @Override
+  public double toSi(double value) {
+    return value * toSi;
+  }
+}

@@ -1,0 +1,90 @@
+package org.underlee.samples;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Named;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.Arguments;
+import org.junit.jupiter.params.provider.MethodSource;
+import org.underlee.kit.Kit;
+import org.underlee.kit.KitReader;
+import org.underlee.layout.Scope;
+import org.underlee.run.DeckRun;
+import org.underlee.run.SchemaChecked;
+import org.underlee.schema.Schema;
+import org.underlee.step.StepFile;
+
+/** What design writes, by the standard's own schemas with all the rules that they state. */
+class OutputsFollowTheSchemaTest {
+  /** Random decks in each build; {@code -Dunderlee.schema.seeds=500} for the published figure. */
+  private static final int SEEDS = Integer.getInteger("underlee.schema.seeds", 9);
+
+  private static final Map<Mix.Schema, Schema> SCHEMAS = new EnumMap<>(Mix.Schema.class);
+
+  private static Schema schema(Mix.Schema of) {
+    return SCHEMAS.computeIfAbsent(of, OutputsFollowTheSchemaTest::read);
+  }
+
+  private static Schema read(Mix.Schema of) {
+    String file =
+        switch (of) {
+          case IFC2X3 -> "IFC2X3_TC1.exp";
+          case IFC4 -> "IFC4_ADD2.exp";
+          case IFC4X3_ADD2 -> "IFC4X3_ADD2.exp";
+        };
+    try (InputStream in = SampleDeck.class.getResourceAsStream("/schema/" + file)) {
+      return Schema.parse(new String(in.readAllBytes(), StandardCharsets.ISO_8859_1), file);
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+
+  static Stream<Arguments> samples() {
+    List<Arguments> all = new ArrayList<>();
+    for (SampleDeck sample : SampleDecks.all()) {
+      for (Mix.Schema schema : Mix.Schema.values()) {
+        List<Kit> kits =
+            schema == Mix.Schema.IFC4 ? KitReader.allBuiltIn() : List.of(KitReader.builtIn());
+        for (Kit kit : kits) {
+          all.add(Arguments.of(Named.of(sample.name(), sample), schema, Named.of(kit.id(), kit)));
+        }
+      }
+    }
+    return all.stream();
+  }
+
+  @ParameterizedTest(name = "{0} {1} {2}")
+  @MethodSource("samples")
+  void everyInstanceThatIsWrittenForASampleFollowsTheSchema(
+      SampleDeck sample, Mix.Schema schema, Kit kit) {
+    requireClean(sample, sample.ownMix().with(schema), kit);
+  }
+
+  @Test
+  void everyInstanceThatIsWrittenForARandomDeckFollowsTheSchema() {
+    for (int seed = 0; seed < SEEDS; seed++) {
+      requireClean(SampleDecks.random(seed), Mix.random(seed), KitReader.builtIn());
+    }
+  }
+
+  private static void requireClean(SampleDeck deck, Mix mix, Kit kit) {
+    byte[] drained =
+        DeckRun.design(DeckRun.survey(IfcEmitter.emit(deck, mix), "deck.ifc"), Scope.OUTSIDE, kit)
+            .written()
+            .bytes();
+    SchemaChecked checked =
+        SchemaChecked.of(StepFile.of(drained, deck.name()), schema(mix.schema()), true);
+    assertThat(checked.report().instances()).as("%s %s", deck.name(), mix).isPositive();
+    assertThat(checked.report().findings()).as("%s %s", deck.name(), mix).isEmpty();
+  }
+}
