@@ -119,7 +119,7 @@ class PacketPdfTest {
     Job job = new Job(design, packet.writing());
     List<SeatMarks.Row> rows = SeatMarks.of(job, job.places().get(0));
     assertThat(rows).hasSize(lengths.size());
-    double headGap = 6;
+    double headGap = 0;
     for (SeatMarks.Row row : rows) {
       String rail = row.rails().get(0).label();
       double low = headGap + lengths.get(rail) / Math.hypot(1, fall);
