@@ -125,9 +125,6 @@ final class Architecture {
           "ModelResult",
           "Outcome",
           "Counts",
-          "Coordination",
-          "Region",
-          "Version",
           "Comparison",
           "Arrangement");
 
