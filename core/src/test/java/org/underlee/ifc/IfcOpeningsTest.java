@@ -145,12 +145,12 @@ class IfcOpeningsTest {
 
   @Test
   void anOpeningThatCannotBeReadLeavesTheElementWholeWithANote() {
-    opening(wall(), "$", text.add("IFCSECTIONEDSPINE($,$,$)"));
+    opening(wall(), "$", text.add("IFCSECTIONEDSURFACE($,$,$)"));
     assertVolume(text.only().shape(), 3.6);
     assertThat(text.model().findings())
         .anyMatch(
             f ->
                 f.rule().id().equals("opening-not-cut")
-                    && f.message().contains("IFCSECTIONEDSPINE is not read"));
+                    && f.message().contains("IFCSECTIONEDSURFACE is not read"));
   }
 }

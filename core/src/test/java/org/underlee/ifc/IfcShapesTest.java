@@ -360,7 +360,7 @@ class IfcShapesTest {
     "'IFCSPHERE(#11,-1.)', 'attribute 2 is -1.0, not a positive length'",
     "'IFCBOOLEANRESULT(.XOR.,#101,#101)', 'is not read for XOR'",
     "'IFCBOOLEANRESULT(.UNION.,#101,#101)', 'IFCRECTANGLEPROFILEDEF is not read as a body'",
-    "'IFCSECTIONEDSPINE($,$,$)', 'IFCSECTIONEDSPINE is not read as a body'",
+    "'IFCSECTIONEDSURFACE($,$,$)', 'IFCSECTIONEDSURFACE is not read as a body'",
     "'IFCFACETEDBREP(#9999)', 'refers to #9999, which the file does not have'",
   })
   void whatCannotBeReadIsSaidWithItsNumber(String item, String why) {

@@ -54,6 +54,8 @@ class DocumentedCommandsTest {
   static Stream<String> pages() {
     return Stream.of(
         "tutorial.md",
+        "tutorial-builder.md",
+        "tutorial-coordinator.md",
         "how-to/use-your-own-kit.md",
         "how-to/choose-between-arrangements.md",
         "how-to/read-findings.md",
