@@ -32,14 +32,14 @@ class IdentityTest {
     assertThat(design(People.sample(sample), drained).code()).isZero();
     Path back = roundTrip(client, "Round " + sample, drained);
     assertThat(Files.readString(back)).doesNotContain("/* Underlee");
-    assertThat(contents(back)).isEqualTo(contents(drained));
+    assertThat(difference(back, drained)).isEmpty();
 
     Path again = folder.resolve("again.ifc");
     assertThat(design(back, again).code()).isZero();
-    assertThat(contents(again)).as("replaced, not added").isEqualTo(contents(drained));
+    assertThat(difference(again, drained)).as("replaced, not added").isEmpty();
     Path stripped = folder.resolve("stripped.ifc");
     assertThat(Typed.run("strip", back.toString(), "--out", stripped.toString()).code()).isZero();
-    assertThat(contents(stripped)).isEqualTo(contents(People.sample(sample)));
+    assertThat(difference(stripped, People.sample(sample))).isEmpty();
   }
 
   private Path roundTrip(ModelServer client, String name, Path drained) throws Exception {
@@ -52,6 +52,14 @@ class IdentityTest {
 
   private static Typed design(Path model, Path out) {
     return Typed.run("design", model.toString(), "--out", out.toString());
+  }
+
+  /** What is in one model more often than in the other, either way round. */
+  private static List<String> difference(Path one, Path other) {
+    TreeMap<String, Integer> left = contents(one);
+    contents(other).forEach((told, count) -> left.merge(told, -count, Integer::sum));
+    left.values().removeIf(count -> count == 0);
+    return left.entrySet().stream().map(e -> e.getValue() + " " + e.getKey()).limit(6).toList();
   }
 
   /** How often each instance is there, told by its values with references followed two deep. */
@@ -81,6 +89,7 @@ class IdentityTest {
     } else if (value instanceof StepValue.Numeral number) {
       return Double.toString(number.value());
     }
-    return value.toString();
+    // A reason may name an element of the designer's by its number, which is another there.
+    return value.toString().replaceAll("#\\d+", "#");
   }
 }
