@@ -35,9 +35,10 @@ final class CheckIn {
     if (account.has("exception")) {
       throw refused(account.path("exception").path("message").asText("no reason given"));
     }
-    if (!account.path("state").asText().equals("FINISHED")) {
-      List<String> errors = new ArrayList<>();
-      account.path("errors").forEach(e -> errors.add(e.asText()));
+    List<String> errors = new ArrayList<>();
+    account.path("errors").forEach(e -> errors.add(e.asText()));
+    // The state may still read STARTED when the work is done; whether it landed is looked up.
+    if (account.path("state").asText().equals("AS_ERROR") || !errors.isEmpty()) {
       throw refused(errors.isEmpty() ? "no reason given" : String.join("; ", errors));
     }
   }

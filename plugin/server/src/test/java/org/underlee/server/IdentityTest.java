@@ -8,7 +8,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.TreeMap;
-import java.util.regex.Pattern;
 import org.junit.jupiter.api.extension.ExtendWith;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -21,8 +20,6 @@ import org.underlee.step.StepValue;
 /** What of our block is the same after the server has had it. */
 @ExtendWith(WithServer.class)
 class IdentityTest {
-  private static final Pattern NUMBER = Pattern.compile("-?\\d+\\.\\d+(?:E-?\\d+)?");
-
   @TempDir Path folder;
 
   @ParameterizedTest
@@ -35,16 +32,14 @@ class IdentityTest {
     assertThat(design(People.sample(sample), drained).code()).isZero();
     Path back = roundTrip(client, "Round " + sample, drained);
     assertThat(Files.readString(back)).doesNotContain("/* Underlee");
-    assertThat(contents(back)).isEqualTo(contents(drained));
+    assertThat(difference(back, drained)).isEmpty();
 
     Path again = folder.resolve("again.ifc");
     assertThat(design(back, again).code()).isZero();
-    assertThat(rounded(contents(again)))
-        .as("replaced, not added")
-        .isEqualTo(rounded(contents(drained)));
+    assertThat(difference(again, drained)).as("replaced, not added").isEmpty();
     Path stripped = folder.resolve("stripped.ifc");
     assertThat(Typed.run("strip", back.toString(), "--out", stripped.toString()).code()).isZero();
-    assertThat(contents(stripped)).isEqualTo(contents(People.sample(sample)));
+    assertThat(difference(stripped, People.sample(sample))).isEmpty();
   }
 
   private Path roundTrip(ModelServer client, String name, Path drained) throws Exception {
@@ -59,22 +54,12 @@ class IdentityTest {
     return Typed.run("design", model.toString(), "--out", out.toString());
   }
 
-  /**
-   * The server writes the designer's numbers with other last digits, so what is worked out from
-   * them again is the same to a millionth only.
-   */
-  private static TreeMap<String, Integer> rounded(TreeMap<String, Integer> contents) {
-    TreeMap<String, Integer> all = new TreeMap<>();
-    contents.forEach(
-        (text, count) ->
-            all.merge(
-                NUMBER.matcher(text).replaceAll(m -> rounded(m.group())), count, Integer::sum));
-    return all;
-  }
-
-  private static String rounded(String number) {
-    double value = Math.rint(Double.parseDouble(number) * 1e6) / 1e6;
-    return Double.toString(value == 0 ? 0 : value);
+  /** What is in one model more often than in the other, either way round. */
+  private static List<String> difference(Path one, Path other) {
+    TreeMap<String, Integer> left = contents(one);
+    contents(other).forEach((told, count) -> left.merge(told, -count, Integer::sum));
+    left.values().removeIf(count -> count == 0);
+    return left.entrySet().stream().map(e -> e.getValue() + " " + e.getKey()).limit(6).toList();
   }
 
   /** How often each instance is there, told by its values with references followed two deep. */
@@ -104,6 +89,7 @@ class IdentityTest {
     } else if (value instanceof StepValue.Numeral number) {
       return Double.toString(number.value());
     }
-    return value.toString();
+    // A reason may name an element of the designer's by its number, which is another there.
+    return value.toString().replaceAll("#\\d+", "#");
   }
 }
