@@ -16,7 +16,7 @@ import org.junit.jupiter.api.io.TempDir;
 /** The launcher, with a stand-in for Java that tells what it was asked and keeps what it should. */
 class LauncherTest {
   private static final Path SCRIPT =
-      Path.of(System.getProperty("underlee.root", ".")).resolve("bin/underlee");
+      Path.of(System.getProperty("underlee.root", ".")).resolve("plugin/command/bin/underlee");
 
   private static final String JAVA =
       """
