@@ -40,7 +40,7 @@ final class Architecture {
     MAY_USE.put("finding", List.of("units"));
     MAY_USE.put("step", List.of("finding"));
     MAY_USE.put("schema", List.of("step", "finding"));
-    MAY_USE.put("ids", List.of("schema", "step", "finding"));
+    MAY_USE.put("ids", List.of("ifc", "schema", "step", "finding"));
     MAY_USE.put("ifc", List.of("step", "framing", "geom", "units", "finding"));
     MAY_USE.put("framing", List.of("geom", "units", "finding"));
     MAY_USE.put("bay", List.of("framing", "geom", "units", "finding"));

@@ -3,30 +3,12 @@ package org.underlee.ids;
 import java.util.HashMap;
 import java.util.Map;
 import java.util.Optional;
+import org.underlee.ifc.SiPrefixes;
 import org.underlee.step.StepFile;
 import org.underlee.step.StepInstance;
 
 /** How large a project's units are in the units that IDS values are in: those of SI. */
 final class UnitSizes {
-  private static final Map<String, Integer> PREFIXES =
-      Map.ofEntries(
-          Map.entry("EXA", 18),
-          Map.entry("PETA", 15),
-          Map.entry("TERA", 12),
-          Map.entry("GIGA", 9),
-          Map.entry("MEGA", 6),
-          Map.entry("KILO", 3),
-          Map.entry("HECTO", 2),
-          Map.entry("DECA", 1),
-          Map.entry("DECI", -1),
-          Map.entry("CENTI", -2),
-          Map.entry("MILLI", -3),
-          Map.entry("MICRO", -6),
-          Map.entry("NANO", -9),
-          Map.entry("PICO", -12),
-          Map.entry("FEMTO", -15),
-          Map.entry("ATTO", -18));
-
   /** Units defined by units deeper than this are a loop. */
   private static final int DEEPEST = 8;
 
@@ -88,7 +70,8 @@ final class UnitSizes {
   private static double si(StepInstance unit) {
     String name = unit.enumeration(3);
     int power = name.startsWith("SQUARE") ? 2 : name.startsWith("CUBIC") ? 3 : 1;
-    int exponent = unit.optionalEnumeration(2).map(p -> PREFIXES.getOrDefault(p, 0)).orElse(0);
+    int exponent =
+        unit.optionalEnumeration(2).map(p -> SiPrefixes.POWERS_OF_TEN.getOrDefault(p, 0)).orElse(0);
     double size = Math.pow(10, (double) exponent * power);
     return name.equals("GRAM") ? size / 1000 : size;
   }

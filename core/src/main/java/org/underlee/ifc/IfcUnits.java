@@ -1,7 +1,6 @@
 package org.underlee.ifc;
 
 import java.util.Locale;
-import java.util.Map;
 import java.util.Optional;
 import org.underlee.step.StepInstance;
 
@@ -17,26 +16,6 @@ public record IfcUnits(
     double radiansPerAngleUnit,
     String lengthName,
     boolean lengthAssigned) {
-  /** Powers of ten of the SI prefixes (IfcSIPrefix). */
-  private static final Map<String, Integer> PREFIXES =
-      Map.ofEntries(
-          Map.entry("EXA", 18),
-          Map.entry("PETA", 15),
-          Map.entry("TERA", 12),
-          Map.entry("GIGA", 9),
-          Map.entry("MEGA", 6),
-          Map.entry("KILO", 3),
-          Map.entry("HECTO", 2),
-          Map.entry("DECA", 1),
-          Map.entry("DECI", -1),
-          Map.entry("CENTI", -2),
-          Map.entry("MILLI", -3),
-          Map.entry("MICRO", -6),
-          Map.entry("NANO", -9),
-          Map.entry("PICO", -12),
-          Map.entry("FEMTO", -15),
-          Map.entry("ATTO", -18));
-
   /** Units defined by units deeper than this are a loop. */
   private static final int MAX_CONVERSIONS = 16;
 
@@ -84,7 +63,7 @@ public record IfcUnits(
   }
 
   private static int power(StepInstance unit, String prefix) {
-    Integer power = PREFIXES.get(prefix);
+    Integer power = SiPrefixes.POWERS_OF_TEN.get(prefix);
     if (power == null) {
       throw unit.error("." + prefix + ". is no SI prefix");
     }

@@ -1,5 +1,11 @@
 package org.underlee.step;
 
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.OutputStream;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.security.DigestInputStream;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
 import java.util.HexFormat;
@@ -13,6 +19,19 @@ public final class Sha256 {
 
   public static String hex(byte[] bytes) {
     return HexFormat.of().formatHex(digest().digest(bytes));
+  }
+
+  /**
+   * Of a file, read in pieces.
+   *
+   * @throws IOException when it cannot be read
+   */
+  public static String hex(Path file) throws IOException {
+    MessageDigest digest = digest();
+    try (InputStream in = new DigestInputStream(Files.newInputStream(file), digest)) {
+      in.transferTo(OutputStream.nullOutputStream());
+    }
+    return HexFormat.of().formatHex(digest.digest());
   }
 
   /** The same over a file of any length, a piece at a time. */

@@ -1,15 +1,9 @@
 package org.underlee.run.batch;
 
 import java.io.IOException;
-import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
 import java.nio.file.Path;
-import java.security.DigestInputStream;
-import java.security.MessageDigest;
-import java.security.NoSuchAlgorithmException;
 import java.util.ArrayList;
-import java.util.HexFormat;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.ExecutionException;
@@ -18,6 +12,7 @@ import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
 import org.underlee.finding.InputException;
 import org.underlee.run.Version;
+import org.underlee.step.Sha256;
 import org.underlee.writeback.NotWrittenException;
 
 /**
@@ -30,6 +25,9 @@ public final class ModelBatch {
   public interface Progress {
     void finished(ModelResult result, int done, int all, boolean fromJournal);
   }
+
+  /** Digits that tell one setting from another. */
+  private static final int KEY_LENGTH = 16;
 
   private final ModelJob job;
   private final int threads;
@@ -84,7 +82,7 @@ public final class ModelBatch {
   private ModelResult one(ModelFiles.ModelFile file, Optional<BatchJournal> journal, Count count) {
     String sha256;
     try {
-      sha256 = sha256(file.path());
+      sha256 = Sha256.hex(file.path());
     } catch (IOException e) {
       String why = "the file cannot be read: " + e.getMessage();
       return count.add(
@@ -137,24 +135,7 @@ public final class ModelBatch {
   private String key() {
     return Version.number()
         + " "
-        + HexFormat.of()
-            .formatHex(digest().digest(job.settings().getBytes(StandardCharsets.UTF_8)), 0, 8);
-  }
-
-  private static String sha256(Path file) throws IOException {
-    MessageDigest digest = digest();
-    try (InputStream in = new DigestInputStream(Files.newInputStream(file), digest)) {
-      in.transferTo(java.io.OutputStream.nullOutputStream());
-    }
-    return HexFormat.of().formatHex(digest.digest());
-  }
-
-  private static MessageDigest digest() {
-    try {
-      return MessageDigest.getInstance("SHA-256");
-    } catch (NoSuchAlgorithmException e) {
-      throw new IllegalStateException("every Java has SHA-256", e);
-    }
+        + Sha256.hex(job.settings().getBytes(StandardCharsets.UTF_8)).substring(0, KEY_LENGTH);
   }
 
   /** How many are finished. */
