@@ -33,6 +33,11 @@ abstract class AtProject extends AtServer {
     Project found = server.project(project);
     Revision revision =
         number.map(n -> server.revision(found, n)).orElseGet(() -> server.newest(found));
+    return fetch(server, found, revision, target);
+  }
+
+  /** Brings a revision that is known into a file. */
+  Fetched fetch(ModelServer server, Project found, Revision revision, Optional<Path> target) {
     Path file = target.orElseGet(() -> folder.resolve(fileOf(found, revision)));
     byte[] model = server.download(found, revision, progress("Received"));
     save(file, model);
@@ -47,6 +52,13 @@ abstract class AtProject extends AtServer {
             + file
             + ".");
     return new Fetched(server, found, revision, file);
+  }
+
+  /** Where the model of a file goes with an assembly in it. */
+  static Path drained(Path file) {
+    String name = file.getFileName().toString();
+    int end = name.lastIndexOf('.');
+    return file.resolveSibling((end > 0 ? name.substring(0, end) : name) + ".drained.ifc");
   }
 
   /** A file that is there may be someone's work; only the same model is written over. */
