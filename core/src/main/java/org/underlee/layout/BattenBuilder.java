@@ -1,11 +1,9 @@
 package org.underlee.layout;
 
 import static org.underlee.kit.SheetValue.BATTEN_DEPTH;
-import static org.underlee.kit.SheetValue.BATTEN_END;
 import static org.underlee.kit.SheetValue.BATTEN_HANGER_GRIP;
 import static org.underlee.kit.SheetValue.BATTEN_HANGER_WIDTH;
 import static org.underlee.kit.SheetValue.BATTEN_SPACING;
-import static org.underlee.kit.SheetValue.BATTEN_SPAN;
 import static org.underlee.kit.SheetValue.BATTEN_WIDTH;
 
 import java.util.ArrayList;
@@ -29,15 +27,6 @@ import org.underlee.units.Words;
  * joists' sides: each batten hangs lower than the one uphill of it, so that the fall is theirs.
  */
 final class BattenBuilder {
-  /** Kept between a hanger and what stands in the bay beside it. */
-  private static final double BESIDE = 0.005;
-
-  /** A batten is moved aside by steps of this. */
-  private static final double STEP = 0.01;
-
-  /** Battens more than the spacing asks for, where moved ones stand too far apart. */
-  private static final int MOST_MORE = 5;
-
   private final FieldPlan plan;
   private final PartNames names;
   private final Kit kit;
@@ -56,164 +45,22 @@ final class BattenBuilder {
   }
 
   BattenBuilder add(SheetGroup group) {
-    List<Double> stations = stations(group);
+    BattenPlaces places = new BattenPlaces(group);
+    List<Double> stations = places.stations();
     double apart =
         stations.size() < 2
             ? 0
             : (stations.get(stations.size() - 1) - stations.get(0)) / (stations.size() - 1);
     for (double v : stations) {
-      for (Interval piece : pieces(group.lines(), v)) {
-        batten(group, piece, v, apart);
+      for (Interval piece : places.pieces(v)) {
+        batten(places, piece, v, apart);
       }
     }
     return this;
   }
 
-  /**
-   * Level stations of the battens' middles: equally spaced, each moved to the nearest place where
-   * its hangers meet nothing that stands between the joists; one more where that makes a space too
-   * wide.
-   */
-  private List<Double> stations(SheetGroup group) {
-    Interval along = group.along();
-    double inner = along.length() - 2 * kit.get(BATTEN_END);
-    int gaps = Math.max(1, GutterBuilder.gaps(inner, kit.get(BATTEN_SPACING)));
-    List<Double> stations = stations(group, gaps);
-    for (int more = 1; more <= MOST_MORE && isTooWide(stations); more++) {
-      stations = stations(group, gaps + more);
-    }
-    return stations;
-  }
-
-  private List<Double> stations(SheetGroup group, int gaps) {
-    double from = group.along().from() + kit.get(BATTEN_END);
-    double inner = group.along().length() - 2 * kit.get(BATTEN_END);
-    List<Double> stations = new ArrayList<>();
-    for (int i = 0; i <= gaps; i++) {
-      double v = free(group, from + inner * i / gaps);
-      if (stations.isEmpty() || v - stations.get(stations.size() - 1) > 2 * kit.get(BATTEN_WIDTH)) {
-        stations.add(v);
-      }
-    }
-    return stations;
-  }
-
-  private boolean isTooWide(List<Double> stations) {
-    for (int i = 0; i + 1 < stations.size(); i++) {
-      if (stations.get(i + 1) - stations.get(i) > kit.get(BATTEN_SPACING) + SeatRange.SAME) {
-        return true;
-      }
-    }
-    return false;
-  }
-
-  private double free(SheetGroup group, double v) {
-    double half = kit.get(BATTEN_WIDTH) / 2;
-    for (double off = 0; off < kit.get(BATTEN_SPACING); off += STEP) {
-      for (double at : List.of(v - off, v + off)) {
-        if (group.along().contains(at - half)
-            && group.along().contains(at + half)
-            && pieces(group.lines(), at).stream().allMatch(p -> isHung(group, p, at))) {
-          return at;
-        }
-      }
-    }
-    return v;
-  }
-
-  private boolean isHung(SheetGroup group, Interval piece, double v) {
-    return !hooks(group, piece, v).isEmpty();
-  }
-
-  /** The furthest line that a batten from another line reaches in one stock length. */
-  private int reach(List<JoistLine> lines, int from, double v) {
-    List<Double> lengths = kit.item(Items.BATTEN).stockLengths();
-    double longest = lengths.get(lengths.size() - 1);
-    int to = from + 1;
-    while (to + 1 < lines.size()
-        && lines.get(to + 1).rightAt(v) - lines.get(from).leftAt(v) <= longest) {
-      to++;
-    }
-    return to;
-  }
-
-  /** Numbers of the lines from and to which each piece of a batten reaches. */
-  private List<Interval> pieces(List<JoistLine> lines, double v) {
-    List<Interval> pieces = new ArrayList<>();
-    int from = 0;
-    while (from < lines.size() - 1) {
-      int to = reach(lines, from, v);
-      pieces.add(new Interval(from, to));
-      from = to;
-    }
-    return pieces;
-  }
-
-  /**
-   * A hanger's place: beside a joist line.
-   *
-   * @param into +1 when it hangs in the bay on the high-u side
-   */
-  private record Hook(JoistLine line, int into) {}
-
-  /**
-   * The fewest hangers that hold a piece, each as far from the last as it may be; empty where none
-   * do, because something stands beside the joists.
-   */
-  private List<Hook> hooks(SheetGroup group, Interval piece, double v) {
-    List<Hook> free = new ArrayList<>();
-    for (int i = (int) piece.from(); i <= (int) piece.to(); i++) {
-      JoistLine line = group.lines().get(i);
-      boolean right = i < (int) piece.to() && isFree(group.runs().get(i), v);
-      boolean left = i > (int) piece.from() && isFree(group.runs().get(i - 1), v);
-      if (right || left) {
-        free.add(new Hook(line, right ? 1 : -1));
-      }
-    }
-    double span = kit.get(BATTEN_SPAN);
-    List<Hook> hooks = new ArrayList<>();
-    double held = group.lines().get((int) piece.from()).centre(v);
-    double end = group.lines().get((int) piece.to()).centre(v);
-    for (int i = 0; i < free.size(); i++) {
-      double here = free.get(i).line.centre(v);
-      double reach = hooks.isEmpty() ? span / 2 : span;
-      if (here - held > reach + SeatRange.SAME) {
-        return List.of();
-      }
-      boolean last = i + 1 == free.size();
-      boolean needed = last || free.get(i + 1).line.centre(v) - held > reach || hooks.isEmpty();
-      if (needed) {
-        hooks.add(free.get(i));
-        held = here;
-      }
-    }
-    return end - held > span / 2 ? List.of() : hooks;
-  }
-
-  /** Whether nothing stands in the bay at the station, as high as a hanger reaches. */
-  private boolean isFree(BayRun run, double v) {
-    double reach = kit.get(BATTEN_HANGER_WIDTH) / 2 + BESIDE;
-    Interval stretch = new Interval(v - reach, v + reach);
-    double head = run.bay().joistBottom(v) + kit.get(BATTEN_HANGER_GRIP);
-    double foot = plan.seat(v);
-    return Obstacle.in(run).stream()
-        .noneMatch(
-            o ->
-                !o.stretch().meet(stretch).isEmpty()
-                    && o.heights().from() < head
-                    && o.heights().to() > foot);
-  }
-
-  private void batten(SheetGroup group, Interval piece, double v, double apart) {
-    List<JoistLine> lines = group.lines().subList((int) piece.from(), (int) piece.to() + 1);
-    JoistLine first = lines.get(0);
-    JoistLine last = lines.get(lines.size() - 1);
-    boolean outerLeft = first.equals(group.lines().get(0));
-    boolean outerRight = last.equals(group.lines().get(group.lines().size() - 1));
-    Interval across =
-        new Interval(
-            outerLeft ? first.leftAt(v) : first.centre(v),
-            outerRight ? last.rightAt(v) : last.centre(v));
+  private void batten(BattenPlaces places, Interval piece, double v, double apart) {
+    Interval across = places.across(piece, v);
     double half = kit.get(BATTEN_WIDTH) / 2;
     double bottom = plan.seat(v - half);
     battens.add(
@@ -226,9 +73,11 @@ final class BattenBuilder {
                     kit.get(BATTEN_WIDTH),
                     List.of(bar(across, v, bottom)))
                 .cutFrom(Outline.rectangle(-half, 0, half, kit.get(BATTEN_DEPTH)))
-                .derived(derivations(lines, across, apart)),
+                .derived(derivations(places.lines(piece), across, apart)),
             "carries the sheets, level across the joists, lower than the batten uphill of it"));
-    hooks(group, piece, v).forEach(h -> hanger(h.line, v, bottom + kit.get(BATTEN_DEPTH), h.into));
+    places
+        .hooks(piece, v)
+        .forEach(h -> hanger(h.line(), v, bottom + kit.get(BATTEN_DEPTH), h.into()));
   }
 
   private Extrusion bar(Interval across, double v, double bottom) {

@@ -57,6 +57,7 @@ record DrapeSeats(Kit kit) implements SeatRules {
 
   @Override
   public String advice() {
-    return "Shorten the run, move what is in the way, or use a kit that hangs lower.";
+    return "A trough passes over what stands in the bay, never under it: shorten the run, lower or"
+        + " move what is in the way, or use a kit of pans or of sheets, which pass below it.";
   }
 }

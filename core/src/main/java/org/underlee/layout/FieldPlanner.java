@@ -8,6 +8,7 @@ import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.Collectors;
@@ -67,7 +68,7 @@ final class FieldPlanner {
   static FieldPlan plan(FieldBays bays, Kit kit, Wishes wishes) {
     FieldPlanner planner = new FieldPlanner(bays, kit, wishes);
     List<FieldPlan> ends = planner.atEachEnd();
-    FieldPlan best = ends.stream().min(BEST).orElseThrow();
+    FieldPlan best = planner.bestOf(ends);
     Set<String> served = best.served().stream().map(r -> r.bay().id()).collect(Collectors.toSet());
     List<BayRun> open =
         planner.fitting(best.lowEnd()).stream()
@@ -80,7 +81,16 @@ final class FieldPlanner {
 
   /** The best plan as far as the seat decides; bays without a seat have no finding yet. */
   static FieldPlan best(FieldBays bays, Kit kit, Wishes wishes) {
-    return new FieldPlanner(bays, kit, wishes).atEachEnd().stream().min(BEST).orElseThrow();
+    FieldPlanner planner = new FieldPlanner(bays, kit, wishes);
+    return planner.bestOf(planner.atEachEnd());
+  }
+
+  /** The one at the low end that the user asks for, where the field has it; else the best. */
+  private FieldPlan bestOf(List<FieldPlan> ends) {
+    return ends.stream()
+        .filter(p -> wishes.lowEnd().equals(Optional.of(p.lowEnd().id())))
+        .findFirst()
+        .orElseGet(() -> ends.stream().min(BEST).orElseThrow());
   }
 
   private List<FieldPlan> atEachEnd() {

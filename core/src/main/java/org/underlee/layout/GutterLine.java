@@ -53,6 +53,10 @@ record GutterLine(
     double reach() {
       return Math.max(u - stretch.from(), stretch.to() - u);
     }
+
+    double fromEnd() {
+      return Math.min(u - stretch.from(), stretch.to() - u);
+    }
   }
 
   /**
@@ -98,7 +102,7 @@ record GutterLine(
     return Math.min(lowest, joists) - kit.get(DRIP_CLEARANCE) - kit.item(Items.HANGER).thickness();
   }
 
-  /** Beside the post that stands nearest to an end; without posts, near the far end. */
+  /** Beside the post that stands nearest to an end, of two as near that at smaller u; without posts, near the far end. */
   static Outlet outlet(FieldPlan plan, double face, Interval stretch) {
     Interval allowed = new Interval(stretch.from() + FROM_END, stretch.to() - FROM_END);
     double off = plan.kit().get(DOWNSPOUT_DIAMETER) / 2 + plan.kit().get(DOWNSPOUT_OFF_POST);
@@ -113,10 +117,14 @@ record GutterLine(
     return choices.stream()
         .filter(o -> allowed.contains(o.u()))
         .min(
-            Comparator.comparingDouble(
-                    (Outlet o) -> Math.min(o.u() - stretch.from(), stretch.to() - o.u()))
+            Comparator.comparingLong((Outlet o) -> hundredths(o.fromEnd()))
                 .thenComparingDouble(Outlet::u))
         .orElse(new Outlet(allowed.to(), stretch, Optional.empty()));
+  }
+
+  /** Millimetres by hundredths: two posts as near to the two ends must not be told by rounding. */
+  private static long hundredths(double metres) {
+    return Math.round(metres / SeatRange.SAME);
   }
 
   /** Whether another stretch of gutter begins within a distance of an end. */

@@ -59,6 +59,13 @@ public final class LayoutRules {
           "A pipe goes through a bay where kits of this family have no collar; the bay is left"
               + " open.");
 
+  static final Rule BATTEN_NOT_HUNG =
+      new Rule(
+          "batten-not-hung",
+          Level.ERROR,
+          Rule.OWN,
+          "Something stands beside so many joists that a batten cannot be hung within its span.");
+
   static final Rule LEFT_OPEN =
       new Rule(
           "bay-left-open",
@@ -171,6 +178,7 @@ public final class LayoutRules {
         NO_SEAT,
         PIPE_AT_EDGE,
         PIPE_THROUGH,
+        BATTEN_NOT_HUNG,
         LEFT_OPEN,
         NO_SUCH_LOW_END,
         BOARDS_ON,

@@ -15,9 +15,17 @@ import org.underlee.units.Words;
  * does not go through the pan.
  *
  * @param stretch the stations it takes, in the field's frame; likewise its heights
+ * @param across the places across the field that it takes; without end for what fills the bay
  * @param words what and where it is, for people
  */
-record Obstacle(Interval stretch, Interval heights, Words words, BuildingElement element) {
+record Obstacle(
+    Interval stretch,
+    Interval heights,
+    Interval across,
+    Words words,
+    BuildingElement element) {
+  private static final Interval WHOLE_BAY =
+      new Interval(Double.NEGATIVE_INFINITY, Double.POSITIVE_INFINITY);
 
   /** What stands in the way of a run; what lies beyond its low end does not. */
   static List<Obstacle> in(BayRun run) {
@@ -30,7 +38,7 @@ record Obstacle(Interval stretch, Interval heights, Words words, BuildingElement
             Words.of(
                 "%s #%s at %s",
                 c.element().ifcClass(), c.element().instance(), Quantity.length(c.at()));
-        found.add(new Obstacle(c.stretch(), c.heights(), words, c.element()));
+        found.add(new Obstacle(c.stretch(), c.heights(), c.acrossStretch(), words, c.element()));
       }
     }
     found.removeIf(o -> o.stretch.from() >= run.railEnd());
@@ -41,6 +49,7 @@ record Obstacle(Interval stretch, Interval heights, Words words, BuildingElement
     return new Obstacle(
         block.stretch(),
         block.heights(),
+        WHOLE_BAY,
         Words.of(template, Quantity.length(block.at())),
         block.member().element());
   }

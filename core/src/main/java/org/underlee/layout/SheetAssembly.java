@@ -1,5 +1,6 @@
 package org.underlee.layout;
 
+import static org.underlee.kit.SheetValue.BATTEN_SPAN;
 import static org.underlee.kit.SheetValue.SHEET_SCREW_SPACING;
 
 import java.util.ArrayList;
@@ -12,6 +13,7 @@ import org.underlee.finding.Finding;
 import org.underlee.kit.Items;
 import org.underlee.kit.Kit;
 import org.underlee.layout.Derivation.Op;
+import org.underlee.units.Quantity;
 import org.underlee.units.Quantity.Kind;
 import org.underlee.units.Words;
 
@@ -101,6 +103,20 @@ record SheetAssembly(FieldBays bays, Kit kit) implements Assembly {
 
   @Override
   public List<Finding> notes(FieldPlan plan) {
-    return List.of();
+    return SheetGroup.of(plan).stream()
+        .flatMap(g -> new BattenPlaces(g).unhung().stream())
+        .map(this::notHung)
+        .toList();
+  }
+
+  private Finding notHung(double v) {
+    return Finding.of(
+        LayoutRules.BATTEN_NOT_HUNG,
+        bays.field().lines().get(0).plies().get(0).element().place(),
+        Words.of(
+            "%s: the batten at %s from the high end cannot be hung from joists at most %s apart:"
+                + " something stands beside them.",
+            bays.field().id(), Quantity.length(v), Quantity.length(kit.get(BATTEN_SPAN))),
+        "Move what stands beside the joists, or leave its bays open.");
   }
 }

@@ -32,13 +32,10 @@ record SheetBuilder(FieldPlan plan, PartNames names) {
    */
   List<Part> parts(SheetGroup group, int first) {
     List<Interval> rows = group.rows();
-    double width = group.across().length();
-    double cover = plan.kit().get(SHEET_COVER);
     List<Part> parts = new ArrayList<>();
-    for (double x = 0; x < width - plan.kit().get(SHEET_CREST); x += cover) {
-      double own = Math.min(cover + plan.kit().get(SHEET_CREST), width - x);
+    for (Interval column : group.columns()) {
       for (int row = 0; row < rows.size(); row++) {
-        parts.add(part(group, x, own, row, first + parts.size()));
+        parts.add(part(group, column.from(), column.length(), row, first + parts.size()));
       }
     }
     return parts;
@@ -56,7 +53,7 @@ record SheetBuilder(FieldPlan plan, PartNames names) {
                 Items.PROFILED_SHEET, length, width, List.of(body(group, x, row, section, length)))
             .falling(plan.fall())
             .cutFrom(section)
-            .derived(derivations(group, width, row));
+            .derived(derivations(group, x + width, width, row));
     return names.inField(
         PartKind.SHEET,
         ordinal,
@@ -79,7 +76,7 @@ record SheetBuilder(FieldPlan plan, PartNames names) {
     return new Extrusion(upright, section, new Vec3(0, 0, -length));
   }
 
-  private List<Derivation> derivations(SheetGroup group, double width, int row) {
+  private List<Derivation> derivations(SheetGroup group, double end, double width, int row) {
     Kit kit = plan.kit();
     BayRun shortest =
         group.runs().stream()
@@ -108,7 +105,10 @@ record SheetBuilder(FieldPlan plan, PartNames names) {
     if (width < wide.value()) {
       wide.step(
           Op.AT_MOST,
-          Words.of("what is left up to the outer face of the last joist"),
+          Words.of(
+              end < group.across().length() - SeatRange.SAME
+                  ? "half of what is left, in whole pitches, so that the last sheet is no sliver"
+                  : "what is left up to the outer face of the last joist"),
           width,
           Kind.LENGTH,
           reckoning.joists());

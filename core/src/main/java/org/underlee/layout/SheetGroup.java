@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.underlee.framing.JoistLine;
 import org.underlee.geom.Interval;
+import org.underlee.kit.Kit;
 import org.underlee.kit.SheetValue;
 
 /**
@@ -15,6 +16,9 @@ record SheetGroup(FieldPlan plan, List<BayRun> runs) {
 
   /** How far the sheets' heads reach under the ledger: rain on its face falls on them. */
   private static final double UNDER_HEAD = 0.02;
+
+  /** A narrower sheet has too few ribs to lie flat on the battens, and is lost in the cutting. */
+  private static final int LEAST_PITCHES = 2;
 
   static List<SheetGroup> of(FieldPlan plan) {
     List<List<BayRun>> groups = new ArrayList<>();
@@ -75,6 +79,31 @@ record SheetGroup(FieldPlan plan, List<BayRun> runs) {
   List<Interval> rows() {
     return new Laps(plan.kit().get(SheetValue.SHEET_LONGEST), plan.kit().get(SheetValue.SHEET_LAP))
         .split(new Interval(0, length()), false);
+  }
+
+  /**
+   * Where the sheets lie side by side, from the first joist's outer face; each overlaps the next by
+   * a rib. Where the last would be a sliver, it and the one before it share what is left.
+   */
+  List<Interval> columns() {
+    Kit kit = plan.kit();
+    double width = across().length();
+    double crest = kit.get(SheetValue.SHEET_CREST);
+    List<Double> starts = new ArrayList<>();
+    for (double x = 0; x < width - crest; x += kit.get(SheetValue.SHEET_COVER)) {
+      starts.add(x);
+    }
+    int last = starts.size() - 1;
+    double pitch = kit.get(SheetValue.SHEET_PITCH);
+    if (last > 0 && width - starts.get(last) < LEAST_PITCHES * pitch + crest) {
+      double before = starts.get(last - 1);
+      starts.set(last, before + pitch * Math.ceil((width - before) / 2 / pitch));
+    }
+    List<Interval> columns = new ArrayList<>();
+    for (int i = 0; i <= last; i++) {
+      columns.add(new Interval(starts.get(i), i < last ? starts.get(i + 1) + crest : width));
+    }
+    return columns;
   }
 
   SheetProfile profile() {

@@ -16,12 +16,20 @@ public final class WriteSamples {
     if (args.length != 1) {
       throw new IllegalArgumentException("one argument, the samples folder; got " + args.length);
     }
+    Path root = Path.of(args[0]);
     for (SampleDeck sample : SampleDecks.all()) {
-      for (Map.Entry<String, byte[]> file : files(sample).entrySet()) {
-        Path path = Path.of(args[0]).resolve(sample.name()).resolve(file.getKey());
-        Files.createDirectories(path.resolveSibling("."));
-        Files.write(path, file.getValue());
-      }
+      write(sample, root.resolve(sample.name()));
+    }
+    for (HardCase hard : HardCases.all()) {
+      write(hard.deck(), root.resolve(HardCase.FOLDER).resolve(hard.deck().name()));
+    }
+  }
+
+  private static void write(SampleDeck sample, Path folder) throws IOException {
+    for (Map.Entry<String, byte[]> file : files(sample).entrySet()) {
+      Path path = folder.resolve(file.getKey());
+      Files.createDirectories(path.resolveSibling("."));
+      Files.write(path, file.getValue());
     }
   }
 

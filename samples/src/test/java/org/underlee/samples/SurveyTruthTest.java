@@ -34,6 +34,7 @@ class SurveyTruthTest {
         all.add(Arguments.of(sample, Mix.random(seed)));
       }
     }
+    HardCases.all().forEach(h -> all.add(Arguments.of(h.deck(), h.deck().ownMix())));
     for (long seed = 1; seed <= 60; seed++) {
       all.add(Arguments.of(SampleDecks.random(seed), Mix.random(1000 + seed)));
     }

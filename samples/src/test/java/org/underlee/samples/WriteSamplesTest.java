@@ -19,11 +19,28 @@ class WriteSamplesTest {
   @MethodSource("samples")
   void theCommittedFilesAreWhatTheGeneratorWrites(SampleDeck sample) throws Exception {
     Path folder = SAMPLES.resolve(sample.name());
+    assertWritten(sample, folder);
+    assertThat(Files.readString(folder.resolve("README.md"))).contains(sample.name() + ".ifc");
+  }
+
+  static java.util.List<HardCase> hardCases() {
+    return HardCases.all();
+  }
+
+  @ParameterizedTest
+  @MethodSource("hardCases")
+  void theFilesOfAHardCaseAreWhatTheGeneratorWritesAndThePageNamesIt(HardCase hard)
+      throws Exception {
+    Path cases = SAMPLES.resolve(HardCase.FOLDER);
+    assertWritten(hard.deck(), cases.resolve(hard.deck().name()));
+    assertThat(Files.readString(cases.resolve("README.md"))).contains(hard.deck().name() + ".png");
+  }
+
+  private static void assertWritten(SampleDeck sample, Path folder) throws Exception {
     for (Map.Entry<String, byte[]> file : WriteSamples.files(sample).entrySet()) {
       assertThat(folder.resolve(file.getKey()))
           .as("regenerate with WriteSamples if the change is meant")
           .hasBinaryContent(file.getValue());
     }
-    assertThat(Files.readString(folder.resolve("README.md"))).contains(sample.name() + ".ifc");
   }
 }

@@ -1,6 +1,7 @@
 package org.underlee.samples.cases;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
@@ -11,12 +12,21 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Random;
+import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import java.util.function.ToDoubleFunction;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.underlee.kit.KitReader;
+import org.underlee.layout.Layout;
+import org.underlee.layout.Part;
+import org.underlee.layout.PartKind;
+import org.underlee.layout.Scope;
+import org.underlee.layout.Wishes;
 import org.underlee.report.SurveyJson;
 import org.underlee.run.DeckRun;
+import org.underlee.run.Survey;
 import org.underlee.samples.CaseWriter;
 import org.underlee.samples.Mix;
 import org.underlee.samples.Xyz;
@@ -27,6 +37,12 @@ import org.underlee.samples.Xyz;
 class MirroredCasesTest {
   private static final ObjectMapper JSON = new ObjectMapper();
   private static final int SEEDS = 3;
+
+  /** Metres that files in text may differ by. */
+  private static final double SAME = 1e-6;
+
+  private static final Set<PartKind> HUNG =
+      Set.of(PartKind.PAN, PartKind.SIDE_RAIL, PartKind.MEMBRANE);
 
   static List<FramingCase> cases() {
     return FramingCasesTest.cases();
@@ -44,6 +60,48 @@ class MirroredCasesTest {
           .as("%s, seed %s", framing.name(), seed)
           .isEqualTo(told(framing, model, mix));
     }
+  }
+
+  /** What hangs in the bays, piece by piece; gutters and sheets start from one side. */
+  @ParameterizedTest(name = "{0}")
+  @MethodSource("cases")
+  void theMirroredDeckHasTheSamePartsInItsBays(FramingCase framing) {
+    FramingCase.Model model = framing.make(new Random(1));
+    List<Piece> mirrored = model.pieces().stream().map(MirroredCasesTest::mirrored).toList();
+    Survey here = survey(framing, model);
+    Survey there =
+        survey(framing, new FramingCase.Model(model.levels(), mirrored, model.truth()));
+    if (here.bays().stream().noneMatch(b -> b.field().fallAssumed())) {
+      for (String kit : List.of("formed-aluminium", "membrane-drape")) {
+        Layout seen = layOut(here, kit);
+        Layout other = layOut(there, kit);
+        for (PartKind kind : HUNG) {
+          assertThat(sizes(other, kind, Part::length))
+              .containsExactly(sizes(seen, kind, Part::length), within(SAME));
+          assertThat(sizes(other, kind, Part::width))
+              .containsExactly(sizes(seen, kind, Part::width), within(SAME));
+        }
+      }
+    }
+  }
+
+  private static Survey survey(FramingCase framing, FramingCase.Model model) {
+    Mix mix = Mix.PLAIN.with(Mix.Body.TRIANGLES);
+    return DeckRun.survey(CaseWriter.write(framing.name(), model, mix), "case.ifc");
+  }
+
+  private static Layout layOut(Survey survey, String kit) {
+    Scope scope = Scope.OUTSIDE.with(Wishes.NONE.withBoardsOff());
+    return DeckRun.layOut(survey, scope, KitReader.named(kit));
+  }
+
+  /** One size of all parts of a kind, smallest first. */
+  private static double[] sizes(Layout layout, PartKind kind, ToDoubleFunction<Part> size) {
+    return layout.parts().stream()
+        .filter(p -> p.kind() == kind)
+        .mapToDouble(size)
+        .sorted()
+        .toArray();
   }
 
   private static Piece mirrored(Piece p) {
