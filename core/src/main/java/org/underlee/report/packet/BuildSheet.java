@@ -89,14 +89,11 @@ record BuildSheet(Job job) {
     return List.of(
         new Step("boards"),
         new Step(
-            "troughs",
-            lengths(DrapeValue.FLANGE, DrapeValue.TROUGH_SAG, DrapeValue.TROUGH_TAIL)),
+            "troughs", lengths(DrapeValue.FLANGE, DrapeValue.TROUGH_SAG, DrapeValue.TROUGH_TAIL)),
         new Step(
             "caps",
             lengths(
-                DrapeValue.CAP_FASTENER_SPACING,
-                DrainValue.HANGER_END,
-                DrapeValue.CAP_OVERHANG)));
+                DrapeValue.CAP_FASTENER_SPACING, DrainValue.HANGER_END, DrapeValue.CAP_OVERHANG)));
   }
 
   private List<Step> sheets() {

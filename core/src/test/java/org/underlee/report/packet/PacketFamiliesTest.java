@@ -46,7 +46,9 @@ class PacketFamiliesTest {
         DeckRun.survey(ROOT.resolve("samples/pine-deck/pine-deck.ifc")), Scope.OUTSIDE, kit);
   }
 
-  /** What is marked lies over the seat of the JSON by nothing, or by a batten on its higher edge. */
+  /**
+   * What is marked lies over the seat of the JSON by nothing, or by a batten on its higher edge.
+   */
   private static double overSeat(Design design, double fall) {
     Kit kit = design.layout().kit();
     return switch (kit.family()) {
@@ -110,7 +112,10 @@ class PacketFamiliesTest {
       Block.Table table =
           (Block.Table)
               new HoseSheet(job)
-                  .sheet().blocks().stream().filter(b -> b instanceof Block.Table).findFirst().get();
+                  .sheet().blocks().stream()
+                      .filter(b -> b instanceof Block.Table)
+                      .findFirst()
+                      .get();
       assertThat(table.rows()).hasSize(job.places().get(0).served().size());
       double drained =
           table.rows().stream()
@@ -134,7 +139,10 @@ class PacketFamiliesTest {
         assertThat(packet.bays()).hasSize(design.layout().fields().get(0).bays().size());
         try (PDDocument document = Loader.loadPDF(PdfWriter.write(packet, Paper.LETTER))) {
           String text =
-              new PDFTextStripper().getText(document).replace('\u00a0', ' ').replaceAll("\\s+", " ");
+              new PDFTextStripper()
+                  .getText(document)
+                  .replace('\u00a0', ' ')
+                  .replaceAll("\\s+", " ");
           Job job = new Job(design, packet.writing());
           for (SeatMarks.Row row : SeatMarks.of(job.places().get(0))) {
             assertThat(text).contains(job.height(row.first().height()).replace('\u00a0', ' '));
