@@ -93,6 +93,11 @@ public final class DrainageFindings {
             Fix.of(cause.cause.fix())));
   }
 
+  private static Words told(LeakCause cause, int places) {
+    String noun = places == 1 ? "place" : "places";
+    return Words.of("%s, in %s %s", cause.why(), Quantity.count(places), noun);
+  }
+
   private static double area(List<Leak> leaks) {
     return leaks.stream().mapToDouble(Leak::area).sum();
   }
@@ -109,13 +114,7 @@ public final class DrainageFindings {
                     .thenComparing(c -> c))
             .toList();
     List<Words> told =
-        order.stream()
-            .map(
-                c ->
-                    Words.of(
-                        "%s, in %s places",
-                        c.why(), Quantity.count(causes.getOrDefault(c, List.of()).size())))
-            .toList();
+        order.stream().map(c -> told(c, causes.getOrDefault(c, List.of()).size())).toList();
     double area = area(leaks);
     findings.add(
         Finding.measured(

@@ -39,6 +39,10 @@ public record Finding(
   /** A measured value beside its limit. */
   public record Measure(Quantity measured, Quantity limit) {
     /** Two lengths, in metres. */
+    boolean looksKeptIn(UnitSystem units) {
+      return measured.si() != limit.si() && measured.in(units).equals(limit.in(units));
+    }
+
     public static Measure lengths(double measured, double limit) {
       return new Measure(Quantity.length(measured), Quantity.length(limit));
     }
@@ -88,7 +92,9 @@ public record Finding(
     return message(UnitSystem.METRIC);
   }
 
+  /** The sentence; with exact measures where rounded ones would look as if the limit were kept. */
   public String message(UnitSystem units) {
-    return sentence().in(units);
+    boolean alike = measure.filter(m -> m.looksKeptIn(units)).isPresent();
+    return alike ? sentence().exactlyIn(units) : sentence().in(units);
   }
 }

@@ -16,8 +16,11 @@ import java.util.zip.ZipOutputStream;
  * Packs an archive again without the moment it was made, so that equal contents give equal bytes.
  */
 final class SteadyZip {
-  /** The first moment that a zip entry can carry. */
-  private static final LocalDateTime START = LocalDateTime.of(1980, 1, 1, 0, 0);
+  /**
+   * A moment for all entries. Not the first that a zip can hold: Java writes that one in the
+   * machine's time zone.
+   */
+  private static final LocalDateTime START = LocalDateTime.of(1980, 2, 1, 0, 0);
 
   private static final String CREATED = "(<dcterms:created[^>]*>)[^<]*(</dcterms:created>)";
 

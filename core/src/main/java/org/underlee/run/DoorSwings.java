@@ -2,6 +2,7 @@ package org.underlee.run;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import org.underlee.clash.Cause;
 import org.underlee.clash.Solid;
@@ -29,6 +30,10 @@ final class DoorSwings {
   private static final int WIDTH = 9;
   private static final int OPERATION = 11;
 
+  // Of a type, and of a style of IFC2X3.
+  private static final int OPERATION_OF_TYPE = 10;
+  private static final int OPERATION_OF_STYLE = 8;
+
   private DoorSwings() {}
 
   static List<Zone> of(IfcModel model, BuildingElement element, Transform toDeck) {
@@ -36,10 +41,10 @@ final class DoorSwings {
       return List.of();
     }
     StepInstance door = model.step().instance(element.instance());
-    if (door.size() <= OPERATION || door.isOmitted(PLACEMENT)) {
+    if (door.isOmitted(PLACEMENT)) {
       return List.of();
     }
-    String operation = door.optionalEnumeration(OPERATION).orElse("");
+    String operation = operation(model, door);
     double metres = model.units().metresPerLengthUnit();
     double width = door.optionalNumber(WIDTH).orElse(0) * metres;
     double height = door.optionalNumber(HEIGHT).orElse(0) * metres;
@@ -54,6 +59,25 @@ final class DoorSwings {
     } catch (InputException e) {
       return List.of(); // a door that cannot be placed has no shape in its place either
     }
+  }
+
+  /** The door's own, or else its type's; empty when neither says. */
+  private static String operation(IfcModel model, StepInstance door) {
+    return known(door, OPERATION)
+        .or(() -> model.typeOf(door.id()).flatMap(DoorSwings::operationOfType))
+        .orElse("");
+  }
+
+  private static Optional<String> operationOfType(StepInstance type) {
+    return switch (type.keyword()) {
+      case "IFCDOORTYPE" -> known(type, OPERATION_OF_TYPE);
+      case "IFCDOORSTYLE" -> known(type, OPERATION_OF_STYLE);
+      default -> Optional.empty();
+    };
+  }
+
+  private static Optional<String> known(StepInstance instance, int attribute) {
+    return instance.optionalEnumeration(attribute).filter(name -> !name.equals("NOTDEFINED"));
   }
 
   private static Zone zone(Transform frame, double width, double from, double to, double height) {

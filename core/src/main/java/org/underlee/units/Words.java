@@ -2,6 +2,7 @@ package org.underlee.units;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Function;
 import java.util.stream.Collectors;
 import org.underlee.units.Lengths.UnitSystem;
 
@@ -50,21 +51,30 @@ public record Words(String template, List<Object> parts) {
 
   /** The text in a system of units. */
   public String in(UnitSystem units) {
+    return shownBy(quantity -> quantity.in(units));
+  }
+
+  /** The same with its measures as in a calculation, before they are rounded for a tape measure. */
+  public String exactlyIn(UnitSystem units) {
+    return shownBy(quantity -> quantity.exactlyIn(units));
+  }
+
+  private String shownBy(Function<Quantity, String> measure) {
     StringBuilder text = new StringBuilder();
     int done = 0;
     for (Object part : parts) {
       int slot = template.indexOf(SLOT, done);
-      text.append(template, done, slot).append(shown(part, units));
+      text.append(template, done, slot).append(shown(part, measure));
       done = slot + SLOT.length();
     }
     return text.append(template, done, template.length()).toString();
   }
 
-  private static String shown(Object part, UnitSystem units) {
+  private static String shown(Object part, Function<Quantity, String> measure) {
     if (part instanceof Quantity quantity) {
-      return quantity.in(units);
+      return measure.apply(quantity);
     }
-    return part instanceof Words words ? words.in(units) : part.toString();
+    return part instanceof Words words ? words.shownBy(measure) : part.toString();
   }
 
   /** The measures in it, from left to right. */

@@ -49,6 +49,20 @@ class FindingTest {
   }
 
   @Test
+  void whereRoundedNumbersWouldLookAlikeTheExactOnesAreShown() {
+    assertThat(tooWide(0.5603).message(UnitSystem.IMPERIAL)).isEqualTo("22.06 in over 22.05 in");
+    assertThat(tooWide(0.5603).message()).isEqualTo("560.3 mm over 560.0 mm");
+    assertThat(tooWide(0.6).message()).isEqualTo("600 mm over 560 mm");
+    assertThat(tooWide(0.56).message()).isEqualTo("560 mm over 560 mm");
+  }
+
+  private static Finding tooWide(double width) {
+    Words words = Words.of("%s over %s", Quantity.length(width), Quantity.length(0.56));
+    return Finding.measured(
+        RULE, Place.NOWHERE, words, Finding.Measure.lengths(width, 0.56), "narrow it");
+  }
+
+  @Test
   void findingsWithOneCauseAreOneThatNamesEachSubjectOnce() {
     List<Finding> grouped =
         Findings.grouped(List.of(of("B1", 0.60), apart(), of("B2", 0.65), of("B4", 0.61)));

@@ -18,7 +18,7 @@ import org.underlee.run.DeckRun;
 
 /**
  * Damages models by seed and reads them: each mutant gives a result or a declared error, in time.
- * As a program: {@code Fuzz FIRST_SEED COUNT THREADS FOLDER…}; see docs/benchmarks/reading.md.
+ * As a program: {@code Fuzz FIRST_SEED COUNT FOLDER…}; see docs/benchmarks/reading.md.
  */
 public final class Fuzz {
   /** Larger files are left out: a mutant of them takes the time of a hundred of a small one. */

@@ -1,6 +1,7 @@
 package org.underlee.clash;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
 import java.io.IOException;
@@ -11,7 +12,10 @@ import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestInstance;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.underlee.finding.Finding;
+import org.underlee.finding.InputException;
 import org.underlee.run.Coordination;
 
 /** Services with other origins than the deck's. */
@@ -77,6 +81,42 @@ class FederationTest {
       assertThat(here.id()).isEqualTo(there.id());
       assertThat(here.worst().amount()).isCloseTo(there.worst().amount(), within(1e-6));
     }
+  }
+
+  /**
+   * IFC2X3 has no map conversion; its property sets stand on the site, in the model's unit or the
+   * map's.
+   */
+  @ParameterizedTest
+  @CsvSource({"IFCREAL(900.), METRE", "IFCLENGTHMEASURE(900000.), ''", "IFCTEXT('900.'), m"})
+  void aModelOfTheOlderSchemaIsPlacedByThePropertySetsOfItsSite(String east, String unit)
+      throws IOException {
+    Coordination found = found(with(moved(), propertySets(east, unit)), "sets.ifc");
+    assertThat(rules(found)).containsExactly("services-moved");
+    assertThat(found.issues())
+        .extracting(Tracked::id)
+        .containsExactlyElementsOf(asDrawn.stream().map(Tracked::id).toList());
+  }
+
+  @Test
+  void aMapPropertyThatIsNoNumberIsNamed() {
+    assertThatThrownBy(() -> found(with(moved(), propertySets("IFCTEXT('far')", "m")), "far.ifc"))
+        .isInstanceOf(InputException.class)
+        .hasMessageContaining("Eastings should be a number but is \"far\"");
+  }
+
+  private static String propertySets(String east, String unit) {
+    return """
+        #40=IFCSITE('0S00000000000000000077',#6,$,$,$,#12,$,$,.ELEMENT.,$,$,$,$,$);
+        #41=IFCPROPERTYSINGLEVALUE('Eastings',$,%s,$);
+        #42=IFCPROPERTYSET('0S00000000000000000078',#6,'EPset_MapConversion',$,(#41));
+        #43=IFCRELDEFINESBYPROPERTIES('0S00000000000000000079',#6,$,$,(#40),#42);
+        #44=IFCPROPERTYSINGLEVALUE('Name',$,IFCLABEL('EPSG:1'),$);
+        #45=IFCPROPERTYSINGLEVALUE('MapUnit',$,IFCTEXT('%s'),$);
+        #46=IFCPROPERTYSET('0S00000000000000000080',#6,'ePset_ProjectedCRS',$,(#44,#45));
+        #47=IFCRELDEFINESBYPROPERTIES('0S00000000000000000081',#6,$,$,(#40),#46);
+        """
+        .formatted(east, unit);
   }
 
   /** Turned by a right angle: its x is the map's north. */

@@ -29,8 +29,11 @@ final class BcfZip {
   private static final long FREE_BYTES = 16L << 20;
   private static final int BLOCK = 8192;
 
-  /** The first moment that a zip entry can carry. */
-  private static final LocalDateTime START = LocalDateTime.of(1980, 1, 1, 0, 0);
+  /**
+   * A moment for all entries. Not the first that a zip can hold: Java writes that one in the
+   * machine's time zone.
+   */
+  private static final LocalDateTime START = LocalDateTime.of(1980, 2, 1, 0, 0);
 
   private BcfZip() {}
 

@@ -39,10 +39,16 @@ class LauncherTest {
     Path java = Files.createDirectories(folder.resolve("jdk/bin")).resolve("java");
     Files.writeString(java, JAVA);
     assertThat(java.toFile().setExecutable(true)).isTrue();
+    Files.createDirectories(folder.resolve("jdk/lib/server"));
+    Files.writeString(folder.resolve("jdk/lib/server/classes.jsa"), "classes of Java");
   }
 
   private List<String> run(String... args) throws Exception {
-    ProcessBuilder builder = new ProcessBuilder("/bin/sh", folder.resolve("underlee").toString());
+    return runIn(folder, args);
+  }
+
+  private List<String> runIn(Path place, String... args) throws Exception {
+    ProcessBuilder builder = new ProcessBuilder("/bin/sh", place.resolve("underlee").toString());
     builder.command().addAll(List.of(args));
     builder.environment().put("JAVA_HOME", folder.resolve("jdk").toString());
     Process process = builder.start();
@@ -69,5 +75,23 @@ class LauncherTest {
     assertThat(run("design", "a.ifc"))
         .anyMatch(word -> word.startsWith("-XX:ArchiveClassesAtExit="))
         .noneMatch(word -> word.startsWith("-XX:SharedArchiveFile="));
+  }
+
+  @Test
+  void aJavaWithoutAnArchiveOfItsOwnIsNotAskedForOne() throws Exception {
+    Files.delete(folder.resolve("jdk/lib/server/classes.jsa"));
+    assertThat(run("survey", "a.ifc")).noneMatch(word -> word.contains("Archive"));
+  }
+
+  @Test
+  void whereTheProgramComesWithItsOwnJavaThatOneIsUsed() throws Exception {
+    Path image = folder.resolve("image");
+    Files.createDirectories(image.resolve("lib/app"));
+    Files.createDirectories(image.resolve("bin"));
+    Files.copy(SCRIPT, image.resolve("bin/underlee"));
+    Files.copy(folder.resolve("underlee.jar"), image.resolve("lib/app/underlee.jar"));
+    Files.move(folder.resolve("jdk"), image.resolve("lib/runtime"));
+    assertThat(runIn(image.resolve("bin"), "--help"))
+        .contains(image.resolve("bin/../lib/app/underlee.jar").toString());
   }
 }

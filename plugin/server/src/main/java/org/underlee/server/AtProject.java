@@ -5,6 +5,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.Optional;
+import org.underlee.finding.InputException;
 import org.underlee.writeback.SafeSave;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
@@ -33,6 +34,11 @@ abstract class AtProject extends AtServer {
     Project found = server.project(project);
     Revision revision =
         number.map(n -> server.revision(found, n)).orElseGet(() -> server.newest(found));
+    return fetch(server, found, revision, target);
+  }
+
+  /** Brings a revision that is known into a file. */
+  Fetched fetch(ModelServer server, Project found, Revision revision, Optional<Path> target) {
     Path file = target.orElseGet(() -> folder.resolve(fileOf(found, revision)));
     byte[] model = server.download(found, revision, progress("Received"));
     save(file, model);
@@ -49,16 +55,29 @@ abstract class AtProject extends AtServer {
     return new Fetched(server, found, revision, file);
   }
 
-  /** A file that is there may be someone's work; only the same model is written over. */
+  /** Where the model of a file goes with an assembly in it. */
+  static Path drained(Path file) {
+    String name = file.getFileName().toString();
+    int end = name.lastIndexOf('.');
+    return file.resolveSibling((end > 0 ? name.substring(0, end) : name) + ".drained.ifc");
+  }
+
+  /** A file that is there may be someone's work: one that says something else is not touched. */
   void save(Path file, byte[] model) {
-    try {
-      if (Files.exists(file) && !Arrays.equals(Files.readAllBytes(file), model)) {
-        throw taken(file);
-      }
-    } catch (IOException e) {
+    if (!Files.exists(file)) {
+      new SafeSave().plain(file, file, true, model);
+    } else if (!isSame(file, model)) {
       throw taken(file);
     }
-    new SafeSave().plain(file, file, true, model);
+  }
+
+  private boolean isSame(Path file, byte[] model) {
+    try {
+      byte[] there = Files.readAllBytes(file);
+      return Arrays.equals(there, model) || Contents.of(there).equals(Contents.of(model));
+    } catch (IOException | InputException e) {
+      throw taken(file);
+    }
   }
 
   private ParameterException taken(Path file) {

@@ -16,9 +16,6 @@ import picocli.CommandLine.Spec;
 
 /** What every verb that speaks with a server has: the address, who asks, and how it fails. */
 abstract class AtServer implements Callable<Integer> {
-  static final String PASSWORD = "UNDERLEE_SERVER_PASSWORD";
-  static final String TOKEN = "UNDERLEE_SERVER_TOKEN";
-
   @Parameters(index = "0", paramLabel = "URL", description = "The server's address.")
   URI address = URI.create("");
 
@@ -59,31 +56,25 @@ abstract class AtServer implements Callable<Integer> {
   }
 
   private Login login() {
-    String token = environment.getOrDefault(TOKEN, "");
-    if (!token.isEmpty() && user.isEmpty()) {
-      return new Login.Token(token);
+    Secrets secrets = new Secrets(environment);
+    Optional<String> token = secrets.token().filter(t -> user.isEmpty());
+    if (token.isPresent()) {
+      return new Login.Token(token.get());
     }
-    String name =
-        user.orElseThrow(
-            () ->
-                new ParameterException(
-                    spec.commandLine(), "give --user NAME, or a token in " + TOKEN));
-    return new Login.User(name, password(name));
+    String name = user.orElseThrow(() -> usage("give --user NAME, or a token in " + Secrets.TOKEN));
+    return new Login.User(
+        name,
+        secrets
+            .password(name, address)
+            .orElseThrow(
+                () ->
+                    usage(
+                        "there is no terminal to ask at; put the password into "
+                            + Secrets.PASSWORD)));
   }
 
-  private String password(String name) {
-    String given = environment.getOrDefault(PASSWORD, "");
-    if (!given.isEmpty()) {
-      return given;
-    }
-    return Optional.ofNullable(System.console())
-        .map(c -> c.readPassword("Password of %s at %s: ", name, address))
-        .map(String::new)
-        .orElseThrow(
-            () ->
-                new ParameterException(
-                    spec.commandLine(),
-                    "there is no terminal to ask at; put the password into " + PASSWORD));
+  private ParameterException usage(String what) {
+    return new ParameterException(spec.commandLine(), what);
   }
 
   /** Tells how far a transfer is, a line now and then. */
@@ -101,7 +92,11 @@ abstract class AtServer implements Callable<Integer> {
   }
 
   void say(String text) {
-    spec.commandLine().getErr().println(text);
+    err().println(text);
+  }
+
+  PrintWriter err() {
+    return spec.commandLine().getErr();
   }
 
   PrintWriter out() {

@@ -32,7 +32,8 @@ final class CheckIn {
       }
       return;
     }
-    if (account.has("exception")) {
+    // The server may fail at telling of a check-in that it did.
+    if (account.has("exception") && landed().isEmpty()) {
       throw refused(account.path("exception").path("message").asText("no reason given"));
     }
     List<String> errors = new ArrayList<>();
@@ -45,7 +46,7 @@ final class CheckIn {
 
   /** The new revision; the one before it must be the base. */
   Revision landed(Optional<Revision> base) {
-    List<Revision> all = server.revisions(server.again(project));
+    List<Revision> all = revisions();
     Revision ours =
         all.stream()
             .filter(this::isOurs)
@@ -58,24 +59,39 @@ final class CheckIn {
     int before = all.indexOf(ours) - 1;
     Optional<Long> under = before < 0 ? Optional.empty() : Optional.of(all.get(before).oid());
     if (!under.equals(base.map(Revision::oid))) {
-      throw new ServerException(
+      Revision theirs = all.get(before);
+      throw new Overtaken(
+          theirs,
+          ours,
           "Revision "
               + ours.number()
               + " is in, but revision "
-              + all.get(before).number()
+              + theirs.number()
               + " by "
-              + all.get(before).user()
+              + theirs.user()
               + " came at the same moment and is not in it.",
           "Run design again from revision "
-              + all.get(before).number()
+              + theirs.number()
               + ", so that the newest has both. "
               + kept());
     }
     return ours;
   }
 
+  private List<Revision> revisions() {
+    try {
+      return server.revisions(server.again(project));
+    } catch (ServerException e) {
+      throw new ServerException(
+          "The server took the model, and was gone before it said as which revision: " + e.what(),
+          "Look with list whether it is there before putting it again. " + kept());
+    }
+  }
+
   private boolean isOurs(Revision revision) {
-    return revision.comment().equals(comment) && !project.revisions().contains(revision.oid());
+    return revision.comment().equals(comment)
+        && revision.user().equals(server.user())
+        && !project.revisions().contains(revision.oid());
   }
 
   private Optional<Revision> landed() {

@@ -5,6 +5,8 @@ import java.net.URI;
 import java.nio.file.Path;
 import java.time.Instant;
 import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -26,10 +28,12 @@ public final class ModelServer {
 
   private final Calls calls;
   private final Transfer transfer;
+  private final String user;
 
-  private ModelServer(Calls calls) {
+  private ModelServer(Calls calls, String user) {
     this.calls = calls;
     this.transfer = new Transfer(calls);
+    this.user = user;
   }
 
   /** Logs in, after a look at whether this is a server that is understood. */
@@ -47,7 +51,13 @@ public final class ModelServer {
           "Download the model in the server's own pages and work on the file.");
     }
     calls.logIn(login);
-    return new ModelServer(calls);
+    JsonNode who = calls.read("AuthInterface", "getLoggedInUser", Map.of());
+    return new ModelServer(calls, who.path("username").asText());
+  }
+
+  /** Who is at work, as revisions name them. */
+  String user() {
+    return user;
   }
 
   /** Every project that this person may read, by name. */
@@ -99,15 +109,25 @@ public final class ModelServer {
 
   /** All revisions of a project, oldest first. */
   public List<Revision> revisions(Project project) {
-    return project.revisions().stream().map(this::revision).toList();
+    List<Revision> all = new ArrayList<>();
+    Map<Long, String> names = new HashMap<>();
+    calls
+        .read(SERVICE, "getAllRevisionsOfProject", Map.of("poid", project.oid()))
+        .forEach(node -> all.add(revision(node, names)));
+    all.sort(Comparator.comparingInt(Revision::number));
+    return all;
   }
 
   private Revision revision(long oid) {
-    JsonNode node = calls.read(SERVICE, "getRevision", Map.of("roid", oid));
+    return revision(calls.read(SERVICE, "getRevision", Map.of("roid", oid)), new HashMap<>());
+  }
+
+  /** A revision; names of people that were looked up are kept. */
+  private Revision revision(JsonNode node, Map<Long, String> names) {
     return new Revision(
-        oid,
+        node.path("oid").asLong(),
         node.path("id").asInt(),
-        user(node.path("userId").asLong()),
+        names.computeIfAbsent(node.path("userId").asLong(), this::user),
         Instant.ofEpochMilli(node.path("date").asLong()),
         node.path("comment").asText(""),
         node.path("size").asLong());
@@ -159,7 +179,8 @@ public final class ModelServer {
             .asLong();
     long topic =
         calls
-            .change(
+            // A topic that nobody fetches from costs nothing, so it may be asked for twice.
+            .read(
                 SERVICE,
                 "download",
                 Map.of(
@@ -224,7 +245,9 @@ public final class ModelServer {
     Optional<Long> there = again(project).newest();
     if (!there.equals(base.map(Revision::oid))) {
       Revision newer = there.map(this::revision).orElseThrow(() -> gone(project, file));
-      throw new ServerException(
+      throw new Overtaken(
+          newer,
+          newer,
           "Revision "
               + newer.number()
               + " by "

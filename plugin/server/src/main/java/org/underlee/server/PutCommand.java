@@ -1,8 +1,10 @@
 package org.underlee.server;
 
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Optional;
 import org.underlee.command.ExitCode;
+import org.underlee.command.Verb;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
@@ -13,6 +15,8 @@ import picocli.CommandLine.Parameters;
     description = "Adds a file as a new revision.",
     mixinStandardHelpOptions = true)
 final class PutCommand extends AtProject {
+  private final Verb.Program underlee;
+
   @Parameters(index = "1", paramLabel = "FILE", description = "The model, an IFC file.")
   Path file = Path.of("");
 
@@ -29,6 +33,16 @@ final class PutCommand extends AtProject {
       description = "Says what changed.")
   String comment = "";
 
+  @Option(
+      names = "--kit",
+      paramLabel = "KIT",
+      description = "The kit's file, where the assembly in it was made with one of your own.")
+  Optional<String> kit = Optional.empty();
+
+  PutCommand(Verb.Program underlee) {
+    this.underlee = underlee;
+  }
+
   @Override
   int work() {
     ModelServer server = server();
@@ -39,9 +53,29 @@ final class PutCommand extends AtProject {
           "say with --base which revision the file was made from; the newest is "
               + server.newest(found).number());
     }
-    Optional<Revision> from = base.map(n -> server.revision(found, n));
-    Revision landed = server.checkIn(found, from, file, comment, progress("Sent"));
-    say(file + " is revision " + landed.number() + " of \"" + found.name() + "\".");
+    Landing.Landed landed =
+        base.map(n -> server.revision(found, n))
+            .map(from -> land(new Landing.From(server, found, from)))
+            .orElseGet(() -> first(server, found));
+    say(landed.told(found));
     return ExitCode.CLEAN;
+  }
+
+  private Landing.Landed first(ModelServer server, Project empty) {
+    return new Landing.Landed(
+        file, server.checkIn(empty, Optional.empty(), file, comment, progress("Sent")));
+  }
+
+  private Landing.Landed land(Landing.From from) {
+    List<String> options = kit.map(k -> List.of("--kit", k)).orElse(List.of());
+    return new Landing(this, underlee, () -> options)
+        .land(from, file, (drained, on) -> says(from, on));
+  }
+
+  private String says(Landing.From from, Revision on) {
+    int made = from.revision().number();
+    return made == on.number()
+        ? comment
+        : comment + "; made from revision " + made + ", taken over onto " + on.number();
   }
 }

@@ -3,7 +3,7 @@ package org.underlee.server;
 /**
  * The server cannot be reached, refuses, or fails. The message says what; the advice, what to do.
  */
-public final class ServerException extends RuntimeException {
+public sealed class ServerException extends RuntimeException permits Overtaken {
   private static final long serialVersionUID = 1;
 
   private final String what;

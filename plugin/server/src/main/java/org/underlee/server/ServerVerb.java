@@ -11,8 +11,8 @@ public final class ServerVerb implements Verb {
       name = "server",
       description = {
         "Works with models on a shared model server.",
-        "The password comes from UNDERLEE_SERVER_PASSWORD, or a token from UNDERLEE_SERVER_TOKEN;"
-            + " without either you are asked."
+        "The password comes from UNDERLEE_SERVER_PASSWORD, from the program that UNDERLEE_SERVER_ASK"
+            + " names, or a token from UNDERLEE_SERVER_TOKEN; without any you are asked."
       },
       mixinStandardHelpOptions = true)
   static final class Group {}
@@ -24,6 +24,6 @@ public final class ServerVerb implements Verb {
         .addSubcommand(new GetCommand())
         .addSubcommand(new WorkCommand.Survey(underlee))
         .addSubcommand(new WorkCommand.Design(underlee))
-        .addSubcommand(new PutCommand());
+        .addSubcommand(new PutCommand(underlee));
   }
 }

@@ -34,12 +34,36 @@ abstract class WorkCommand extends AtProject {
     List<String> args = new ArrayList<>(List.of(verb, file.toString()));
     args.addAll(more);
     args.addAll(further);
-    List<Path> services = with.stream().map(name -> service(base.server(), name)).toList();
-    if (!services.isEmpty()) {
-      args.add("--services");
-      services.forEach(s -> args.add(s.toString()));
+    args.addAll(services(base.server()));
+    return underlee.run(out(), err(), args.toArray(String[]::new));
+  }
+
+  /** A way into the project for what was run. */
+  Landing landing(ModelServer server) {
+    return new Landing(this, underlee, () -> again(server));
+  }
+
+  /** What {@code resync} is given of the options for {@code design}. */
+  private List<String> again(ModelServer server) {
+    List<String> options = new ArrayList<>(services(server));
+    int kit = further.indexOf("--kit");
+    if (kit >= 0) {
+      options.addAll(further.subList(kit, kit + 2));
     }
-    return underlee.run(out(), spec.commandLine().getErr(), args.toArray(String[]::new));
+    return options;
+  }
+
+  static Landing.From from(Fetched base) {
+    return new Landing.From(base.server(), base.project(), base.revision());
+  }
+
+  private List<String> services(ModelServer server) {
+    List<String> options = new ArrayList<>();
+    if (!with.isEmpty()) {
+      options.add("--services");
+      with.forEach(name -> options.add(service(server, name).toString()));
+    }
+    return options;
   }
 
   private Path service(ModelServer server, String name) {
@@ -93,21 +117,18 @@ abstract class WorkCommand extends AtProject {
         say("Nothing was put on the server.");
         return code;
       }
-      String says =
-          Comments.ofAssembly(Comments.parts(drained), base.revision().number())
-              + comment.map(c -> "; " + c).orElse("");
-      Revision landed =
-          base.server()
-              .checkIn(
-                  base.project(), Optional.of(base.revision()), drained, says, progress("Sent"));
-      say(drained + " is revision " + landed.number() + " of \"" + base.project().name() + "\".");
+      if (Comments.parts(drained) == 0) {
+        say("Nothing was laid out, so that nothing was put on the server.");
+        return ExitCode.CLEAN;
+      }
+      Landing.Landed landed = landing(base.server()).land(from(base), drained, this::says);
+      say(landed.told(base.project()));
       return ExitCode.CLEAN;
     }
 
-    private static Path drained(Path file) {
-      String name = file.getFileName().toString();
-      return file.resolveSibling(
-          name.substring(0, name.length() - ".ifc".length()) + ".drained.ifc");
+    private String says(Path drained, Revision from) {
+      return Comments.ofAssembly(Comments.parts(drained), from.number())
+          + comment.map(c -> "; " + c).orElse("");
     }
   }
 }

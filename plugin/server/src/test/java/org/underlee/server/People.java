@@ -54,6 +54,16 @@ final class People {
     return admin.change("ServiceInterface", "addUserWithPassword", user).path("oid").asLong();
   }
 
+  /** The same, where another test may have made the person. */
+  long personOnce(String name) {
+    for (JsonNode user : read("getAllUsers", Map.of())) {
+      if (user.path("username").asText().equals(name)) {
+        return user.path("oid").asLong();
+      }
+    }
+    return person(name);
+  }
+
   void mayWorkIn(long person, long project) {
     admin.change("ServiceInterface", "addUserToProject", Map.of("uoid", person, "poid", project));
   }
@@ -74,5 +84,18 @@ final class People {
         sample("pine-deck"),
         "the designer's",
         Progress.NONE);
+  }
+
+  /** The same once more, on what is there; gives the new revision's number. */
+  static int pineDeckAgain(ModelServer server, String project) {
+    Project there = server.project(project);
+    return server
+        .checkIn(
+            there,
+            Optional.of(server.newest(there)),
+            sample("pine-deck"),
+            "the designer's again",
+            Progress.NONE)
+        .number();
   }
 }
