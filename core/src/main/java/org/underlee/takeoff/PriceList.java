@@ -52,8 +52,23 @@ public record PriceList(String currency, List<Article> articles) {
   List<Article> of(Kit kit, StockItem item) {
     return articles.stream()
         .filter(a -> a.item().equals(item.id()) && a.kit().map(kit.id()::equals).orElse(true))
-        .map(a -> a.length().isEmpty() && item.isSoldByLength() ? withLength(a, item) : a)
+        .map(a -> item.isSoldByLength() ? asInKit(a, item) : a)
         .toList();
+  }
+
+  /** A length as the kit has it, where it has one that is the same in a list. */
+  private static Article asInKit(Article a, StockItem item) {
+    if (a.length().isEmpty()) {
+      return withLength(a, item);
+    }
+    double own = a.length().getAsDouble();
+    double length =
+        item.stockLengths().stream()
+            .filter(l -> Math.abs(l - own) < SAME_LENGTH)
+            .findFirst()
+            .orElse(own);
+    OptionalDouble same = OptionalDouble.of(length);
+    return new Article(a.kit(), a.item(), a.unit(), same, a.pack(), a.price(), a.place());
   }
 
   private static Article withLength(Article a, StockItem item) {
