@@ -44,6 +44,7 @@ import org.underlee.layout.Layouter;
 import org.underlee.layout.Scope;
 import org.underlee.step.StepFile;
 import org.underlee.step.StepLimits;
+import org.underlee.takeoff.Buying;
 import org.underlee.takeoff.Takeoff;
 import org.underlee.takeoff.TakeoffBuilder;
 import org.underlee.writeback.BillLine;
@@ -167,13 +168,24 @@ public final class DeckRun {
 
   /** As {@link #design(Survey, Scope, Kit, Storm)}, of parts that are laid out already. */
   public static Design design(Survey survey, Scope scope, Layout layout, Storm storm) {
-    return design(survey, scope, layout, storm, Map.of());
+    return design(survey, scope, layout, storm, Buying.PLAIN);
+  }
+
+  /** The same, where prices or stock on hand are known. */
+  public static Design design(
+      Survey survey, Scope scope, Layout layout, Storm storm, Buying buying) {
+    return design(survey, scope, layout, storm, buying, Map.of());
   }
 
   /** The same, with more of what is to be kept for a later resync. */
   static Design design(
-      Survey survey, Scope scope, Layout layout, Storm storm, Map<String, String> kept) {
-    Takeoff takeoff = TakeoffBuilder.of(layout);
+      Survey survey,
+      Scope scope,
+      Layout layout,
+      Storm storm,
+      Buying buying,
+      Map<String, String> kept) {
+    Takeoff takeoff = TakeoffBuilder.of(layout, buying);
     Provenance provenance =
         new Provenance(
             Version.number(),
@@ -181,7 +193,8 @@ public final class DeckRun {
             survey.request().assume().map(AssumedJoists::text),
             Decisions.told(survey, scope, storm, kept));
     WriteBack.Written written =
-        WriteBack.drained(survey.model(), layout, BillLine.of(takeoff), provenance);
+        WriteBack.drained(
+            survey.model(), layout, BillLine.of(takeoff), takeoff.order(), provenance);
     DrainProof proof = WaterProver.prove(DrainCases.of(survey.bays(), layout));
     Answer checks =
         Checks.of(CheckInput.of(survey.bays(), survey.elements(), layout, storm, proof.outlets()));

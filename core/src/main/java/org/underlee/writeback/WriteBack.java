@@ -3,6 +3,7 @@ package org.underlee.writeback;
 import java.util.Collections;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import org.underlee.finding.InputException;
 import org.underlee.finding.Place;
@@ -10,6 +11,7 @@ import org.underlee.ifc.IfcModel;
 import org.underlee.layout.Layout;
 import org.underlee.step.StepFile;
 import org.underlee.step.StepSplice;
+import org.underlee.takeoff.Order;
 
 /**
  * Writes laid-out assemblies into a copy of the designer's model, as one marked block of new
@@ -59,6 +61,13 @@ public final class WriteBack {
    */
   public static Written drained(
       IfcModel model, Layout layout, List<BillLine> bill, Provenance provenance) {
+    return drained(
+        model, layout, bill, new Order(List.of(), List.of(), Optional.empty()), provenance);
+  }
+
+  /** As above, with what is ordered and what that costs where there are prices. */
+  public static Written drained(
+      IfcModel model, Layout layout, List<BillLine> bill, Order order, Provenance provenance) {
     StepFile file = model.step();
     if (Strip.mayHold(file) && Markers.find(file.bytes()).isPresent()) {
       throw new IllegalArgumentException(
@@ -68,7 +77,7 @@ public final class WriteBack {
       return new Written(file.bytes(), Map.of(), 0);
     }
     BlockWriter block = new BlockWriter(new HostReader(model).read(), provenance);
-    block.write(layout, bill);
+    block.write(layout, bill, order);
     requireNew(file, block.allGlobalIds());
     List<String> lines = block.lines();
     byte[] bytes =

@@ -5,8 +5,12 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import org.underlee.drainage.flow.Storm;
+import org.underlee.kit.Kit;
+import org.underlee.layout.Layout;
 import org.underlee.layout.Part;
 import org.underlee.layout.PartSearch;
+import org.underlee.layout.Scope;
 import org.underlee.report.ChecklistText;
 import org.underlee.report.DesignJson;
 import org.underlee.report.DesignText;
@@ -15,6 +19,7 @@ import org.underlee.report.ExplainText;
 import org.underlee.run.DeckRun;
 import org.underlee.run.Design;
 import org.underlee.run.Survey;
+import org.underlee.takeoff.Buying;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -39,6 +44,8 @@ final class DesignCommand implements Callable<Integer> {
   boolean inPlace;
 
   @Mixin KitOption kit = new KitOption();
+
+  @Mixin BuyingOptions buying = new BuyingOptions();
 
   @Mixin WishOptions wishes = new WishOptions();
 
@@ -72,8 +79,13 @@ final class DesignCommand implements Callable<Integer> {
     requireOneTarget();
     picture.requireKnown(model);
     DeckRun.requireWritable(model.file);
+    Kit chosen = kit.kit();
+    Buying lists = buying.buying(List.of(chosen));
     Survey survey = model.survey();
-    Design design = DeckRun.design(survey, wishes.of(model.scope()), kit.kit(), rain.storm());
+    Scope scope = wishes.of(model.scope());
+    Storm storm = rain.storm();
+    Layout layout = DeckRun.layOut(survey, scope, chosen, storm);
+    Design design = DeckRun.design(survey, scope, layout, storm, lists);
     if (explain.isPresent()) {
       explain(design, explain.get());
       return ExitCode.CLEAN;
