@@ -90,7 +90,9 @@ final class CuttingBound {
             SAME * order.greatestCost());
     LinearProgram.Solved solved = program.solve();
     double bound =
-        solved.ended() ? program.proven(solved.price(), slack(), (double) order.leastCost(), free) : 0;
+        solved.ended()
+            ? program.proven(solved.price(), slack(), (double) order.leastCost(), free)
+            : 0;
     return new Relaxed(bound, used(solved), solved.price());
   }
 

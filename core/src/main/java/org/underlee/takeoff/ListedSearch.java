@@ -106,7 +106,9 @@ final class ListedSearch {
     double slack = SAME * order.greatestCost() * (solved.price().length + 1);
     double supply = order.wanted().stream().skip(order.sizes()).mapToInt(s -> s).sum();
     double cost =
-        solved.ended() ? program.proven(solved.price(), slack, (double) order.leastCost(), supply) : 0;
+        solved.ended()
+            ? program.proven(solved.price(), slack, (double) order.leastCost(), supply)
+            : 0;
     if (sums.atLeast(cost) > most) {
       return NO_PLAN;
     }

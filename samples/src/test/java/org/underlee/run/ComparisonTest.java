@@ -16,6 +16,7 @@ import org.underlee.samples.IfcEmitter;
 import org.underlee.samples.Mix;
 import org.underlee.samples.SampleDecks;
 import org.underlee.units.Lengths.UnitSystem;
+import org.underlee.takeoff.Buying;
 
 class ComparisonTest {
   private static Comparison all;
@@ -29,7 +30,7 @@ class ComparisonTest {
   }
 
   private static Comparison compare(List<Double> falls, List<Preference> order) {
-    return Comparison.of(survey, Scope.OUTSIDE, KitReader.allBuiltIn(), falls, order);
+    return Comparison.of(survey, Scope.OUTSIDE, KitReader.allBuiltIn(), falls, order, Buying.PLAIN);
   }
 
   @Test
