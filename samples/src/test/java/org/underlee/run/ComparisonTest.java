@@ -15,8 +15,8 @@ import org.underlee.report.CompareText;
 import org.underlee.samples.IfcEmitter;
 import org.underlee.samples.Mix;
 import org.underlee.samples.SampleDecks;
-import org.underlee.units.Lengths.UnitSystem;
 import org.underlee.takeoff.Buying;
+import org.underlee.units.Lengths.UnitSystem;
 
 class ComparisonTest {
   private static Comparison all;
