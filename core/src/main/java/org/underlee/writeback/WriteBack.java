@@ -59,6 +59,21 @@ public final class WriteBack {
    */
   public static Written drained(
       IfcModel model, Layout layout, List<BillLine> bill, Provenance provenance) {
+    return drained(model, layout, bill, provenance, List.of());
+  }
+
+  /**
+   * As {@link #drained(IfcModel, Layout, List, Provenance)}, with what is in the assembly's way.
+   *
+   * @param interferences with elements of this model; a file cannot point into another
+   * @throws InputException in IFC2X3, which has no such relationship
+   */
+  public static Written drained(
+      IfcModel model,
+      Layout layout,
+      List<BillLine> bill,
+      Provenance provenance,
+      List<Interference> interferences) {
     StepFile file = model.step();
     if (Strip.mayHold(file) && Markers.find(file.bytes()).isPresent()) {
       throw new IllegalArgumentException(
@@ -69,6 +84,7 @@ public final class WriteBack {
     }
     BlockWriter block = new BlockWriter(new HostReader(model).read(), provenance);
     block.write(layout, bill);
+    block.write(interferences);
     requireNew(file, block.allGlobalIds());
     List<String> lines = block.lines();
     byte[] bytes =

@@ -49,6 +49,18 @@ public final class SlowTriangles {
     return pairs;
   }
 
+  /** Whether any pair meets. */
+  public static boolean meet(Mesh a, Mesh b) {
+    for (int i = 0; i < a.triangleCount(); i++) {
+      for (int j = 0; j < b.triangleCount(); j++) {
+        if (box(a, i).meets(box(b, j)) && meet(corners(a, i), corners(b, j))) {
+          return true;
+        }
+      }
+    }
+    return false;
+  }
+
   private static Box box(Mesh m, int t) {
     return Box.EMPTY.with(m.point(t, 0)).with(m.point(t, 1)).with(m.point(t, 2));
   }

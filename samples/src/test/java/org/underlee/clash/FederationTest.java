@@ -79,6 +79,51 @@ class FederationTest {
     }
   }
 
+  /** IFC2X3 has no class for a map; the site's property sets say it, here in metres. */
+  @Test
+  void inTheOldSchemaTheMapIsReadFromTheSitesProperties() throws IOException {
+    String services =
+        with(
+            moved(),
+            "#30=IFCSITE('2o_Hapdn97b181cH96tApM',#6,$,$,$,#12,$,$,.ELEMENT.,$,$,$,$,$);\n"
+                + "#31=IFCPROPERTYSINGLEVALUE('Eastings',$,IFCREAL(900.),$);\n"
+                + "#32=IFCPROPERTYSINGLEVALUE('Northings',$,IFCREAL(0.),$);\n"
+                + "#33=IFCPROPERTYSET('2o_Hapdn97b181cH96tApN',#6,'ePSet_MapConversion',$,"
+                + "(#31,#32));\n"
+                + "#34=IFCPROPERTYSINGLEVALUE('Name',$,IFCLABEL('EPSG:1'),$);\n"
+                + "#35=IFCPROPERTYSINGLEVALUE('MapUnit',$,IFCIDENTIFIER('METRE'),$);\n"
+                + "#36=IFCPROPERTYSET('2o_Hapdn97b181cH96tApO',#6,'ePSet_ProjectedCRS',$,"
+                + "(#34,#35));\n"
+                + "#37=IFCRELDEFINESBYPROPERTIES('2o_Hapdn97b181cH96tApP',#6,$,$,(#30),#33);\n"
+                + "#38=IFCRELDEFINESBYPROPERTIES('2o_Hapdn97b181cH96tApQ',#6,$,$,(#30),#36);\n");
+    Coordination found = found(services, "old-map.ifc");
+    assertThat(rules(found)).containsExactly("services-moved");
+    assertThat(found.issues())
+        .extracting(Tracked::id)
+        .containsExactlyElementsOf(asDrawn.stream().map(Tracked::id).toList());
+  }
+
+  /** One place in Oslo, one in Rome: 2000 km. */
+  @Test
+  void sitesFarApartOnEarthAreSaidToBe() throws IOException {
+    String site = "#40=IFCSITE('2o_Hapdn97b181cH96tApR',#6,$,$,$,#12,$,$,.ELEMENT.,%s,$,$,$);\n";
+    String own = Files.readString(drained);
+    String oslo =
+        own.replaceFirst(
+            "(IFCSITE\\('[^']*',[^;]*\\.ELEMENT\\.),[^,]*,[^,]*,", "$1,(59,54,0),(10,45,0),");
+    assertThat(oslo).isNotEqualTo(own);
+    Path deck = Files.writeString(folder.resolve("oslo.ifc"), oslo);
+    for (String place : List.of("(41,54,0),(12,29,0)", "(59,54,10),(10,45,10)")) {
+      Path file =
+          Files.writeString(
+              folder.resolve("place.ifc"),
+              with(Files.readString(PineIssues.SERVICES), String.format(site, place)));
+      Coordination found = PineIssues.of(deck, IssueRegister.EMPTY, file);
+      assertThat(rules(found))
+          .isEqualTo(place.startsWith("(41") ? List.of("services-other-place") : List.of());
+    }
+  }
+
   /** Turned by a right angle: its x is the map's north. */
   @Test
   void aMapThatIsTurnedTurnsTheModelBack() throws IOException {

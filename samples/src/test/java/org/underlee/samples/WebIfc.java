@@ -3,15 +3,12 @@ package org.underlee.samples;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
-import java.util.concurrent.TimeUnit;
 import java.util.stream.Collectors;
 
 /**
@@ -19,12 +16,7 @@ import java.util.stream.Collectors;
  * Node.js for many files. Install once into {@code target/web-ifc}; needs the npm registry then.
  */
 public final class WebIfc {
-  public static final String SKIPPED = "skipped: Node.js is not on the path";
-  private static final List<String> SCRIPTS =
-      List.of("package.json", "package-lock.json", "measure.mjs");
-
-  /** All public models take it about one minute of a processor; this is for a busy machine. */
-  private static final int MINUTES = 20;
+  private static final NodeHome NODE = new NodeHome("src/test/node", "web-ifc", "measure.mjs");
 
   private WebIfc() {}
 
@@ -52,11 +44,6 @@ public final class WebIfc {
    */
   public record Reading(List<Product> products, Map<Path, String> unread) {}
 
-  /** Whether {@code node} and {@code npm} can be started. */
-  public static boolean nodeAvailable() {
-    return starts("node") && starts("npm");
-  }
-
   /** Every product with a mesh in {@code files}; fails when a file cannot be read. */
   public static List<Product> measure(List<Path> files) throws IOException, InterruptedException {
     return measure(files, "none");
@@ -75,14 +62,14 @@ public final class WebIfc {
   /** Every product with a mesh in those of {@code files} that can be read. */
   public static Reading read(List<Path> files, String trianglesOf)
       throws IOException, InterruptedException {
-    Path home = installed();
+    Path home = NODE.installed();
     String list =
         files.stream().map(f -> f.toAbsolutePath().toString()).collect(Collectors.joining("\n"));
     Path paths = Files.writeString(home.resolve("files.txt"), list);
     List<String> command = List.of("node", "measure.mjs", "--triangles", trianglesOf);
     ObjectMapper json = new ObjectMapper();
     Reading reading = new Reading(new ArrayList<>(), new TreeMap<>());
-    for (String text : run(home, command, paths).split("\n")) {
+    for (String text : NodeHome.run(home, command, paths).split("\n")) {
       if (!text.isBlank()) {
         JsonNode line = json.readTree(text);
         if (line.has("error")) {
@@ -114,66 +101,5 @@ public final class WebIfc {
       numbers[i] = list.get(i).asDouble();
     }
     return numbers;
-  }
-
-  private static Path installed() throws IOException, InterruptedException {
-    Path module = Path.of(System.getProperty("underlee.root", "..")).resolve("samples");
-    Path home = module.resolve("target/web-ifc");
-    Files.createDirectories(home);
-    boolean changed = !Files.isDirectory(home.resolve("node_modules/web-ifc"));
-    for (String script : SCRIPTS) {
-      Path from = module.resolve("src/test/node").resolve(script);
-      Path to = home.resolve(script);
-      changed |=
-          script.startsWith("package") && (!Files.exists(to) || Files.mismatch(from, to) >= 0);
-      Files.copy(from, to, StandardCopyOption.REPLACE_EXISTING);
-    }
-    if (changed) {
-      run(home, List.of("npm", "ci", "--no-audit", "--no-fund"), home.resolve("package.json"));
-    }
-    return home;
-  }
-
-  private static String run(Path home, List<String> command, Path input)
-      throws IOException, InterruptedException {
-    Path out = Files.createTempFile(home, "out", ".txt");
-    Path err = Files.createTempFile(home, "err", ".txt");
-    try {
-      Process process =
-          new ProcessBuilder(command)
-              .directory(home.toFile())
-              .redirectInput(input.toFile())
-              .redirectOutput(out.toFile())
-              .redirectError(err.toFile())
-              .start();
-      if (!process.waitFor(MINUTES, TimeUnit.MINUTES)) {
-        process.destroyForcibly();
-        throw new IOException(command.get(0) + " did not end within " + MINUTES + " minutes");
-      }
-      if (process.exitValue() != 0) {
-        throw new IOException(
-            command.get(0) + " ended with " + process.exitValue() + ": " + Files.readString(err));
-      }
-      return Files.readString(out, StandardCharsets.UTF_8);
-    } finally {
-      Files.delete(out);
-      Files.delete(err);
-    }
-  }
-
-  private static boolean starts(String program) {
-    try {
-      return new ProcessBuilder(program, "--version")
-              .redirectErrorStream(true)
-              .redirectOutput(ProcessBuilder.Redirect.DISCARD)
-              .start()
-              .waitFor()
-          == 0;
-    } catch (IOException e) {
-      return false;
-    } catch (InterruptedException e) {
-      Thread.currentThread().interrupt();
-      return false;
-    }
   }
 }
