@@ -223,6 +223,12 @@ public final class IfcModel implements ElementSource {
     return placements.world(placementInstanceId);
   }
 
+  /** The instance of an element's type, or of its style in IFC2X3. */
+  public Optional<StepInstance> typeOf(long elementInstance) {
+    OptionalLong type = relations.type(elementInstance);
+    return type.isPresent() ? Optional.of(step.instance(type.getAsLong())) : Optional.empty();
+  }
+
   /** Set name → property name → value as text, the type's included; single values only. */
   public Map<String, Map<String, String>> properties(long elementInstance) {
     return new PropertySets(step, relations).of(elementInstance);

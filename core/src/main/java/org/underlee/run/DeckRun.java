@@ -152,8 +152,8 @@ public final class DeckRun {
 
   /** As {@link #layOut(Survey, Scope, Kit)}, for a rain. */
   public static Layout layOut(Survey survey, Scope scope, Kit kit, Storm storm) {
-    return Layouter.layOut(
-        survey.framing(), survey.bays(), scope, kit, new GutterInRain(storm, ProofData.builtIn()));
+    GutterInRain rain = new GutterInRain(storm, ProofData.builtIn(), survey.elements());
+    return Layouter.layOut(survey.framing(), survey.bays(), scope, kit, rain);
   }
 
   /**

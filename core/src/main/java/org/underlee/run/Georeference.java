@@ -1,15 +1,15 @@
 package org.underlee.run;
 
 import java.util.Optional;
-import java.util.OptionalDouble;
 import org.underlee.geom.Transform;
 import org.underlee.geom.Vec3;
 import org.underlee.ifc.IfcModel;
 import org.underlee.step.StepInstance;
 
 /**
- * Where a model lies on a map: {@code IfcMapConversion}, or the property sets that stand for it in
- * IFC2X3.
+ * Where a model lies on a map: {@code IfcMapConversion}, or in IFC2X3, which does not have it, the
+ * property sets {@code ePset_MapConversion} and {@code ePset_ProjectedCRS} of the project or the
+ * site (buildingSMART Australasia, User Guide for Geo-referencing in IFC, 2020; from memory).
  *
  * @param toMap from the model's world to the map, both in metres
  * @param system name of the map's coordinate reference system, or empty
@@ -30,51 +30,48 @@ record Georeference(Transform toMap, String system) {
   /** Of IfcProjectedCRS. */
   private static final int MAP_UNIT = 6;
 
+  /**
+   * What the model says of its map.
+   *
+   * @throws org.underlee.finding.InputException when it is no number where one should be
+   */
   static Optional<Georeference> of(IfcModel model) {
     int[] all = model.step().ofKeyword("IFCMAPCONVERSION");
-    double metres = model.units().metresPerLengthUnit();
     return all.length == 0
-        ? MapProperties.of(model).flatMap(p -> of(p, metres))
-        : Optional.of(of(model.step().decode(all[0]), metres));
+        ? MapProperties.of(model)
+        : Optional.of(of(model.step().decode(all[0]), model.units().metresPerLengthUnit()));
   }
 
   private static Georeference of(StepInstance map, double metresPerUnit) {
     Optional<StepInstance> target = map.optionalFollow(TARGET);
     double metres = target.flatMap(Georeference::metresPerMapUnit).orElse(metresPerUnit);
-    Vec3 origin =
-        new Vec3(map.number(EASTINGS), map.number(NORTHINGS), map.number(HEIGHT)).times(metres);
-    double scale = map.optionalNumber(SCALE).orElse(1) * metres / metresPerUnit;
-    double x = map.optionalNumber(ABSCISSA).orElse(1);
-    double y = map.optionalNumber(ORDINATE).orElse(0);
-    String system = target.flatMap(t -> t.optionalText(0)).orElse("");
-    return new Georeference(toMap(origin, scale, x, y), system);
+    return of(
+        new Vec3(map.number(EASTINGS), map.number(NORTHINGS), map.number(HEIGHT)).times(metres),
+        map.optionalNumber(ABSCISSA).orElse(1),
+        map.optionalNumber(ORDINATE).orElse(0),
+        map.optionalNumber(SCALE).orElse(1) * metres / metresPerUnit,
+        target.flatMap(t -> t.optionalText(0)).orElse(""));
   }
 
-  private static Optional<Georeference> of(MapProperties map, double metresPerUnit) {
-    OptionalDouble east = map.number("eastings");
-    OptionalDouble north = map.number("northings");
-    if (east.isEmpty() || north.isEmpty()) {
-      return Optional.empty();
-    }
-    double metres = map.metresPerMapUnit().orElse(metresPerUnit);
-    double height = map.number("orthogonalheight").orElse(0);
-    Vec3 origin = new Vec3(east.getAsDouble(), north.getAsDouble(), height).times(metres);
-    double scale = map.number("scale").orElse(1) * metres / metresPerUnit;
-    double x = map.number("xaxisabscissa").orElse(1);
-    double y = map.number("xaxisordinate").orElse(0);
-    return Optional.of(new Georeference(toMap(origin, scale, x, y), map.name()));
-  }
-
-  private static Transform toMap(Vec3 origin, double scale, double x, double y) {
+  /**
+   * A map conversion.
+   *
+   * @param origin of the model on the map, metres
+   * @param x of the direction on the map that the model's x has, likewise y
+   * @param scale of the map; one that is rather a change of units is left aside
+   */
+  static Georeference of(Vec3 origin, double x, double y, double scale, String system) {
     double k = Math.abs(scale - 1) <= MAP_SCALE ? scale : 1;
     double length = Math.hypot(x, y);
     double cosine = length > 0 ? x / length : 1;
     double sine = length > 0 ? y / length : 0;
-    return new Transform(
-        origin,
-        new Vec3(k * cosine, k * sine, 0),
-        new Vec3(-k * sine, k * cosine, 0),
-        new Vec3(0, 0, k));
+    Transform toMap =
+        new Transform(
+            origin,
+            new Vec3(k * cosine, k * sine, 0),
+            new Vec3(-k * sine, k * cosine, 0),
+            new Vec3(0, 0, k));
+    return new Georeference(toMap, system);
   }
 
   /** An SI unit of length, with or without a prefix that maps use. */

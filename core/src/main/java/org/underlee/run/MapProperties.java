@@ -1,66 +1,95 @@
 package org.underlee.run;
 
-import java.util.LinkedHashMap;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalDouble;
+import java.util.TreeMap;
+import org.underlee.finding.InputException;
+import org.underlee.finding.Place;
+import org.underlee.geom.Vec3;
 import org.underlee.ifc.IfcModel;
 
-/**
- * The map of a model in IFC2X3, which has no class for it: property sets {@code
- * ePset_MapConversion} and {@code ePset_ProjectedCRS} of the site or the building, with the
- * properties that the attributes of the later classes became (buildingSMART, "User Guide for
- * Geo-referencing in IFC", 2020). Writers differ in upper and lower case.
- */
-record MapProperties(Map<String, String> conversion, Map<String, String> system) {
-  static Optional<MapProperties> of(IfcModel model) {
-    for (String place : new String[] {"IFCSITE", "IFCBUILDING"}) {
-      for (int index : model.step().ofKeyword(place)) {
-        Map<String, Map<String, String>> sets = model.properties(model.step().id(index));
-        Map<String, String> conversion = set(sets, "epset_mapconversion");
-        if (!conversion.isEmpty()) {
-          return Optional.of(new MapProperties(conversion, set(sets, "epset_projectedcrs")));
-        }
+/** The property sets that stand in for a map conversion where the schema has none. */
+final class MapProperties {
+  private static final String CONVERSION = "ePset_MapConversion";
+  private static final String SYSTEM = "ePset_ProjectedCRS";
+
+  private final long holder;
+  private final Map<String, String> values;
+  private final Map<String, String> system;
+
+  /** Names are written with any capitals. */
+  private MapProperties(long holder, Map<String, Map<String, String>> sets) {
+    this.holder = holder;
+    values = anyCase(sets.getOrDefault(CONVERSION, Map.of()));
+    system = anyCase(sets.getOrDefault(SYSTEM, Map.of()));
+  }
+
+  private static <T> Map<String, T> anyCase(Map<String, T> map) {
+    Map<String, T> any = new TreeMap<>(String.CASE_INSENSITIVE_ORDER);
+    any.putAll(map);
+    return any;
+  }
+
+  /**
+   * What the site, or else the project, says.
+   *
+   * @throws InputException when it is no number where one should be
+   */
+  static Optional<Georeference> of(IfcModel model) {
+    for (long holder : holders(model)) {
+      MapProperties own = new MapProperties(holder, anyCase(model.properties(holder)));
+      if (!own.values.isEmpty()) {
+        return Optional.of(own.read(model.units().metresPerLengthUnit()));
       }
     }
     return Optional.empty();
   }
 
-  private static Map<String, String> set(Map<String, Map<String, String>> sets, String name) {
-    Map<String, String> found = new LinkedHashMap<>();
-    sets.forEach(
-        (set, properties) -> {
-          if (set.equalsIgnoreCase(name)) {
-            properties.forEach((k, v) -> found.putIfAbsent(k.toLowerCase(Locale.ROOT), v));
-          }
-        });
-    return found;
+  private static List<Long> holders(IfcModel model) {
+    List<Long> all = new ArrayList<>();
+    for (int site : model.step().ofKeyword("IFCSITE")) {
+      all.add(model.step().id(site));
+    }
+    all.add(model.projectId());
+    return all;
   }
 
-  /** A number of the conversion; empty where there is none or none that can be read. */
-  OptionalDouble number(String property) {
+  private Georeference read(double metresPerUnit) {
+    double metres = metresPerMapUnit(metresPerUnit);
+    Vec3 origin =
+        new Vec3(number("Eastings", 0), number("Northings", 0), number("OrthogonalHeight", 0));
+    return Georeference.of(
+        origin.times(metres),
+        number("XAxisAbscissa", 1),
+        number("XAxisOrdinate", 0),
+        number("Scale", 1) * metres / metresPerUnit,
+        system.getOrDefault("Name", ""));
+  }
+
+  /** The map's unit is a word here; without one, numbers are in the model's own unit. */
+  private double metresPerMapUnit(double metresPerUnit) {
+    return switch (system.getOrDefault("MapUnit", "").toUpperCase(Locale.ROOT)) {
+      case "METRE", "METER", "M" -> 1;
+      case "MILLIMETRE", "MILLIMETER", "MM" -> 0.001;
+      default -> metresPerUnit;
+    };
+  }
+
+  private double number(String name, double otherwise) {
+    String text = values.getOrDefault(name, "");
+    if (text.isBlank()) {
+      return otherwise;
+    }
     try {
-      String text = conversion.getOrDefault(property, "");
-      return text.isBlank() ? OptionalDouble.empty() : OptionalDouble.of(Double.parseDouble(text));
+      return Double.parseDouble(text);
     } catch (NumberFormatException e) {
-      return OptionalDouble.empty();
+      throw new InputException(
+          Place.NOWHERE.atInstance(holder),
+          CONVERSION + ": " + name + " should be a number but is \"" + text + "\"",
+          "Correct it in the program that the model comes from, or leave the property set out.");
     }
-  }
-
-  /** What the map's coordinate reference system is called, or empty. */
-  String name() {
-    return system.getOrDefault("name", conversion.getOrDefault("targetcrs", ""));
-  }
-
-  /** Metres for a unit of the map, where that is said. */
-  OptionalDouble metresPerMapUnit() {
-    String unit = system.getOrDefault("mapunit", "").toUpperCase(Locale.ROOT);
-    if (unit.contains("MILLI")) {
-      return OptionalDouble.of(0.001);
-    } else if (unit.startsWith("MET")) {
-      return OptionalDouble.of(1);
-    }
-    return unit.contains("FOOT") ? OptionalDouble.of(0.3048) : OptionalDouble.empty();
   }
 }

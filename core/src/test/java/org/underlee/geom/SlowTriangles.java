@@ -3,6 +3,7 @@ package org.underlee.geom;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.IntStream;
 
 /**
  * The obvious way: two triangles are apart when some axis of the seventeen that matter has their
@@ -49,11 +50,13 @@ public final class SlowTriangles {
     return pairs;
   }
 
-  /** Whether any pair meets. */
-  public static boolean meet(Mesh a, Mesh b) {
+  /** Whether any two meet. */
+  public static boolean anyMeet(Mesh a, Mesh b) {
+    List<Box> boxes = IntStream.range(0, b.triangleCount()).mapToObj(j -> box(b, j)).toList();
     for (int i = 0; i < a.triangleCount(); i++) {
-      for (int j = 0; j < b.triangleCount(); j++) {
-        if (box(a, i).meets(box(b, j)) && meet(corners(a, i), corners(b, j))) {
+      Box own = box(a, i);
+      for (int j = 0; j < boxes.size(); j++) {
+        if (own.meets(boxes.get(j)) && meet(corners(a, i), corners(b, j))) {
           return true;
         }
       }

@@ -1,6 +1,7 @@
 package org.underlee.clash;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
 import java.io.IOException;
@@ -11,7 +12,10 @@ import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestInstance;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.underlee.finding.Finding;
+import org.underlee.finding.InputException;
 import org.underlee.run.Coordination;
 
 /** Services with other origins than the deck's. */
@@ -79,49 +83,40 @@ class FederationTest {
     }
   }
 
-  /** IFC2X3 has no class for a map; the site's property sets say it, here in metres. */
-  @Test
-  void inTheOldSchemaTheMapIsReadFromTheSitesProperties() throws IOException {
-    String services =
-        with(
-            moved(),
-            "#30=IFCSITE('2o_Hapdn97b181cH96tApM',#6,$,$,$,#12,$,$,.ELEMENT.,$,$,$,$,$);\n"
-                + "#31=IFCPROPERTYSINGLEVALUE('Eastings',$,IFCREAL(900.),$);\n"
-                + "#32=IFCPROPERTYSINGLEVALUE('Northings',$,IFCREAL(0.),$);\n"
-                + "#33=IFCPROPERTYSET('2o_Hapdn97b181cH96tApN',#6,'ePSet_MapConversion',$,"
-                + "(#31,#32));\n"
-                + "#34=IFCPROPERTYSINGLEVALUE('Name',$,IFCLABEL('EPSG:1'),$);\n"
-                + "#35=IFCPROPERTYSINGLEVALUE('MapUnit',$,IFCIDENTIFIER('METRE'),$);\n"
-                + "#36=IFCPROPERTYSET('2o_Hapdn97b181cH96tApO',#6,'ePSet_ProjectedCRS',$,"
-                + "(#34,#35));\n"
-                + "#37=IFCRELDEFINESBYPROPERTIES('2o_Hapdn97b181cH96tApP',#6,$,$,(#30),#33);\n"
-                + "#38=IFCRELDEFINESBYPROPERTIES('2o_Hapdn97b181cH96tApQ',#6,$,$,(#30),#36);\n");
-    Coordination found = found(services, "old-map.ifc");
+  /**
+   * IFC2X3 has no map conversion; its property sets stand on the site, in the model's unit or the
+   * map's.
+   */
+  @ParameterizedTest
+  @CsvSource({"IFCREAL(900.), METRE", "IFCLENGTHMEASURE(900000.), ''", "IFCTEXT('900.'), m"})
+  void aModelOfTheOlderSchemaIsPlacedByThePropertySetsOfItsSite(String east, String unit)
+      throws IOException {
+    Coordination found = found(with(moved(), propertySets(east, unit)), "sets.ifc");
     assertThat(rules(found)).containsExactly("services-moved");
     assertThat(found.issues())
         .extracting(Tracked::id)
         .containsExactlyElementsOf(asDrawn.stream().map(Tracked::id).toList());
   }
 
-  /** One place in Oslo, one in Rome: 2000 km. */
   @Test
-  void sitesFarApartOnEarthAreSaidToBe() throws IOException {
-    String site = "#40=IFCSITE('2o_Hapdn97b181cH96tApR',#6,$,$,$,#12,$,$,.ELEMENT.,%s,$,$,$);\n";
-    String own = Files.readString(drained);
-    String oslo =
-        own.replaceFirst(
-            "(IFCSITE\\('[^']*',[^;]*\\.ELEMENT\\.),[^,]*,[^,]*,", "$1,(59,54,0),(10,45,0),");
-    assertThat(oslo).isNotEqualTo(own);
-    Path deck = Files.writeString(folder.resolve("oslo.ifc"), oslo);
-    for (String place : List.of("(41,54,0),(12,29,0)", "(59,54,10),(10,45,10)")) {
-      Path file =
-          Files.writeString(
-              folder.resolve("place.ifc"),
-              with(Files.readString(PineIssues.SERVICES), String.format(site, place)));
-      Coordination found = PineIssues.of(deck, IssueRegister.EMPTY, file);
-      assertThat(rules(found))
-          .isEqualTo(place.startsWith("(41") ? List.of("services-other-place") : List.of());
-    }
+  void aMapPropertyThatIsNoNumberIsNamed() {
+    assertThatThrownBy(() -> found(with(moved(), propertySets("IFCTEXT('far')", "m")), "far.ifc"))
+        .isInstanceOf(InputException.class)
+        .hasMessageContaining("Eastings should be a number but is \"far\"");
+  }
+
+  private static String propertySets(String east, String unit) {
+    return """
+        #40=IFCSITE('0S00000000000000000077',#6,$,$,$,#12,$,$,.ELEMENT.,$,$,$,$,$);
+        #41=IFCPROPERTYSINGLEVALUE('Eastings',$,%s,$);
+        #42=IFCPROPERTYSET('0S00000000000000000078',#6,'EPset_MapConversion',$,(#41));
+        #43=IFCRELDEFINESBYPROPERTIES('0S00000000000000000079',#6,$,$,(#40),#42);
+        #44=IFCPROPERTYSINGLEVALUE('Name',$,IFCLABEL('EPSG:1'),$);
+        #45=IFCPROPERTYSINGLEVALUE('MapUnit',$,IFCTEXT('%s'),$);
+        #46=IFCPROPERTYSET('0S00000000000000000080',#6,'ePset_ProjectedCRS',$,(#44,#45));
+        #47=IFCRELDEFINESBYPROPERTIES('0S00000000000000000081',#6,$,$,(#40),#46);
+        """
+        .formatted(east, unit);
   }
 
   /** Turned by a right angle: its x is the map's north. */

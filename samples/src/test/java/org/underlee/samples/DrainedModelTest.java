@@ -84,7 +84,7 @@ class DrainedModelTest {
 
   @Test
   void anIndependentReaderFindsEveryPartAndEveryPanFallsInsideItsBay() throws Exception {
-    assumeTrue(NodeHome.isAvailable(), NodeHome.SKIPPED);
+    assumeTrue(WebIfc.nodeAvailable(), WebIfc.SKIPPED);
     Map<Path, Design> designs = new LinkedHashMap<>();
     for (Arguments model : models().toList()) {
       byte[] original = IfcEmitter.emit((SampleDeck) model.get()[0], (Mix) model.get()[1]);

@@ -41,7 +41,7 @@ class OracleTest {
 
   @Test
   void everyProductIsReadAsTheWitnessReadsItOrTheDifferenceIsKept() throws Exception {
-    assumeTrue(NodeHome.isAvailable(), NodeHome.SKIPPED);
+    assumeTrue(WebIfc.nodeAvailable(), WebIfc.SKIPPED);
     assumeTrue(
         Files.isDirectory(CORPUS.resolve("models")) && Files.isDirectory(CORPUS.resolve("edge")),
         "skipped: no public models");

@@ -3,7 +3,6 @@ package org.underlee.samples;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -13,10 +12,10 @@ import java.util.stream.Collectors;
 
 /**
  * Measures IFC files with {@code web-ifc}, a reader that shares nothing with ours, in one run of
- * Node.js for many files. Install once into {@code target/web-ifc}; needs the npm registry then.
+ * Node.js for many files.
  */
 public final class WebIfc {
-  private static final NodeHome NODE = new NodeHome("src/test/node", "web-ifc", "measure.mjs");
+  public static final String SKIPPED = NodeScripts.SKIPPED;
 
   private WebIfc() {}
 
@@ -44,6 +43,11 @@ public final class WebIfc {
    */
   public record Reading(List<Product> products, Map<Path, String> unread) {}
 
+  /** Whether {@code node} and {@code npm} can be started. */
+  public static boolean nodeAvailable() {
+    return NodeScripts.available();
+  }
+
   /** Every product with a mesh in {@code files}; fails when a file cannot be read. */
   public static List<Product> measure(List<Path> files) throws IOException, InterruptedException {
     return measure(files, "none");
@@ -62,14 +66,12 @@ public final class WebIfc {
   /** Every product with a mesh in those of {@code files} that can be read. */
   public static Reading read(List<Path> files, String trianglesOf)
       throws IOException, InterruptedException {
-    Path home = NODE.installed();
     String list =
         files.stream().map(f -> f.toAbsolutePath().toString()).collect(Collectors.joining("\n"));
-    Path paths = Files.writeString(home.resolve("files.txt"), list);
     List<String> command = List.of("node", "measure.mjs", "--triangles", trianglesOf);
     ObjectMapper json = new ObjectMapper();
     Reading reading = new Reading(new ArrayList<>(), new TreeMap<>());
-    for (String text : NodeHome.run(home, command, paths).split("\n")) {
+    for (String text : NodeScripts.in("node").run(command, list).split("\n")) {
       if (!text.isBlank()) {
         JsonNode line = json.readTree(text);
         if (line.has("error")) {

@@ -36,7 +36,7 @@ class WebIfcTest {
 
   @BeforeAll
   void measureAllInOneRun(@TempDir Path folder) throws Exception {
-    assumeTrue(NodeHome.isAvailable(), NodeHome.SKIPPED);
+    assumeTrue(WebIfc.nodeAvailable(), WebIfc.SKIPPED);
     SampleDecks.all().forEach(s -> add("own-" + s.name(), s, s.ownMix()));
     List<Mix> grid = Mix.grid();
     for (int i = 0; i < grid.size(); i++) {

@@ -5,6 +5,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.Optional;
+import org.underlee.finding.InputException;
 import org.underlee.writeback.SafeSave;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
@@ -61,16 +62,22 @@ abstract class AtProject extends AtServer {
     return file.resolveSibling((end > 0 ? name.substring(0, end) : name) + ".drained.ifc");
   }
 
-  /** A file that is there may be someone's work; only the same model is written over. */
+  /** A file that is there may be someone's work: one that says something else is not touched. */
   void save(Path file, byte[] model) {
-    try {
-      if (Files.exists(file) && !Arrays.equals(Files.readAllBytes(file), model)) {
-        throw taken(file);
-      }
-    } catch (IOException e) {
+    if (!Files.exists(file)) {
+      new SafeSave().plain(file, file, true, model);
+    } else if (!isSame(file, model)) {
       throw taken(file);
     }
-    new SafeSave().plain(file, file, true, model);
+  }
+
+  private boolean isSame(Path file, byte[] model) {
+    try {
+      byte[] there = Files.readAllBytes(file);
+      return Arrays.equals(there, model) || Contents.of(there).equals(Contents.of(model));
+    } catch (IOException | InputException e) {
+      throw taken(file);
+    }
   }
 
   private ParameterException taken(Path file) {

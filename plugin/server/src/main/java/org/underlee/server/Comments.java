@@ -1,13 +1,15 @@
 package org.underlee.server;
 
 import java.nio.file.Path;
+import java.util.regex.Pattern;
 import org.underlee.run.Version;
 import org.underlee.step.StepFile;
 
 /** What revisions of ours say of themselves. */
 public final class Comments {
-  /** Every comment of ours begins so; the service on the server knows its own revisions by it. */
-  private static final String OURS = "Underlee ";
+  /** The service on the server knows revisions of ours by it. */
+  private static final Pattern ASSEMBLY =
+      Pattern.compile("Underlee \\S+: drainage assembly of \\d+ parts, from revision \\d+");
 
   /** One for each part of an assembly. */
   private static final String PART_SET = "Underlee_Part";
@@ -18,7 +20,7 @@ public final class Comments {
 
   /** Of a revision with an assembly that was laid out from another revision. */
   public static String ofAssembly(int parts, int base) {
-    return OURS
+    return "Underlee "
         + Version.number()
         + ": drainage assembly of "
         + parts
@@ -27,7 +29,7 @@ public final class Comments {
   }
 
   public static boolean isOurs(String comment) {
-    return comment.startsWith(OURS);
+    return ASSEMBLY.matcher(comment).lookingAt();
   }
 
   /** How many parts the assembly in a drained model has. */

@@ -5,7 +5,6 @@ import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Supplier;
@@ -121,7 +120,10 @@ final class Landing {
       Optional<Strip.Stripped> stripped = Strip.original(Files.readAllBytes(drained));
       byte[] base = from.server().download(from.project(), from.revision(), Progress.NONE);
       byte[] designers = Strip.original(base).map(Strip.Stripped::bytes).orElse(base);
-      return stripped.filter(s -> Arrays.equals(s.bytes(), designers)).isPresent();
+      return stripped
+          .map(s -> Contents.of(s.bytes()))
+          .filter(Contents.of(designers)::equals)
+          .isPresent();
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }

@@ -117,6 +117,10 @@ abstract class WorkCommand extends AtProject {
         say("Nothing was put on the server.");
         return code;
       }
+      if (Comments.parts(drained) == 0) {
+        say("Nothing was laid out, so that nothing was put on the server.");
+        return ExitCode.CLEAN;
+      }
       Landing.Landed landed = landing(base.server()).land(from(base), drained, this::says);
       say(landed.told(base.project()));
       return ExitCode.CLEAN;

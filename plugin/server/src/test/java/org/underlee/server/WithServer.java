@@ -53,7 +53,7 @@ final class WithServer implements BeforeAllCallback, ParameterResolver {
   }
 
   /** The server looks for what a bundle asks for where Maven's settings say; they are ours here. */
-  private static void useLocalRepositoryOnly(Path home) throws IOException {
+  static void useLocalRepositoryOnly(Path home) throws IOException {
     Path settings = Files.createDirectories(home.resolve(".m2")).resolve("settings.xml");
     Files.writeString(
         settings,

@@ -1,11 +1,9 @@
 package org.underlee.server.service;
 
 import java.io.ByteArrayOutputStream;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import org.bimserver.interfaces.objects.SExtendedData;
-import org.bimserver.interfaces.objects.SFile;
+import java.util.Optional;
 import org.bimserver.interfaces.objects.SObjectType;
 import org.bimserver.interfaces.objects.SProject;
 import org.bimserver.interfaces.objects.SRevision;
@@ -13,26 +11,21 @@ import org.bimserver.models.store.ServiceDescriptor;
 import org.bimserver.plugins.services.AbstractService;
 import org.bimserver.plugins.services.BimServerClientInterface;
 import org.bimserver.shared.interfaces.ServiceInterface;
-import org.underlee.report.DesignText;
 import org.underlee.report.TakeoffCsv;
 import org.underlee.run.DeckRun;
 import org.underlee.run.Design;
 import org.underlee.server.Comments;
-import org.underlee.units.Lengths.UnitSystem;
 
 /**
  * Lays out the drainage of each new revision of a project and adds the result as a revision of its
- * own, with a report beside the one that came. It never answers a revision of ours. A failure
+ * own, with reports beside the one that came. It never answers a revision of ours. A failure
  * changes nothing in the project, and is shown as a report and in the server's list of work.
  */
 public final class DrainageService extends AbstractService {
-  /** The server's own name for plain text beside a revision. */
-  static final String REPORT_SCHEMA = "UNSTRUCTURED_UTF8_TEXT_1_0";
-
   @Override
   public void addRequiredRights(ServiceDescriptor descriptor) {
     descriptor.setWriteRevision(true);
-    descriptor.setWriteExtendedData(REPORT_SCHEMA);
+    descriptor.setWriteExtendedData(Reports.Form.TEXT.schema());
   }
 
   @Override
@@ -47,16 +40,21 @@ public final class DrainageService extends AbstractService {
       throws Exception {
     ServiceInterface server = client.getServiceInterface();
     SRevision came = server.getRevision(revision);
-    if (Comments.isOurs(came.getComment() == null ? "" : came.getComment())) {
+    if (Comments.isOurs(text(came.getComment()))) {
       return;
     }
     try {
-      String description = server.getService(service).getDescription();
-      work(client, came, Settings.parse(description == null ? "" : description));
-    } catch (RuntimeException e) {
-      report(client, revision, "Underlee could not work", String.valueOf(e.getMessage()));
+      String description = text(server.getService(service).getDescription());
+      work(client, came, Settings.parse(description));
+    } catch (Exception e) {
+      new Reports(server, revision)
+          .add(Reports.Form.TEXT, "Underlee could not work", String.valueOf(e.getMessage()));
       throw e;
     }
+  }
+
+  private static String text(String given) {
+    return Optional.ofNullable(given).orElse("");
   }
 
   private static void work(BimServerClientInterface client, SRevision came, Settings settings)
@@ -68,11 +66,19 @@ public final class DrainageService extends AbstractService {
             settings.scope(),
             settings.kit(),
             settings.storm());
-    String text =
-        DesignText.write(design, UnitSystem.METRIC) + "\n" + TakeoffCsv.write(design.takeoff());
-    report(client, came.getOid(), "Underlee: drainage", text);
-    if (!settings.report() && !design.layout().parts().isEmpty()) {
+    boolean something = !design.layout().parts().isEmpty();
+    report(new Reports(client.getServiceInterface(), came.getOid()), design, something);
+    if (!settings.report() && something) {
       checkIn(client, project, came, design);
+    }
+  }
+
+  private static void report(Reports beside, Design design, boolean something) throws Exception {
+    beside.add(Reports.Form.TEXT, "Underlee: drainage", Told.text(design));
+    if (something) {
+      String bill = TakeoffCsv.write(design.takeoff());
+      beside.add(Reports.Form.TABLE, "Underlee: what to buy and cut", bill);
+      beside.add(Reports.Form.ISSUES, "Underlee: what is in the way", Told.issues(design));
     }
   }
 
@@ -107,22 +113,5 @@ public final class DrainageService extends AbstractService {
     } finally {
       Files.delete(file);
     }
-  }
-
-  private static void report(
-      BimServerClientInterface client, long revision, String title, String text) throws Exception {
-    ServiceInterface server = client.getServiceInterface();
-    byte[] data = text.getBytes(StandardCharsets.UTF_8);
-    SFile file = new SFile();
-    file.setFilename("underlee.txt");
-    file.setMime("text/plain");
-    file.setData(data);
-    file.setSize(data.length);
-    SExtendedData beside = new SExtendedData();
-    beside.setTitle(title);
-    beside.setSize(data.length);
-    beside.setSchemaId(server.getExtendedDataSchemaByName(REPORT_SCHEMA).getOid());
-    beside.setFileId(server.uploadFile(file));
-    server.addExtendedDataToRevision(revision, beside);
   }
 }

@@ -9,55 +9,64 @@ import java.util.List;
 import java.util.concurrent.TimeUnit;
 
 /**
- * A folder below {@code target} where npm packages that are witnesses of ours are installed, by
- * their lock file; the npm registry is needed the first time.
- *
- * @param from the folder of this module that has the package file, its lock and the script
- * @param name of the folder below {@code target}
+ * A folder of {@code src/test} with a script for Node.js and the packages that it is pinned to,
+ * installed once below {@code target}; needs the npm registry then.
  */
-public record NodeHome(String from, String name, String script) {
+public final class NodeScripts {
   public static final String SKIPPED = "skipped: Node.js is not on the path";
 
-  /** All public models take about one minute of a processor; this is for a busy machine. */
+  /** All public models take web-ifc about one minute of a processor; this is for a busy machine. */
   private static final int MINUTES = 20;
 
+  private final Path home;
+
+  private NodeScripts(Path home) {
+    this.home = home;
+  }
+
   /** Whether {@code node} and {@code npm} can be started. */
-  public static boolean isAvailable() {
+  public static boolean available() {
     return starts("node") && starts("npm");
   }
 
-  /** The folder, with what the lock file says in it. */
-  public Path installed() throws IOException, InterruptedException {
+  /**
+   * Installs what a folder's scripts need, unless that was done.
+   *
+   * @param folder below {@code samples/src/test}
+   */
+  public static NodeScripts in(String folder) throws IOException, InterruptedException {
     Path module = Path.of(System.getProperty("underlee.root", "..")).resolve("samples");
-    Path home = module.resolve("target").resolve(name);
-    Files.createDirectories(home);
+    Path home = Files.createDirectories(module.resolve("target").resolve(folder));
     boolean changed = !Files.isDirectory(home.resolve("node_modules"));
-    for (String file : List.of("package.json", "package-lock.json", script)) {
-      Path source = module.resolve(from).resolve(file);
-      Path to = home.resolve(file);
+    for (Path from : scripts(module.resolve("src/test").resolve(folder))) {
+      Path to = home.resolve(from.getFileName());
       changed |=
-          file.startsWith("package") && (!Files.exists(to) || Files.mismatch(source, to) >= 0);
-      Files.copy(source, to, StandardCopyOption.REPLACE_EXISTING);
+          from.toString().endsWith(".json") && (!Files.exists(to) || Files.mismatch(from, to) >= 0);
+      Files.copy(from, to, StandardCopyOption.REPLACE_EXISTING);
     }
+    NodeScripts scripts = new NodeScripts(home);
     if (changed) {
-      run(
-          home,
-          List.of("npm", "ci", "--ignore-scripts", "--no-audit", "--no-fund"),
-          home.resolve("package.json"));
+      scripts.run(List.of("npm", "ci", "--no-audit", "--no-fund"), "");
     }
-    return home;
+    return scripts;
   }
 
-  /** What a program prints. */
-  public static String run(Path home, List<String> command, Path input)
-      throws IOException, InterruptedException {
+  private static List<Path> scripts(Path folder) throws IOException {
+    try (var files = Files.list(folder)) {
+      return files.filter(Files::isRegularFile).sorted().toList();
+    }
+  }
+
+  /** What a command prints for an input. */
+  public String run(List<String> command, String input) throws IOException, InterruptedException {
+    Path in = Files.writeString(Files.createTempFile(home, "in", ".txt"), input);
     Path out = Files.createTempFile(home, "out", ".txt");
     Path err = Files.createTempFile(home, "err", ".txt");
     try {
       Process process =
           new ProcessBuilder(command)
               .directory(home.toFile())
-              .redirectInput(input.toFile())
+              .redirectInput(in.toFile())
               .redirectOutput(out.toFile())
               .redirectError(err.toFile())
               .start();
@@ -71,6 +80,7 @@ public record NodeHome(String from, String name, String script) {
       }
       return Files.readString(out, StandardCharsets.UTF_8);
     } finally {
+      Files.delete(in);
       Files.delete(out);
       Files.delete(err);
     }
