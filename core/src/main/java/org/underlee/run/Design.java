@@ -12,6 +12,7 @@ import org.underlee.finding.Place;
 import org.underlee.layout.Layout;
 import org.underlee.layout.Part;
 import org.underlee.takeoff.Takeoff;
+import org.underlee.writeback.Provenance;
 import org.underlee.writeback.WriteBack;
 
 /**
@@ -24,7 +25,12 @@ public record Design(
     Answer checks,
     Takeoff takeoff,
     DrainProof proof,
+    Provenance provenance,
     WriteBack.Written written) {
+  Design with(WriteBack.Written other) {
+    return new Design(survey, layout, checks, takeoff, proof, provenance, other);
+  }
+
   public List<Finding> findings() {
     List<Finding> all = new ArrayList<>(survey.findings());
     all.addAll(layout.findings());

@@ -50,6 +50,11 @@ final class BlockWriter {
     declare(types, new BillWriter(draft, definitions, parts).write(bill, order));
   }
 
+  /** What is in the way of parts that have been written. */
+  void write(List<Interference> interferences) {
+    new InterferenceWriter(draft).write(interferences, parts);
+  }
+
   /** The lines of the new instances. */
   List<String> lines() {
     return draft.out().lines();

@@ -61,13 +61,24 @@ public final class WriteBack {
    */
   public static Written drained(
       IfcModel model, Layout layout, List<BillLine> bill, Provenance provenance) {
-    return drained(
-        model, layout, bill, new Order(List.of(), List.of(), Optional.empty()), provenance);
+    Order order = new Order(List.of(), List.of(), Optional.empty());
+    return drained(model, layout, bill, order, provenance, List.of());
   }
 
-  /** As above, with what is ordered and what that costs where there are prices. */
+  /**
+   * As above, with what is ordered and what that costs where there are prices, and with what is in
+   * the assembly's way.
+   *
+   * @param interferences with elements of this model; a file cannot point into another
+   * @throws InputException in IFC2X3, which has no such relationship
+   */
   public static Written drained(
-      IfcModel model, Layout layout, List<BillLine> bill, Order order, Provenance provenance) {
+      IfcModel model,
+      Layout layout,
+      List<BillLine> bill,
+      Order order,
+      Provenance provenance,
+      List<Interference> interferences) {
     StepFile file = model.step();
     if (Strip.mayHold(file) && Markers.find(file.bytes()).isPresent()) {
       throw new IllegalArgumentException(
@@ -78,6 +89,7 @@ public final class WriteBack {
     }
     BlockWriter block = new BlockWriter(new HostReader(model).read(), provenance);
     block.write(layout, bill, order);
+    block.write(interferences);
     requireNew(file, block.allGlobalIds());
     List<String> lines = block.lines();
     byte[] bytes =

@@ -42,7 +42,7 @@ class OutputsFollowTheSchemaTest {
 
   private static final Map<Mix.Schema, Schema> SCHEMAS = new EnumMap<>(Mix.Schema.class);
 
-  private static Schema schema(Mix.Schema of) {
+  static Schema schema(Mix.Schema of) {
     return SCHEMAS.computeIfAbsent(of, OutputsFollowTheSchemaTest::read);
   }
 
