@@ -278,6 +278,17 @@ public final class DeckRun {
     return Coordination.of(opened(file), checked, kit, before);
   }
 
+  /**
+   * As {@link #coordinate(Path, Checked, Kit, IssueRegister)}, of a design that no file holds yet.
+   */
+  public static Coordination coordinate(Design design, IssueRegister before) {
+    SurveyRequest request = design.survey().request();
+    StepFile written =
+        StepFile.of(design.written().bytes(), design.survey().source().file(), request.limits());
+    Checked checked = check(written, request, Optional.empty());
+    return Coordination.of(written, checked, design.layout().kit(), before);
+  }
+
   /** Most of a building is nowhere near a deck and need not be measured. */
   private static ModelPart nearFraming(IfcModel model, Told told) {
     return model.near(
