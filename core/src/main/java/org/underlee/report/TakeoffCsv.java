@@ -50,7 +50,7 @@ public final class TakeoffCsv {
 
   /** The table with what is in each place, and the GlobalIds of what is counted. */
   public static String write(Design design) {
-    Map<String, String> globalIds = design.written().globalIds();
+    Map<String, String> globalIds = design.globalIds();
     return table(
         Stream.concat(
             rows(design.takeoff(), globalIds),

@@ -22,7 +22,7 @@ public final class TakeoffJson {
     ObjectNode root = Json.report("takeoff", design.survey().source());
     Takeoff takeoff = design.takeoff();
     ArrayNode lines = root.putArray("lines");
-    Map<String, String> ids = design.written().globalIds();
+    Map<String, String> ids = design.globalIds();
     takeoff.lines().forEach(l -> line(lines.addObject(), l, takeoff, ids));
     ArrayNode cuts = root.putArray("cuts");
     takeoff.cuts().forEach(c -> cut(cuts.addObject(), c));

@@ -94,7 +94,7 @@ public final class TakeoffXlsx {
                           s.item(),
                           Json.rounded(s.quantity(), DECIMALS),
                           s.unit(),
-                          TakeoffCsv.ids(s.parts(), design.written().globalIds()))));
+                          TakeoffCsv.ids(s.parts(), design.globalIds()))));
       sheet(
           book,
           "Parts",
@@ -126,7 +126,7 @@ public final class TakeoffXlsx {
                     .<Object>map(own -> Json.rounded(of.applyAsDouble(own), DECIMALS))
                     .orElse(""))
         .forEach(row::add);
-    row.add(TakeoffCsv.ids(l.parts(), design.written().globalIds()));
+    row.add(TakeoffCsv.ids(l.parts(), design.globalIds()));
     return row;
   }
 

@@ -2,6 +2,7 @@ package org.underlee.run;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.underlee.check.Answer;
 import org.underlee.drainage.DrainProof;
@@ -37,6 +38,11 @@ public record Design(
     all.addAll(checks.findings());
     all.addAll(DrainageFindings.of(proof, part -> Place.NOWHERE));
     return Findings.grouped(all);
+  }
+
+  /** The GlobalIds that parts have in the model, by the part's id. */
+  public Map<String, String> globalIds() {
+    return written.globalIds();
   }
 
   /** The GlobalId that a part has in the model. */
