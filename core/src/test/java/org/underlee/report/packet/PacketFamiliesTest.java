@@ -16,10 +16,12 @@ import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.text.PDFTextStripper;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
+import org.underlee.kit.Family;
 import org.underlee.kit.Kit;
 import org.underlee.kit.KitReader;
 import org.underlee.kit.SheetValue;
 import org.underlee.layout.Scope;
+import org.underlee.layout.Wishes;
 import org.underlee.report.DesignJson;
 import org.underlee.report.TakeoffJson;
 import org.underlee.report.packet.pdf.PdfWriter;
@@ -34,6 +36,9 @@ class PacketFamiliesTest {
   private static final List<String> KITS = List.of("membrane-drape", "ribbed-sheet");
   private static final double MM = 1000;
 
+  /** The run ends this little before the beam at most, for a gap or for posts, millimetres. */
+  private static final double GAP = 40;
+
   private static List<Design> designs;
 
   @BeforeAll
@@ -42,8 +47,14 @@ class PacketFamiliesTest {
   }
 
   private static Design design(Kit kit) {
+    // Troughs are hung from bare joists, and need bays without blocking up to the joist tops.
+    boolean drape = kit.family() == Family.DRAPE;
+    String sample = drape ? "harbour-balcony" : "pine-deck";
+    Scope bare = Scope.OUTSIDE.with(Wishes.NONE.withBoardsOff());
     return DeckRun.design(
-        DeckRun.survey(ROOT.resolve("samples/pine-deck/pine-deck.ifc")), Scope.OUTSIDE, kit);
+        DeckRun.survey(ROOT.resolve("samples/" + sample + "/" + sample + ".ifc")),
+        drape ? bare : Scope.OUTSIDE,
+        kit);
   }
 
   /**
@@ -67,7 +78,7 @@ class PacketFamiliesTest {
       double fall = field.get("fall").asDouble();
       Job job = new Job(design, new Writing(UnitSystem.METRIC, "en"));
       List<SeatMarks.Row> rows = SeatMarks.of(job.places().get(0));
-      assertThat(rows).hasSizeGreaterThan(10);
+      assertThat(rows).hasSizeGreaterThan(5);
       for (SeatMarks.Row row : rows) {
         assertThat(row.marks()).hasSizeGreaterThan(1);
         for (SeatMarks.Mark mark : row.marks()) {
@@ -76,7 +87,7 @@ class PacketFamiliesTest {
           assertThat(MM * mark.height()).as(where).isCloseTo(seat, within(0.05));
           assertThat(MM * (mark.fromHouse() + mark.fromBeam()))
               .as(where)
-              .isCloseTo(field.get("runMm").asDouble(), within(0.05));
+              .isBetween(field.get("runMm").asDouble() - 0.05, field.get("runMm").asDouble() + GAP);
         }
       }
     }
@@ -121,7 +132,13 @@ class PacketFamiliesTest {
           table.rows().stream()
               .mapToDouble(r -> Double.parseDouble(r.get(1).replaceAll("[^0-9.]", "")))
               .sum();
-      double proof = design.proof().area() * design.proof().dryFraction();
+      List<String> served = design.layout().fields().get(0).bays();
+      double proof =
+          design.proof().outlets().stream()
+              .flatMap(o -> o.bays().entrySet().stream())
+              .filter(e -> served.contains(e.getKey()))
+              .mapToDouble(Map.Entry::getValue)
+              .sum();
       assertThat(drained).isCloseTo(proof, within(0.01 * table.rows().size()));
     }
   }
