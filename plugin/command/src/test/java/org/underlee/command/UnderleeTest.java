@@ -209,8 +209,9 @@ class UnderleeTest {
   /** As check says it of the same model; the file of issues is the same too. */
   @Test
   void aDesignSaysWhatIsStillInItsWay() throws Exception {
-    Path deck = SAMPLES.resolve("pine-deck/pine-deck.ifc");
-    Path services = SAMPLES.resolve("pine-deck/services.ifc");
+    // The water pipe lower than it is drawn: where it is, no pan can be hung.
+    String drawn = Files.readString(SAMPLES.resolve("pine-deck/services.ifc"));
+    Path services = file("services.ifc", drawn.replace("2352.0400", "2252.0400"));
     Path out = folder.resolve("around.ifc");
     Path own = folder.resolve("design-issues.json");
     Path checks = folder.resolve("check-issues.json");
