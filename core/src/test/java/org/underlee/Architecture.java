@@ -60,7 +60,7 @@ final class Architecture {
             "units",
             "finding"));
     MAY_USE.put("clash", List.of("layout", "bay", "kit", "framing", "geom", "units", "finding"));
-    MAY_USE.put("takeoff", List.of("layout", "drainage", "kit", "units"));
+    MAY_USE.put("takeoff", List.of("layout", "framing", "drainage", "kit", "finding", "units"));
     MAY_USE.put(
         "writeback",
         List.of(

@@ -17,7 +17,6 @@ import org.underlee.finding.Rule;
 import org.underlee.framing.BuildingElement;
 import org.underlee.framing.Field;
 import org.underlee.geom.Box;
-import org.underlee.geom.Mesh;
 import org.underlee.geom.Transform;
 import org.underlee.kit.Kit;
 import org.underlee.layout.FieldLayout;
@@ -97,12 +96,7 @@ public record Assembled(
   }
 
   public Box boxOf(BuildingElement element) {
-    Mesh mesh = element.shape();
-    Box box = Box.EMPTY;
-    for (int i = 0; i < mesh.vertexCount(); i++) {
-      box = box.with(frame().toLocal(mesh.vertex(i)));
-    }
-    return box;
+    return field().boxOf(element);
   }
 
   Place place() {

@@ -54,7 +54,7 @@ public final class Capacity implements Check {
   @Override
   public Answer of(CheckInput input) {
     Storm storm = input.storm();
-    GutterInRain rain = new GutterInRain(storm, input.data());
+    GutterInRain rain = new GutterInRain(storm, input.data(), input.elements());
     List<Finding> found = new ArrayList<>();
     for (Assembled f : input.fields()) {
       List<Rating> ratings = ratings(f, input, rain);
@@ -72,7 +72,8 @@ public final class Capacity implements Check {
                     + Quantity.of(Kind.RAIN, storm.intensity()).in(UnitSystem.IMPERIAL)
                     + " ("
                     + storm.name()
-                    + "), and for no wall or roof that sheds onto the deck.",
+                    + "), with half the area of the walls beside the deck, and for no roof that sheds"
+                    + " onto it.",
                 "your local code; NOAA Atlas 14")));
   }
 
@@ -91,7 +92,10 @@ public final class Capacity implements Check {
                   ? Stream.of()
                   : rain
                       .ratings(
-                          f.kit(), stretch, middle(o), shares(f, input, o.part().id(), stretch))
+                          f.kit(),
+                          stretch,
+                          middle(o),
+                          shares(f, input, rain, o.part().id(), stretch))
                       .stream();
             })
         .toList();
@@ -103,7 +107,7 @@ public final class Capacity implements Check {
 
   /** What reaches the outlet from each bay by the proof, or where there is none, by the plan. */
   private static List<GutterCapacity.Share> shares(
-      Assembled f, CheckInput input, String outlet, Interval stretch) {
+      Assembled f, CheckInput input, GutterInRain rain, String outlet, Interval stretch) {
     Optional<OutletShare> proved =
         input.proved().stream().filter(s -> s.outlet().equals(outlet)).findFirst();
     List<GutterCapacity.Share> shares = new ArrayList<>();
@@ -116,7 +120,8 @@ public final class Capacity implements Check {
             proved
                 .map(p -> p.bays().getOrDefault(bay.id(), 0.0))
                 .orElse(area(f, bay) * own.length() / whole.length());
-        shares.add(new GutterCapacity.Share(own, area));
+        double above = rain.fromAbove(f.field(), whole) * own.length() / whole.length();
+        shares.add(new GutterCapacity.Share(own, area + above));
       }
     }
     return shares;

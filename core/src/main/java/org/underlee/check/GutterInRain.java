@@ -17,6 +17,8 @@ import org.underlee.drainage.flow.Rater;
 import org.underlee.drainage.flow.Rating;
 import org.underlee.drainage.flow.Storm;
 import org.underlee.drainage.flow.Trough;
+import org.underlee.framing.BuildingElement;
+import org.underlee.framing.Field;
 import org.underlee.geom.Interval;
 import org.underlee.kit.Items;
 import org.underlee.kit.Kit;
@@ -33,12 +35,22 @@ public final class GutterInRain implements GutterCapacity {
   private final Storm storm;
   private final ProofData data;
   private final Rater rater;
+  private final WallsAbove walls;
 
-  public GutterInRain(Storm storm, ProofData data) {
+  /**
+   * @param near what stands near the framing, walls among it
+   */
+  public GutterInRain(Storm storm, ProofData data, List<BuildingElement> near) {
     this.storm = storm;
+    this.walls = WallsAbove.among(near, data.get(ProofData.Key.WALL_SHARE));
     this.data = data;
     this.rater =
         new Rater(CapacityData.builtIn(), data.get(ProofData.Key.FREEBOARD_MM) * Lengths.MM);
+  }
+
+  @Override
+  public double fromAbove(Field field, Interval across) {
+    return walls.area(field, across);
   }
 
   @Override

@@ -6,7 +6,7 @@ import java.util.Locale;
 public enum Cause {
   /** A part fills the same space as another thing. */
   INTERSECT("runs into"),
-  /** A part reaches into the room that a door needs to swing. */
+  /** A part reaches into the room that a door or a window needs to swing. */
   SWING("reaches into the swing of"),
   /** A part hangs lower over a stair than a head needs. */
   HEADROOM("hangs low over"),

@@ -1,8 +1,10 @@
 package org.underlee.drainage;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 
 /** Which columns lie side by side. */
 final class Neighbours {
@@ -12,18 +14,26 @@ final class Neighbours {
   private final List<Column> columns;
   private final List<int[]> slabs;
 
+  /** Sides that were asked for so far, by column. */
+  private final List<@Nullable List<Side>> known;
+
   Neighbours(PlanSweep plan) {
     this.columns = plan.columns();
     this.slabs = plan.slabs();
+    this.known = new ArrayList<>(Collections.nCopies(columns.size(), null));
   }
 
-  /** All four sides; the number is the column's own. */
+  /** All four sides; the number is the column's own. Every layer of a column asks for them. */
   List<Side> sides(int number) {
-    List<Side> sides = new ArrayList<>(6);
-    sides.add(along(number, -1));
-    sides.add(along(number, 1));
-    across(number, -1, sides);
-    across(number, 1, sides);
+    List<Side> sides = known.get(number);
+    if (sides == null) {
+      sides = new ArrayList<>(6);
+      sides.add(along(number, -1));
+      sides.add(along(number, 1));
+      across(number, -1, sides);
+      across(number, 1, sides);
+      known.set(number, sides);
+    }
     return sides;
   }
 
@@ -115,15 +125,31 @@ final class Neighbours {
     if (low == slabs.size() || columns.get(slabs.get(low)[0]).left() > u) {
       return -1;
     }
-    for (int i = slabs.get(low)[0]; i < slabs.get(low)[1]; i++) {
-      Column c = columns.get(i);
-      double share = (u - c.left()) / c.width();
-      double from = c.lowLeft() + share * (c.lowRight() - c.lowLeft());
-      double to = c.highLeft() + share * (c.highRight() - c.highLeft());
-      if (v >= from && v <= to) {
-        return i;
+    int[] slab = slabs.get(low);
+    int found = firstUpTo(slab, u, v);
+    return found < slab[1] && edge(columns.get(found), u, false) <= v ? found : -1;
+  }
+
+  /** The first column of a slab whose far edge is not before v; they lie one after the other. */
+  private int firstUpTo(int[] slab, double u, double v) {
+    int low = slab[0];
+    int high = slab[1];
+    while (low < high) {
+      int middle = (low + high) / 2;
+      if (edge(columns.get(middle), u, true) >= v) {
+        high = middle;
+      } else {
+        low = middle + 1;
       }
     }
-    return -1;
+    return low;
+  }
+
+  /** Where one of its two edges across the fall lies at u. */
+  private static double edge(Column c, double u, boolean far) {
+    double share = (u - c.left()) / c.width();
+    return far
+        ? c.highLeft() + share * (c.highRight() - c.highLeft())
+        : c.lowLeft() + share * (c.lowRight() - c.lowLeft());
   }
 }

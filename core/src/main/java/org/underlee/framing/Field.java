@@ -89,6 +89,15 @@ public record Field(
     return frame.origin().z() + tops[tops.length / 2];
   }
 
+  /** The box around an element in the frame of the field. */
+  public Box boxOf(BuildingElement element) {
+    Box box = Box.EMPTY;
+    for (int i = 0; i < element.shape().vertexCount(); i++) {
+      box = box.with(frame.toLocal(element.shape().vertex(i)));
+    }
+    return box;
+  }
+
   /** What the lines span across the fall. */
   public Interval across() {
     double from = Double.POSITIVE_INFINITY;

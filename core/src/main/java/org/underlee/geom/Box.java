@@ -17,12 +17,27 @@ public record Box(Vec3 min, Vec3 max) {
     return all;
   }
 
+  /** Around points, three numbers each. */
+  static Box around(double[] xyz) {
+    double[] low = {INF, INF, INF};
+    double[] high = {-INF, -INF, -INF};
+    for (int i = 0; i < xyz.length; i += 3) {
+      for (int axis = 0; axis < 3; axis++) {
+        low[axis] = Math.min(low[axis], xyz[i + axis]);
+        high[axis] = Math.max(high[axis], xyz[i + axis]);
+      }
+    }
+    return new Box(new Vec3(low[0], low[1], low[2]), new Vec3(high[0], high[1], high[2]));
+  }
+
   public boolean isEmpty() {
     return min.x() > max.x();
   }
 
   public Box with(Vec3 p) {
-    return union(new Box(p, p));
+    return new Box(
+        new Vec3(Math.min(min.x(), p.x()), Math.min(min.y(), p.y()), Math.min(min.z(), p.z())),
+        new Vec3(Math.max(max.x(), p.x()), Math.max(max.y(), p.y()), Math.max(max.z(), p.z())));
   }
 
   public Box union(Box o) {
@@ -62,13 +77,15 @@ public record Box(Vec3 min, Vec3 max) {
 
   /** The box around this one moved by an affine map. */
   public Box moved(Transform map) {
-    Box moved = EMPTY;
-    for (int corner = 0; corner < 8 && !isEmpty(); corner++) {
-      double x = (corner & 1) == 0 ? min.x() : max.x();
-      double y = (corner & 2) == 0 ? min.y() : max.y();
-      double z = (corner & 4) == 0 ? min.z() : max.z();
-      moved = moved.with(map.apply(new Vec3(x, y, z)));
+    if (isEmpty()) {
+      return EMPTY;
     }
-    return moved;
+    double[] corners = new double[3 * 8];
+    for (int corner = 0; corner < 8; corner++) {
+      corners[3 * corner] = (corner & 1) == 0 ? min.x() : max.x();
+      corners[3 * corner + 1] = (corner & 2) == 0 ? min.y() : max.y();
+      corners[3 * corner + 2] = (corner & 4) == 0 ? min.z() : max.z();
+    }
+    return around(map.applyAll(corners));
   }
 }

@@ -98,27 +98,28 @@ public final class Mesh {
 
   /** Square to the triangle, twice its area long. */
   public Vec3 areaNormal(int triangle) {
-    Vec3 a = point(triangle, 0);
-    return point(triangle, 1).minus(a).cross(point(triangle, 2).minus(a));
+    int a = 3 * corners[3 * triangle];
+    return cross(3 * corners[3 * triangle + 1], 3 * corners[3 * triangle + 2], a);
+  }
+
+  /** Of the ways from one vertex to two others; each is where its coordinates begin. */
+  private Vec3 cross(int b, int c, int from) {
+    double ux = xyz[b] - xyz[from];
+    double uy = xyz[b + 1] - xyz[from + 1];
+    double uz = xyz[b + 2] - xyz[from + 2];
+    double vx = xyz[c] - xyz[from];
+    double vy = xyz[c + 1] - xyz[from + 1];
+    double vz = xyz[c + 2] - xyz[from + 2];
+    return new Vec3(uy * vz - uz * vy, uz * vx - ux * vz, ux * vy - uy * vx);
   }
 
   public Box bounds() {
     Box known = bounds;
     if (known == null) {
-      known = measuredBounds();
+      known = Box.around(xyz);
       bounds = known;
     }
     return known;
-  }
-
-  private Box measuredBounds() {
-    double[] min = {Double.POSITIVE_INFINITY, Double.POSITIVE_INFINITY, Double.POSITIVE_INFINITY};
-    double[] max = {Double.NEGATIVE_INFINITY, Double.NEGATIVE_INFINITY, Double.NEGATIVE_INFINITY};
-    for (int i = 0; i < xyz.length; i++) {
-      min[i % 3] = Math.min(min[i % 3], xyz[i]);
-      max[i % 3] = Math.max(max[i % 3], xyz[i]);
-    }
-    return new Box(new Vec3(min[0], min[1], min[2]), new Vec3(max[0], max[1], max[2]));
   }
 
   /** As {@link BarMeasure} finds it. */
@@ -138,24 +139,21 @@ public final class Mesh {
     if (isEmpty()) {
       return 0;
     }
-    Vec3 o = vertex(0);
     double six = 0;
-    for (int t = 0; t < triangleCount(); t++) {
-      six += point(t, 0).minus(o).dot(point(t, 1).minus(o).cross(point(t, 2).minus(o)));
+    for (int t = 0; t < corners.length; t += 3) {
+      int a = 3 * corners[t];
+      Vec3 square = cross(3 * corners[t + 1], 3 * corners[t + 2], 0);
+      six +=
+          (xyz[a] - xyz[0]) * square.x()
+              + (xyz[a + 1] - xyz[1]) * square.y()
+              + (xyz[a + 2] - xyz[2]) * square.z();
     }
     return six / 6;
   }
 
   /** The mesh moved by an affine map; faces are turned over when the map mirrors. */
   public Mesh transformed(Transform map) {
-    double[] moved = new double[xyz.length];
-    for (int i = 0; i < vertexCount(); i++) {
-      Vec3 p = map.apply(vertex(i));
-      moved[3 * i] = p.x();
-      moved[3 * i + 1] = p.y();
-      moved[3 * i + 2] = p.z();
-    }
-    return new Mesh(moved, map.determinant() < 0 ? turned() : corners);
+    return new Mesh(map.applyAll(xyz), map.determinant() < 0 ? turned() : corners);
   }
 
   private int[] turned() {

@@ -174,10 +174,10 @@ final class Bodies {
   private static Optional<StepInstance> choose(StepInstance shape) {
     List<StepInstance> all = shape.followAll(2);
     for (String identifier : PREFERRED) {
-      Optional<StepInstance> found =
-          all.stream().filter(r -> upper(r, 1).equals(identifier)).findFirst();
-      if (found.isPresent()) {
-        return found;
+      for (StepInstance one : all) {
+        if (upper(one, 1).equals(identifier)) {
+          return Optional.of(one);
+        }
       }
     }
     return all.stream()

@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalLong;
+import java.util.Queue;
+import java.util.concurrent.ConcurrentLinkedQueue;
 import java.util.function.BiPredicate;
 import java.util.function.Predicate;
 import java.util.function.Supplier;
@@ -35,6 +37,10 @@ final class Elements {
   private final Relations relations;
   private final SpatialTree tree;
   private final Supplier<Bodies> bodies;
+
+  /** Readers that no worker uses now: they remember what several elements share. */
+  private final Queue<Bodies> idle = new ConcurrentLinkedQueue<>();
+
   private final ElementTable table = new ElementTable();
 
   /** What became of one element; nothing at all when it has no body or is not wanted. */
@@ -62,10 +68,7 @@ final class Elements {
 
   /** Instances that are elements of the classes asked for, in file order. */
   int[] indices(Predicate<String> ofClass) {
-    return IntStream.range(0, step.count())
-        .filter(i -> table.isElement(step.keyword(i)))
-        .filter(i -> ofClass.test(table.spelling(step.keyword(i))))
-        .toArray();
+    return step.ofKeywords(k -> table.isElement(k) && ofClass.test(table.spelling(k)));
   }
 
   /**
@@ -116,11 +119,12 @@ final class Elements {
   }
 
   private List<Read> read(int[] indices, int from, BiPredicate<String, Box> wanted) {
-    Bodies own = bodies.get();
+    Bodies own = Optional.ofNullable(idle.poll()).orElseGet(bodies);
     List<Read> read = new ArrayList<>();
     for (int i = from; i < Math.min(indices.length, from + AT_ONCE); i++) {
       read(indices[i], own, wanted).ifPresent(read::add);
     }
+    idle.add(own);
     return read;
   }
 

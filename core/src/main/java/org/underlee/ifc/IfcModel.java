@@ -35,6 +35,9 @@ import org.underlee.step.StepInstance;
  * between threads.
  */
 public final class IfcModel implements ElementSource {
+  /** Attribute of IfcTypeObject. */
+  private static final int TYPE_SETS = 5;
+
   private final StepFile step;
   private final IfcSchema schema;
   private final StepInstance project;
@@ -229,6 +232,20 @@ public final class IfcModel implements ElementSource {
   /** Set name → property name → value as text, the type's included; single values only. */
   public Map<String, Map<String, String>> properties(long elementInstance) {
     return new PropertySets(step, relations).of(elementInstance);
+  }
+
+  /** Its type or style. */
+  public Optional<StepInstance> type(long elementInstance) {
+    OptionalLong type = relations.type(elementInstance);
+    return type.isPresent() ? Optional.of(step.instance(type.getAsLong())) : Optional.empty();
+  }
+
+  /** The sets of properties of an element and then those of its type, of any kind, as written. */
+  public List<StepInstance> definitions(long elementInstance) {
+    List<StepInstance> all = new ArrayList<>();
+    relations.propertySets(elementInstance).forEach(id -> all.add(step.instance(id)));
+    type(elementInstance).ifPresent(t -> all.addAll(t.followAll(TYPE_SETS)));
+    return List.copyOf(all);
   }
 
   /** Material names, layer by layer or part by part where there are several. */

@@ -14,6 +14,7 @@ import org.underlee.ifc.shape.GridPoints;
 import org.underlee.ifc.shape.Unreadable;
 import org.underlee.step.StepFile;
 import org.underlee.step.StepInstance;
+import org.underlee.step.StepValue;
 
 /**
  * Object placements in the world: rigid frames in metres. Local placements and placements on grids,
@@ -22,6 +23,8 @@ import org.underlee.step.StepInstance;
  * viewers do.
  */
 final class Placements {
+  private static final String LOCAL = "IFCLOCALPLACEMENT";
+
   private final StepFile step;
   private final double metresPerUnit;
   private final Map<Long, Transform> known = new HashMap<>();
@@ -50,6 +53,13 @@ final class Placements {
         throw cycle(at, chain);
       }
       inwards.push(at);
+      Transform outerFrame =
+          at.value(0) instanceof StepValue.Reference r ? known.get(r.id()) : null;
+      if (outerFrame != null && at.keyword().equals(LOCAL)) {
+        // Most elements stand in a storey that is known: it need not be decoded again.
+        frame = outerFrame;
+        break;
+      }
       Optional<StepInstance> outer = outer(at);
       if (outer.isEmpty()) {
         break;
@@ -58,7 +68,10 @@ final class Placements {
     }
     for (StepInstance placement : inwards) {
       frame = frame.after(relative(placement));
-      known.put(placement.id(), frame);
+      if (placement.id() != id) {
+        // What something stands in is asked for again and again; its own place is not.
+        known.put(placement.id(), frame);
+      }
     }
     return frame;
   }
@@ -66,7 +79,7 @@ final class Placements {
   /** What a placement is relative to: another, or for one on a grid, the grid's own. */
   private Optional<StepInstance> outer(StepInstance placement) {
     return switch (placement.keyword()) {
-      case "IFCLOCALPLACEMENT" -> placement.optionalFollow(0);
+      case LOCAL -> placement.optionalFollow(0);
       case "IFCGRIDPLACEMENT" -> grid(placement).optionalFollow(5);
       default -> throw Unreadable.unsupported(placement, " as the placement of an object");
     };

@@ -13,6 +13,7 @@ import java.util.List;
  * @param kerf lost at each cut, metres: zero for snips
  * @param material the kit material's id
  * @param thickness of its sheet, metres
+ * @param shop how it is sold and cut
  * @param source where the numbers come from
  */
 public record StockItem(
@@ -23,6 +24,7 @@ public record StockItem(
     double kerf,
     String material,
     double thickness,
+    Shop shop,
     String source) {
   public StockItem {
     stockLengths = stockLengths.stream().sorted().toList();

@@ -1,6 +1,7 @@
 package org.underlee.layout;
 
 import java.util.List;
+import org.underlee.framing.Field;
 import org.underlee.geom.Interval;
 import org.underlee.kit.Kit;
 
@@ -9,6 +10,17 @@ import org.underlee.kit.Kit;
 public interface GutterCapacity {
   /** Where the rain does not decide. */
   GutterCapacity ENOUGH = (kit, stretch, outlet, shares) -> new Use(0, "");
+
+  /**
+   * The area whose rain comes down from above onto a part of a field: of walls, as far as codes
+   * count it.
+   *
+   * @param across in the field's frame
+   * @return m²
+   */
+  default double fromAbove(Field field, Interval across) {
+    return 0;
+  }
 
   /**
    * What drips into a part of a gutter.

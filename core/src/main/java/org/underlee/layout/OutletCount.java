@@ -23,7 +23,7 @@ record OutletCount(List<GutterLine.Outlet> outlets, String why) {
   private record Choice(List<GutterLine.Outlet> outlets, Use use) {}
 
   static OutletCount of(FieldPlan plan, double face, Interval across, GutterCapacity capacity) {
-    List<Share> shares = shares(plan, face);
+    List<Share> shares = shares(plan, face, capacity);
     List<Choice> tried = new ArrayList<>();
     int parts = 1;
     while (tried.isEmpty() || (!carries(last(tried)) && across.length() / parts >= NEAREST)) {
@@ -60,7 +60,7 @@ record OutletCount(List<GutterLine.Outlet> outlets, String why) {
         .orElseThrow();
   }
 
-  private static List<Share> shares(FieldPlan plan, double face) {
+  private static List<Share> shares(FieldPlan plan, double face, GutterCapacity capacity) {
     return plan.served().stream()
         .map(
             r -> {
@@ -68,7 +68,8 @@ record OutletCount(List<GutterLine.Outlet> outlets, String why) {
               double width = r.bay().right().centre(v) - r.bay().left().centre(v);
               Interval across =
                   new Interval(r.bay().left().centre(face), r.bay().right().centre(face));
-              return new Share(across, width * r.run());
+              double above = capacity.fromAbove(plan.bays().field(), across);
+              return new Share(across, width * r.run() + above);
             })
         .toList();
   }

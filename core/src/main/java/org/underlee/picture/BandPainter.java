@@ -1,5 +1,8 @@
 package org.underlee.picture;
 
+import java.util.ArrayList;
+import java.util.List;
+import java.util.concurrent.ConcurrentLinkedQueue;
 import java.util.function.Supplier;
 
 /** Paints a picture band by band: layers of samples the size of a band, brought down to pixels. */
@@ -13,6 +16,9 @@ final class BandPainter {
   private final int[] argb;
   private final int[] ids;
   private final int sampleWidth;
+
+  /** Layers that a band is done with, for the next one: one is larger than a processor's cache. */
+  private final ConcurrentLinkedQueue<Layer> spare = new ConcurrentLinkedQueue<>();
 
   /** Draws what is in a band. */
   interface Content {
@@ -52,18 +58,22 @@ final class BandPainter {
   void paint(int band) {
     int first = band * ROWS;
     int rows = Math.min(ROWS, settings.height() - first);
-    Layer layer = layer(first, rows);
-    content.draw(layer, () -> layer(first, rows));
+    List<Layer> used = new ArrayList<>();
+    Layer layer = layer(first, rows, used);
+    content.draw(layer, () -> layer(first, rows, used));
     pickIds(layer, first, rows);
     layer.forgetDepth();
     overlay.draw(layer);
     shrink(layer, first, rows);
+    spare.addAll(used);
   }
 
-  private Layer layer(int first, int rows) {
+  private Layer layer(int first, int rows, List<Layer> used) {
     int fine = settings.fineness();
-    Layer layer = new Layer(sampleWidth, rows * fine, tie);
+    Layer before = spare.poll();
+    Layer layer = before == null ? new Layer(sampleWidth, ROWS * fine, tie) : before;
     layer.start(first * fine, rows * fine);
+    used.add(layer);
     return layer;
   }
 

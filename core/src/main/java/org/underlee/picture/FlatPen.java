@@ -102,6 +102,8 @@ final class FlatPen {
 
   private void triangle(Vec2 a, Vec2 b, Vec2 c, int rgb) {
     double[] p = {a.x(), a.y(), b.x(), b.y(), c.x(), c.y()};
-    to.add(p, 0, 2, 4, DepthPlane.level(depth), Colours.OPAQUE | rgb, 0);
+    if (to.mayMeet(p, 0, 2, 4)) {
+      to.add(p, 0, 2, 4, DepthPlane.level(depth), Colours.OPAQUE | rgb, 0);
+    }
   }
 }

@@ -131,15 +131,19 @@ final class Frame {
   }
 
   private void placeFace(int f, Vec3 normal, int chunk, NearClip clip) {
-    Shape shape = model.shapes.get(model.faceShape[f]);
     Paint paint = paints[model.faceShape[f]];
-    int colour = Colours.lit(Colours.withAlpha(paint.rgb(), paint.opacity()), Light.on(normal));
     ScreenTriangles to = (paint.isSolid() ? triangles : fadedTriangles).get(chunk);
     int a = 3 * model.corners[3 * f];
     int b = 3 * model.corners[3 * f + 1];
     int c = 3 * model.corners[3 * f + 2];
+    boolean whole = isInFront(a) && isInFront(b) && isInFront(c);
+    if (whole && !to.mayMeet(screen, a, b, c)) {
+      return;
+    }
+    Shape shape = model.shapes.get(model.faceShape[f]);
+    int colour = Colours.lit(Colours.withAlpha(paint.rgb(), paint.opacity()), Light.on(normal));
     boolean flat = Math.abs(facing[f]) > GRAZING;
-    if (isInFront(a) && isInFront(b) && isInFront(c)) {
+    if (whole) {
       DepthPlane plane =
           flat ? projection.plane(normal, view, a) : DepthPlane.through(screen, a, b, c);
       to.add(screen, a, b, c, plane, colour, shape.id());
@@ -148,6 +152,9 @@ final class Frame {
     int corners = clip.triangle(view, a, b, c);
     double[] cut = clip.screen();
     for (int i = 1; i + 1 < corners; i++) {
+      if (!to.mayMeet(cut, 0, 3 * i, 3 * i + 3)) {
+        continue;
+      }
       DepthPlane plane =
           flat ? projection.plane(normal, view, a) : DepthPlane.through(cut, 0, 3 * i, 3 * i + 3);
       to.add(cut, 0, 3 * i, 3 * i + 3, plane, colour, shape.id());

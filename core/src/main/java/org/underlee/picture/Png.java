@@ -27,7 +27,7 @@ public final class Png {
     try (DataOutputStream out = new DataOutputStream(bytes)) {
       out.write(SIGNATURE);
       chunk(out, "IHDR", header(image));
-      chunk(out, "IDAT", pixels(image));
+      chunk(out, "IDAT", rows(image));
       chunk(out, "IEND", new byte[0]);
     } catch (IOException e) {
       throw new UncheckedIOException("writing to memory", e);
@@ -44,7 +44,11 @@ public final class Png {
     return bytes.toByteArray();
   }
 
-  private static byte[] pixels(Image image) throws IOException {
+  /**
+   * The picture's rows, red, green and blue of 8 bits, each row behind the number of its filter;
+   * all of it deflated. What stands in a PNG's {@code IDAT}, and as it is in a PDF.
+   */
+  public static byte[] rows(Image image) throws IOException {
     Deflater deflater = new Deflater(Deflater.BEST_COMPRESSION);
     ByteArrayOutputStream bytes = new ByteArrayOutputStream();
     try (DeflaterOutputStream out = new DeflaterOutputStream(bytes, deflater)) {

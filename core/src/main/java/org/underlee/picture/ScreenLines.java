@@ -10,6 +10,8 @@ final class ScreenLines {
   private final int height;
   private final double thickness;
   private int size;
+  private int top = Integer.MAX_VALUE;
+  private int bottom = -1;
   private double[] fields = new double[0];
   private int[] argb = new int[0];
   private int[] ids = new int[0];
@@ -50,6 +52,8 @@ final class ScreenLines {
     ids[size] = id;
     firstRow[size] = from;
     lastRow[size] = to;
+    top = Math.min(top, from);
+    bottom = Math.max(bottom, to);
     size++;
   }
 
@@ -70,6 +74,9 @@ final class ScreenLines {
 
   void draw(Layer layer) {
     int end = layer.firstRow() + layer.rows();
+    if (bottom < layer.firstRow() || top >= end) {
+      return;
+    }
     for (int i = 0; i < size; i++) {
       if (lastRow[i] >= layer.firstRow() && firstRow[i] < end) {
         draw(layer, i);

@@ -30,7 +30,20 @@ final class ScreenTriangles {
     this.height = height;
   }
 
-  /** Adds a triangle unless it covers no sample; its corners in {@code p} come in any order. */
+  /**
+   * Whether a triangle can cover a sample. Most of a large model's do not: they are asked here
+   * before anything is worked out for them.
+   */
+  boolean mayMeet(double[] p, int a, int b, int c) {
+    double left = Math.min(p[a], Math.min(p[b], p[c]));
+    double right = Math.max(p[a], Math.max(p[b], p[c]));
+    double upper = Math.min(p[a + 1], Math.min(p[b + 1], p[c + 1]));
+    double lower = Math.max(p[a + 1], Math.max(p[b + 1], p[c + 1]));
+    return Math.max(0, firstCentre(left)) < Math.min(width, firstCentre(right))
+        && Math.max(0, firstCentre(upper)) < Math.min(height, firstCentre(lower));
+  }
+
+  /** Adds a triangle that {@link #mayMeet}; its corners in {@code p} come in any order. */
   void add(double[] p, int a, int b, int c, DepthPlane plane, int colour, int id) {
     int low = a;
     int mid = b;
@@ -52,19 +65,20 @@ final class ScreenTriangles {
     }
     int from = Math.max(0, firstCentre(p[low + 1]));
     int to = Math.min(height, firstCentre(p[high + 1])) - 1;
-    double left = Math.min(p[a], Math.min(p[b], p[c]));
-    double right = Math.max(p[a], Math.max(p[b], p[c]));
-    if (from <= to && firstCentre(left) < Math.min(width, firstCentre(right)) && right > 0) {
-      grow();
-      int o = size * FIELDS;
-      System.arraycopy(p, low, fields, o, 2);
-      System.arraycopy(p, mid, fields, o + 2, 2);
-      System.arraycopy(p, high, fields, o + 4, 2);
-      fields[o + 6] = plane.atOrigin();
-      fields[o + 7] = plane.stepX();
-      fields[o + 8] = plane.stepY();
-      keep(colour, id, from, to);
-    }
+    grow();
+    int o = size * FIELDS;
+    put(p, low, o);
+    put(p, mid, o + 2);
+    put(p, high, o + 4);
+    fields[o + 6] = plane.atOrigin();
+    fields[o + 7] = plane.stepX();
+    fields[o + 8] = plane.stepY();
+    keep(colour, id, from, to);
+  }
+
+  private void put(double[] p, int corner, int at) {
+    fields[at] = p[corner];
+    fields[at + 1] = p[corner + 1];
   }
 
   private void keep(int colour, int id, int from, int to) {

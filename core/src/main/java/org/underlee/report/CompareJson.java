@@ -5,6 +5,7 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import org.underlee.layout.FieldLayout;
 import org.underlee.run.Arrangement;
 import org.underlee.run.Comparison;
+import org.underlee.takeoff.Order;
 
 /** Writes arrangements as JSON, {@code underlee/compare/1}. */
 public final class CompareJson {
@@ -23,6 +24,12 @@ public final class CompareJson {
     return Json.text(root);
   }
 
+  static void cost(ObjectNode node, Order.Cost cost) {
+    node.put("amount", cost.amount());
+    node.put("currency", cost.currency());
+    node.put("articlesWithoutPrice", cost.unpriced());
+  }
+
   private static void arrangement(ObjectNode node, int number, Arrangement a) {
     node.put("number", number);
     node.put("kit", a.kit().id());
@@ -34,6 +41,7 @@ public final class CompareJson {
     a.headroom().ifPresent(h -> node.put("headroomMm", Json.mm(h)));
     node.put("partsCut", a.partsCut());
     node.put("bought", a.bought());
+    a.cost().ifPresent(c -> cost(node.putObject("cost"), c));
     a.dominatedBy().ifPresent(n -> node.put("dominatedBy", n));
     ArrayNode fields = node.putArray("fields");
     for (FieldLayout field : a.fields()) {

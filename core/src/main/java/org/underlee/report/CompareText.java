@@ -51,8 +51,18 @@ public final class CompareText {
             .map(f -> Lengths.format(f.seatHigh(), units))
             .distinct()
             .collect(Collectors.joining(" / "));
+    String cost =
+        a.cost()
+            .map(
+                c ->
+                    "; "
+                        + c.amount().toPlainString()
+                        + " "
+                        + c.currency()
+                        + (c.unpriced() == 0 ? "" : " and " + c.unpriced() + " without a price"))
+            .orElse("");
     String boards = a.boardsOff() ? "; boards off" : "";
-    return seats + boards + a.dominatedBy().map(n -> "; no better than " + n).orElse("");
+    return seats + cost + boards + a.dominatedBy().map(n -> "; no better than " + n).orElse("");
   }
 
   /** The options of {@code design} that give it. */

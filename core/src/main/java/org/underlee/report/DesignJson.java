@@ -2,10 +2,12 @@ package org.underlee.report;
 
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.util.Optional;
 import org.underlee.check.SiteQuestion;
 import org.underlee.layout.Cut;
 import org.underlee.layout.FieldLayout;
 import org.underlee.layout.Part;
+import org.underlee.run.Coordination;
 import org.underlee.run.Design;
 
 /** Writes a design as JSON, {@code underlee/design/1}. */
@@ -15,6 +17,11 @@ public final class DesignJson {
   private DesignJson() {}
 
   public static String write(Design design) {
+    return write(design, Optional.empty());
+  }
+
+  /** With what is in the assembly's way, where that was looked at. */
+  public static String write(Design design, Optional<Coordination> coordination) {
     ObjectNode root = Json.report("design", design.survey().source());
     root.putObject("kit")
         .put("id", design.layout().kit().id())
@@ -26,6 +33,7 @@ public final class DesignJson {
       part(parts.addObject(), part, design);
     }
     DrainJson.write(root, design.proof());
+    coordination.ifPresent(c -> ClashJson.write(root, c));
     Json.notMeasured(root, design.survey().framing().notMeasured());
     Json.findings(root, design.findings());
     ArrayNode checklist = root.putArray("checklist");

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Objects;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
 import org.underlee.drainage.DrainProof;
@@ -86,6 +87,7 @@ public final class DesignText {
     StringBuilder out = new StringBuilder("\nTo buy\n");
     Takeoff takeoff = design.takeoff();
     for (Takeoff.Line line : takeoff.lines()) {
+      onHand(out, takeoff, line, units);
       StockItem item = design.layout().kit().item(line.item());
       if (item.isSoldByLength()) {
         List<String> rows = bought(takeoff, line.item(), units);
@@ -98,16 +100,27 @@ public final class DesignText {
             row(String.format(Locale.ROOT, "%.0f", line.quantity()), line.description(), ""));
       }
     }
+    out.append(OrderText.write(takeoff.order(), units));
     out.append("\nTo cut\n");
     takeoff.cuts().forEach(c -> out.append(cut(c, units)));
     out.append(NotchText.write(design.layout().parts(), units));
     return out.toString();
   }
 
+  private static void onHand(
+      StringBuilder out, Takeoff takeoff, Takeoff.Line line, UnitSystem units) {
+    for (Takeoff.Stock own : takeoff.stock()) {
+      if (own.item().equals(line.item()) && own.onHand()) {
+        String amount = own.pieces() + " x " + Lengths.format(own.stockLength(), units);
+        out.append(row(amount, line.description(), "on hand, not to be bought"));
+      }
+    }
+  }
+
   private static List<String> bought(Takeoff takeoff, String item, UnitSystem units) {
     Map<Double, Integer> lengths = new TreeMap<>();
     takeoff.stock().stream()
-        .filter(s -> s.item().equals(item))
+        .filter(s -> s.item().equals(item) && !s.onHand())
         .forEach(s -> lengths.merge(s.stockLength(), s.pieces(), Integer::sum));
     List<String> rows = new ArrayList<>();
     lengths.forEach((length, n) -> rows.add(n + " x " + Lengths.format(length, units)));
@@ -115,8 +128,9 @@ public final class DesignText {
   }
 
   private static String used(Takeoff takeoff, Takeoff.Line line, UnitSystem units) {
-    double bought = takeoff.bought(line.item());
-    double waste = 100 * (bought - line.quantity()) / bought;
+    Takeoff.Lengths own = Objects.requireNonNull(takeoff.lengths().get(line.item()));
+    double taken = own.bought() + own.onHand();
+    double waste = 100 * (taken - line.quantity()) / taken;
     return Lengths.format(line.quantity(), units)
         + String.format(Locale.ROOT, " used, %.0f %% left over", waste);
   }

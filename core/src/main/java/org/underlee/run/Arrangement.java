@@ -5,6 +5,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import org.underlee.kit.Kit;
 import org.underlee.layout.FieldLayout;
+import org.underlee.takeoff.Order;
 
 /**
  * One way to keep the decks in scope dry, and what it gives and costs.
@@ -17,6 +18,7 @@ import org.underlee.layout.FieldLayout;
  * @param headroom the least below the gutters, metres, where there is a gutter
  * @param partsCut parts with a notch, a hole or a slit
  * @param bought lengths and pieces to buy
+ * @param cost of what is ordered, spares included, where there is a price list
  * @param dominatedBy number of another arrangement that is nowhere worse and somewhere better
  */
 public record Arrangement(
@@ -28,6 +30,7 @@ public record Arrangement(
     OptionalDouble headroom,
     int partsCut,
     int bought,
+    Optional<Order.Cost> cost,
     Optional<Integer> dominatedBy) {
   public Arrangement {
     fields = List.copyOf(fields);
@@ -35,7 +38,7 @@ public record Arrangement(
 
   Arrangement dominatedBy(Optional<Integer> other) {
     return new Arrangement(
-        kit, lowEnd, fields, boardsOff, dryFraction, headroom, partsCut, bought, other);
+        kit, lowEnd, fields, boardsOff, dryFraction, headroom, partsCut, bought, cost, other);
   }
 
   /** Shares nearer than this, and heights nearer than a millimetre, are equal. */

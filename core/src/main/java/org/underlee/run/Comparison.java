@@ -17,6 +17,7 @@ import org.underlee.layout.Ground;
 import org.underlee.layout.Layout;
 import org.underlee.layout.Layouter;
 import org.underlee.layout.Scope;
+import org.underlee.takeoff.Buying;
 import org.underlee.takeoff.Takeoff;
 import org.underlee.takeoff.TakeoffBuilder;
 
@@ -41,18 +42,20 @@ public record Comparison(Survey survey, List<Arrangement> arrangements) {
    *
    * @param runsPerFall falls to try besides each kit's own: 48 is 1:48
    * @param order of preference; what is not named counts after it
+   * @param buying what things cost, where that is known
    */
   public static Comparison of(
       Survey survey,
       Scope scope,
       List<Kit> kits,
       List<Double> runsPerFall,
-      List<Preference> order) {
+      List<Preference> order,
+      Buying buying) {
     List<Arrangement> found = new ArrayList<>();
     for (Kit kit : kits) {
       for (Kit steep : atFalls(kit, runsPerFall)) {
         for (String line : lines(survey, scope)) {
-          arrangement(survey, scope, steep, line)
+          arrangement(survey, scope, steep, line, buying)
               .filter(a -> found.stream().noneMatch(a::isSameAs))
               .ifPresent(found::add);
         }
@@ -101,7 +104,7 @@ public record Comparison(Survey survey, List<Arrangement> arrangements) {
   }
 
   private static Optional<Arrangement> arrangement(
-      Survey survey, Scope scope, Kit kit, String line) {
+      Survey survey, Scope scope, Kit kit, String line, Buying buying) {
     boolean boardsOff = kit.family() == Family.DRAPE;
     var wishes = scope.wishes().endingAt(line);
     Scope own = scope.with(boardsOff ? wishes.withBoardsOff() : wishes);
@@ -109,7 +112,7 @@ public record Comparison(Survey survey, List<Arrangement> arrangements) {
     if (layout.fields().isEmpty()) {
       return Optional.empty();
     }
-    Takeoff takeoff = TakeoffBuilder.of(layout);
+    Takeoff takeoff = TakeoffBuilder.of(layout, buying);
     return Optional.of(
         new Arrangement(
             kit,
@@ -120,6 +123,7 @@ public record Comparison(Survey survey, List<Arrangement> arrangements) {
             headroom(survey, layout),
             (int) layout.parts().stream().filter(p -> !p.cuts().isEmpty()).count(),
             bought(takeoff),
+            takeoff.order().cost(),
             Optional.empty()));
   }
 

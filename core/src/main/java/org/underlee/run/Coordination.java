@@ -25,6 +25,7 @@ import org.underlee.geom.Transform;
 import org.underlee.ifc.IfcModel;
 import org.underlee.kit.Kit;
 import org.underlee.step.StepFile;
+import org.underlee.writeback.Interference;
 
 /**
  * What the assembly in a model hits, comes too near to and hides, there and in the models of
@@ -81,7 +82,7 @@ public record Coordination(
                 own));
     things.forEach(t -> own.add(t.element().globalId()));
     for (Path path : services) {
-      StepFile file = DeckRun.opened(path);
+      StepFile file = DeckRun.opened(path, survey.request().limits());
       files.put(file.name(), file);
       Federated model = Federated.of(survey.model(), IfcModel.of(file), file.name(), places);
       things.addAll(things(model, false, places, clearances, own));
@@ -130,7 +131,7 @@ public record Coordination(
   private static List<Zone> zones(Federated model, BuildingElement e, Clearances clearances) {
     return STAIRS.contains(e.ifcClass())
         ? Headroom.over(e.shape(), clearances.headroom())
-        : DoorSwings.of(model.model(), e, model.toDeck());
+        : Swings.of(model.model(), e, model.toDeck());
   }
 
   /** Where an element is written; empty for one that is not in these files. */
@@ -141,6 +142,21 @@ public record Coordination(
     return file == null || index < 0
         ? Optional.empty()
         : Optional.of(new Region(name, file.offset(index), file.range(index).length()));
+  }
+
+  /** What is in the way and stands in the deck's own model: a file cannot point into another. */
+  public List<Interference> interferences() {
+    return found.clashes().stream()
+        .filter(c -> c.thing().element().file().isEmpty())
+        .map(
+            c ->
+                new Interference(
+                    c.part().id(),
+                    c.thing().element().instance(),
+                    c.thing().element().globalId(),
+                    c.cause().word()))
+        .distinct()
+        .toList();
   }
 
   /** When the model was made, as its header says. */

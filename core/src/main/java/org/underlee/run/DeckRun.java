@@ -44,6 +44,7 @@ import org.underlee.layout.Layouter;
 import org.underlee.layout.Scope;
 import org.underlee.step.StepFile;
 import org.underlee.step.StepLimits;
+import org.underlee.takeoff.Buying;
 import org.underlee.takeoff.Takeoff;
 import org.underlee.takeoff.TakeoffBuilder;
 import org.underlee.writeback.BillLine;
@@ -152,8 +153,8 @@ public final class DeckRun {
 
   /** As {@link #layOut(Survey, Scope, Kit)}, for a rain. */
   public static Layout layOut(Survey survey, Scope scope, Kit kit, Storm storm) {
-    return Layouter.layOut(
-        survey.framing(), survey.bays(), scope, kit, new GutterInRain(storm, ProofData.builtIn()));
+    GutterInRain rain = new GutterInRain(storm, ProofData.builtIn(), survey.elements());
+    return Layouter.layOut(survey.framing(), survey.bays(), scope, kit, rain);
   }
 
   /**
@@ -167,13 +168,24 @@ public final class DeckRun {
 
   /** As {@link #design(Survey, Scope, Kit, Storm)}, of parts that are laid out already. */
   public static Design design(Survey survey, Scope scope, Layout layout, Storm storm) {
-    return design(survey, scope, layout, storm, Map.of());
+    return design(survey, scope, layout, storm, Buying.PLAIN);
+  }
+
+  /** The same, where prices or stock on hand are known. */
+  public static Design design(
+      Survey survey, Scope scope, Layout layout, Storm storm, Buying buying) {
+    return design(survey, scope, layout, storm, buying, Map.of());
   }
 
   /** The same, with more of what is to be kept for a later resync. */
   static Design design(
-      Survey survey, Scope scope, Layout layout, Storm storm, Map<String, String> kept) {
-    Takeoff takeoff = TakeoffBuilder.of(layout);
+      Survey survey,
+      Scope scope,
+      Layout layout,
+      Storm storm,
+      Buying buying,
+      Map<String, String> kept) {
+    Takeoff takeoff = TakeoffBuilder.of(layout, buying);
     Provenance provenance =
         new Provenance(
             Version.number(),
@@ -181,11 +193,12 @@ public final class DeckRun {
             survey.request().assume().map(AssumedJoists::text),
             Decisions.told(survey, scope, storm, kept));
     WriteBack.Written written =
-        WriteBack.drained(survey.model(), layout, BillLine.of(takeoff), provenance);
+        WriteBack.drained(
+            survey.model(), layout, BillLine.of(takeoff), takeoff.order(), provenance, List.of());
     DrainProof proof = WaterProver.prove(DrainCases.of(survey.bays(), layout));
     Answer checks =
         Checks.of(CheckInput.of(survey.bays(), survey.elements(), layout, storm, proof.outlets()));
-    return new Design(survey, layout, checks, takeoff, proof, written);
+    return new Design(survey, layout, checks, takeoff, proof, provenance, written);
   }
 
   /** As {@link #design(Survey, Scope, Kit, Storm)}, for the rain that holds for any place. */
@@ -276,6 +289,41 @@ public final class DeckRun {
    */
   public static Coordination coordinate(Path file, Checked checked, Kit kit, IssueRegister before) {
     return Coordination.of(opened(file), checked, kit, before);
+  }
+
+  /**
+   * What a design hits, comes too near to and hides: as {@link #coordinate(Path, Checked, Kit,
+   * IssueRegister)} says of the model that it is written into.
+   *
+   * @return empty when nothing was laid out
+   */
+  public static Optional<Coordination> coordinate(Design design, IssueRegister before) {
+    if (design.layout().parts().isEmpty()) {
+      return Optional.empty();
+    }
+    SurveyRequest request = design.survey().request();
+    StepFile drained =
+        StepFile.of(
+            design.written().bytes(), design.survey().model().step().name(), request.limits());
+    Checked checked = check(drained, request, Optional.empty());
+    return Optional.of(Coordination.of(drained, checked, design.layout().kit(), before));
+  }
+
+  /**
+   * The same design with what is in its way written beside its parts, as far as that is in the
+   * deck's own model.
+   *
+   * @throws InputException in IFC2X3, which has no relationship for it
+   */
+  public static Design withInterferences(Design design, Coordination found) {
+    return design.with(
+        WriteBack.drained(
+            design.survey().model(),
+            design.layout(),
+            BillLine.of(design.takeoff()),
+            design.takeoff().order(),
+            design.provenance(),
+            found.interferences()));
   }
 
   /** Most of a building is nowhere near a deck and need not be measured. */

@@ -2,6 +2,7 @@ package org.underlee.run;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.underlee.check.Answer;
 import org.underlee.drainage.DrainProof;
@@ -12,6 +13,7 @@ import org.underlee.finding.Place;
 import org.underlee.layout.Layout;
 import org.underlee.layout.Part;
 import org.underlee.takeoff.Takeoff;
+import org.underlee.writeback.Provenance;
 import org.underlee.writeback.WriteBack;
 
 /**
@@ -24,13 +26,23 @@ public record Design(
     Answer checks,
     Takeoff takeoff,
     DrainProof proof,
+    Provenance provenance,
     WriteBack.Written written) {
+  Design with(WriteBack.Written other) {
+    return new Design(survey, layout, checks, takeoff, proof, provenance, other);
+  }
+
   public List<Finding> findings() {
     List<Finding> all = new ArrayList<>(survey.findings());
     all.addAll(layout.findings());
     all.addAll(checks.findings());
     all.addAll(DrainageFindings.of(proof, part -> Place.NOWHERE));
     return Findings.grouped(all);
+  }
+
+  /** The GlobalIds that parts have in the model, by the part's id. */
+  public Map<String, String> globalIds() {
+    return written.globalIds();
   }
 
   /** The GlobalId that a part has in the model. */

@@ -25,6 +25,9 @@ record Federated(IfcModel model, String file, Transform toDeck, List<Finding> fi
   /** A model with nothing this near to a deck has another origin, or belongs to another house. */
   static final double SAME_SITE = 50;
 
+  /** Sites further apart than this are not of one house, however coarse their seconds are. */
+  private static final double ONE_PLACE = 1000;
+
   /** Places that differ by less than this are one. */
   private static final double SAME = 0.001;
 
@@ -40,6 +43,7 @@ record Federated(IfcModel model, String file, Transform toDeck, List<Finding> fi
    */
   static Federated of(IfcModel deck, IfcModel other, String file, List<Box> places) {
     List<Finding> said = new ArrayList<>();
+    otherPlace(deck, other, file).ifPresent(said::add);
     List<Way> ways = new ArrayList<>();
     byMap(deck, other, file, said).ifPresent(ways::add);
     ways.add(new Way(Transform.IDENTITY, Optional.empty()));
@@ -158,6 +162,24 @@ record Federated(IfcModel model, String file, Transform toDeck, List<Finding> fi
             + own
             + "\"; the maps are left aside.",
         "Export both models with the same coordinate reference system.");
+  }
+
+  private static Optional<Finding> otherPlace(IfcModel deck, IfcModel other, String file) {
+    Optional<SiteOnEarth> own = SiteOnEarth.of(deck);
+    Optional<SiteOnEarth> its = SiteOnEarth.of(other);
+    return own.isPresent() && its.isPresent() && own.get().distance(its.get()) > ONE_PLACE
+        ? Optional.of(
+            Finding.of(
+                Rules.SERVICES_OTHER_PLACE,
+                Place.NOWHERE.inFile(file),
+                String.format(
+                    Locale.ROOT,
+                    "By latitude and longitude the site of this model is %.1f km from the deck's;"
+                        + " it may belong to another house.",
+                    own.get().distance(its.get()) / 1000),
+                "Check that it is the right model; many programs state a city of their own where"
+                    + " nobody set the place."))
+        : Optional.empty();
   }
 
   private static Finding elsewhere(String name) {

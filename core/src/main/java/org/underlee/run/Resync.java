@@ -19,6 +19,7 @@ import org.underlee.layout.Scope;
 import org.underlee.run.FramingMatch.Found;
 import org.underlee.run.FramingMatch.Placed;
 import org.underlee.step.StepFile;
+import org.underlee.takeoff.Buying;
 import org.underlee.writeback.Provenance;
 
 /**
@@ -94,6 +95,7 @@ public final class Resync {
             scope,
             DeckRun.layOut(survey, scope, kit),
             decisions.storm(),
+            Buying.PLAIN,
             kept(naming, survey));
     return new Resynced(
         old.source(),

@@ -43,6 +43,13 @@ public final class Rules {
           Rule.OWN,
           "A model of services has another origin than the deck's and was moved to where it belongs.");
 
+  static final Rule SERVICES_OTHER_PLACE =
+      new Rule(
+          "services-other-place",
+          Level.WARNING,
+          Rule.OWN,
+          "The sites of a model of services and of the deck's are far apart on Earth by the latitude"
+              + " and longitude that they state.");
   static final Rule SERVICES_OTHER_MAP =
       new Rule(
           "services-other-map",
@@ -57,7 +64,13 @@ public final class Rules {
     return Stream.of(
             StepRules.all(),
             IfcRules.all(),
-            List.of(EDITED, NOT_MEASURED, SERVICES_ELSEWHERE, SERVICES_MOVED, SERVICES_OTHER_MAP),
+            List.of(
+                EDITED,
+                NOT_MEASURED,
+                SERVICES_ELSEWHERE,
+                SERVICES_MOVED,
+                SERVICES_OTHER_MAP,
+                SERVICES_OTHER_PLACE),
             FramingRules.all(),
             LayoutRules.all(),
             Checks.rules(),

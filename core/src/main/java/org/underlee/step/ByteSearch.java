@@ -21,12 +21,22 @@ final class ByteSearch {
     byte[] b = window.bytes();
     int start = (int) (from - window.base());
     int end = start + length - wanted.length;
-    for (int at = start; at <= end; at++) {
-      if (b[at] == wanted[0]
-          && Arrays.equals(b, at, at + wanted.length, wanted, 0, wanted.length)) {
+    int[] steps = steps(wanted);
+    for (int at = start; at <= end; at += steps[b[at + wanted.length - 1] & 0xFF]) {
+      if (Arrays.equals(b, at, at + wanted.length, wanted, 0, wanted.length)) {
         return true;
       }
     }
     return false;
+  }
+
+  /** How far on the text may begin at the next, by the byte at its end: Horspool, 1980. */
+  private static int[] steps(byte[] wanted) {
+    int[] steps = new int[1 << Byte.SIZE];
+    Arrays.fill(steps, wanted.length);
+    for (int i = 0; i < wanted.length - 1; i++) {
+      steps[wanted[i] & 0xFF] = wanted.length - 1 - i;
+    }
+    return steps;
   }
 }

@@ -166,7 +166,13 @@ final class StepCursor {
 
   /** ASCII in upper case. */
   String text(int from, int to) {
-    return new String(bytes, from, to - from, StandardCharsets.ISO_8859_1).toUpperCase(Locale.ROOT);
+    String text = new String(bytes, from, to - from, StandardCharsets.ISO_8859_1);
+    for (int i = from; i < to; i++) {
+      if (bytes[i] >= 'a' || bytes[i] < 0) {
+        return text.toUpperCase(Locale.ROOT);
+      }
+    }
+    return text;
   }
 
   /** The number after a {@code #}, at which the cursor stands. */

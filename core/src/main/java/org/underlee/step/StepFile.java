@@ -9,6 +9,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.function.Predicate;
 import org.underlee.finding.Finding;
 import org.underlee.finding.InputException;
 import org.underlee.finding.Place;
@@ -231,7 +232,7 @@ public final class StepFile {
   }
 
   public StepInstance decode(int instance) {
-    return new StepParser(cursor(instance)).instance(this);
+    return new StepParser(cursor(instance)).instance(this, keyword(instance));
   }
 
   /** At an instance, with all of its text shown. */
@@ -274,6 +275,13 @@ public final class StepFile {
   /** Indices in file order. */
   public int[] ofKeyword(String upperCaseKeyword) {
     return index.ofKeyword(upperCaseKeyword);
+  }
+
+  /**
+   * Indices, in file order, of the instances whose keyword is wanted; it is asked once for each.
+   */
+  public int[] ofKeywords(Predicate<String> wanted) {
+    return index.ofKeywords(wanted);
   }
 
   /** Highest {@code #} number in the text outside strings and comments, references included. */

@@ -4,6 +4,7 @@ import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Predicate;
 import org.underlee.finding.InputException;
 
 /**
@@ -87,7 +88,8 @@ final class StepIndex {
         -1,
         "",
         "more than " + most + " instances",
-        "Export the deck and what is near it as a model of its own, or allow more with --record-limit.");
+        "Export the deck and what is near it as a model of its own, or allow more with"
+            + " --record-limit.");
   }
 
   /** Makes the index ready for questions. */
@@ -141,11 +143,18 @@ final class StepIndex {
   }
 
   int[] ofKeyword(String keyword) {
-    int number = names.indexOf(keyword);
+    return names.contains(keyword) ? ofKeywords(keyword::equals) : new int[0];
+  }
+
+  int[] ofKeywords(Predicate<String> keyword) {
+    boolean[] wanted = new boolean[names.size()];
+    for (int i = 0; i < wanted.length; i++) {
+      wanted[i] = keyword.test(names.get(i));
+    }
     int[] found = new int[16];
     int n = 0;
-    for (int i = 0; i < count && number >= 0; i++) {
-      if (keywords[i] == number) {
+    for (int i = 0; i < count; i++) {
+      if (wanted[keywords[i]]) {
         if (n == found.length) {
           found = Arrays.copyOf(found, 2 * n);
         }

@@ -1,6 +1,7 @@
 package org.underlee.step;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 
 /** Decodes the values of one instance or header entity. */
@@ -11,10 +12,18 @@ final class StepParser {
   /** A double holds every whole number up to this many digits, and each of these powers of ten. */
   private static final int EXACT_DIGITS = 15;
 
+  /** More values than most instances have. */
+  private static final int USUAL = 16;
+
   private static final double[] POWERS = powers();
 
   private final StepCursor cursor;
   private int depth;
+
+  /** Values of the lists that are not at their end yet, the outer before the inner. */
+  private StepValue[] pending = new StepValue[USUAL];
+
+  private int count;
 
   StepParser(StepCursor cursor) {
     this.cursor = cursor;
@@ -27,8 +36,12 @@ final class StepParser {
     return entity;
   }
 
-  /** The instance whose {@code #} is here. */
-  StepInstance instance(StepFile file) {
+  /**
+   * The instance whose {@code #} is here.
+   *
+   * @param keyword as the index has it: empty for a complex instance
+   */
+  StepInstance instance(StepFile file, String keyword) {
     long start = cursor.offset();
     long id = cursor.id();
     cursor.keywordFrom = cursor.at;
@@ -39,7 +52,7 @@ final class StepParser {
     if (cursor.at('(')) {
       return new StepInstance(file, start, id, "", List.of(), parts(file, start, id));
     }
-    return part(file, start, id);
+    return part(file, start, id, keyword);
   }
 
   private List<StepInstance> parts(StepFile file, long start, long id) {
@@ -47,31 +60,36 @@ final class StepParser {
     cursor.at++;
     cursor.skipSpace();
     while (!cursor.at(')')) {
-      parts.add(part(file, start, id));
+      parts.add(part(file, start, id, ""));
       cursor.skipSpace();
     }
     return parts;
   }
 
-  private StepInstance part(StepFile file, long start, long id) {
-    StepValue.Typed entity = entity();
-    return new StepInstance(
-        file, start, id, entity.keyword(), ((StepValue.ListOf) entity.value()).values());
+  private StepInstance part(StepFile file, long start, long id, String known) {
+    String keyword = keyword(known);
+    return new StepInstance(file, start, id, keyword, list().values());
   }
 
   private StepValue.Typed entity() {
+    return new StepValue.Typed(keyword(""), list());
+  }
+
+  /** Steps over the keyword to its list; one that is known is not spelled out again. */
+  private String keyword(String known) {
     cursor.skipSpace();
     cursor.keywordFrom = cursor.at;
-    String keyword = cursor.word();
+    cursor.skipWord();
     cursor.keywordTo = cursor.at;
-    if (keyword.isEmpty()) {
+    if (cursor.keywordTo == cursor.keywordFrom) {
       throw cursor.expected("a keyword");
     }
+    String keyword = known.isEmpty() ? cursor.text(cursor.keywordFrom, cursor.keywordTo) : known;
     cursor.skipSpace();
     if (!cursor.at('(')) {
       throw cursor.expected("'(' after " + keyword);
     }
-    return new StepValue.Typed(keyword, list());
+    return keyword;
   }
 
   private StepValue value() {
@@ -97,14 +115,14 @@ final class StepParser {
   private StepValue.ListOf list() {
     deeper();
     cursor.at++;
-    List<StepValue> values = new ArrayList<>();
+    int from = count;
     cursor.skipSpace();
     if (!cursor.at(')')) {
-      values.add(value());
+      push(value());
       cursor.skipSpace();
       while (cursor.at(',')) {
         cursor.at++;
-        values.add(value());
+        push(value());
         cursor.skipSpace();
       }
     }
@@ -113,7 +131,16 @@ final class StepParser {
     }
     cursor.at++;
     depth--;
+    List<StepValue> values = List.of(Arrays.copyOfRange(pending, from, count));
+    count = from;
     return new StepValue.ListOf(values);
+  }
+
+  private void push(StepValue value) {
+    if (count == pending.length) {
+      pending = Arrays.copyOf(pending, 2 * count);
+    }
+    pending[count++] = value;
   }
 
   private void deeper() {

@@ -1,102 +1,107 @@
 package org.underlee.takeoff;
 
-import java.util.Arrays;
+import java.util.List;
+import java.util.stream.LongStream;
 
-/** A cutting order in whole numbers, so that nothing in the search is decided by rounding. */
-final class CuttingOrder {
-  private static final long MOST_SUMS = 1_000_000;
-
-  private final long[] needs;
-  private final int[] wanted;
-  private final long[] rooms;
-  private final long[] costs;
+/**
+ * A cutting order in whole numbers, so that nothing in the search is decided by rounding.
+ *
+ * <p>Its rows are the sizes, and after them the limited supplies: of a size at least so many are
+ * wanted, of a supply at most so many sticks are there.
+ *
+ * @param sizes how many of the rows are sizes
+ * @param wanted of each size, then the sticks of each supply
+ * @param blocks what one cross-cut can give
+ * @param offers what sticks there are; at least one of them without limit
+ */
+record CuttingOrder(int sizes, List<Integer> wanted, List<Block> blocks, List<Offer> offers) {
+  /**
+   * What one cross-cut gives.
+   *
+   * @param need what it takes of a stick, one cut included, micrometres
+   * @param sizes of its pieces
+   */
+  record Block(long need, List<Integer> sizes) {
+    Block {
+      sizes = List.copyOf(sizes);
+    }
+  }
 
   /**
-   * An order.
+   * A stick.
    *
-   * @param needs what each size takes of a stick, one cut included, micrometres
-   * @param wanted how many of each size
-   * @param rooms what a stick of each offer has, one cut included, micrometres
-   * @param costs of a stick of each offer
+   * @param room that it has, one cut included, micrometres
+   * @param cost of one; zero for what is on hand
+   * @param supply its row where there are only so many of it, else less than zero
    */
-  CuttingOrder(long[] needs, int[] wanted, long[] rooms, long[] costs) {
-    this.needs = needs.clone();
-    this.wanted = wanted.clone();
-    this.rooms = rooms.clone();
-    this.costs = costs.clone();
+  record Offer(long room, long cost, int supply) {
+    boolean isLimited() {
+      return supply >= 0;
+    }
   }
 
-  long[] needs() {
-    return needs.clone();
+  CuttingOrder {
+    wanted = List.copyOf(wanted);
+    blocks = List.copyOf(blocks);
+    offers = List.copyOf(offers);
   }
 
-  long need(int size) {
-    return needs[size];
+  int[] wantedRows() {
+    return wanted.stream().mapToInt(Integer::intValue).toArray();
   }
 
-  int[] wanted() {
-    return wanted.clone();
+  int rows() {
+    return wanted.size();
   }
 
-  long greatestRoom() {
-    return Arrays.stream(rooms).max().orElseThrow();
+  long cost(Pattern pattern) {
+    return offers.get(pattern.offer()).cost();
   }
 
-  int offers() {
-    return rooms.length;
-  }
-
-  long room(int offer) {
-    return rooms[offer];
-  }
-
-  long cost(int offer) {
-    return costs[offer];
+  /** A pattern of the blocks with these numbers. */
+  Pattern pattern(int offer, int[] ofBlocks) {
+    int[] counts = new int[rows()];
+    for (int block : ofBlocks) {
+      blocks.get(block).sizes().forEach(s -> counts[s]++);
+    }
+    if (offers.get(offer).isLimited()) {
+      counts[offers.get(offer).supply()] = 1;
+    }
+    return new Pattern(offer, counts, ofBlocks);
   }
 
   long greatestCost() {
-    return Arrays.stream(costs).max().orElseThrow();
+    return offers.stream().mapToLong(Offer::cost).max().orElseThrow();
   }
 
+  /** Of what must be paid for. */
   long leastCost() {
-    return Arrays.stream(costs).min().orElseThrow();
+    return costs().min().orElseThrow();
   }
 
-  /** The offer of least cost that has at least this much room. */
+  long greatestRoom() {
+    return offers.stream().filter(o -> !o.isLimited()).mapToLong(Offer::room).max().orElseThrow();
+  }
+
+  /** The offer of least cost that is there without limit and has at least this much room. */
   int cheapestWith(long room) {
     int best = -1;
-    for (int offer = 0; offer < rooms.length; offer++) {
-      if (rooms[offer] >= room && (best < 0 || costs[offer] < costs[best])) {
-        best = offer;
-      }
+    for (int offer = 0; offer < offers.size(); offer++) {
+      Offer o = offers.get(offer);
+      boolean holds = !o.isLimited() && o.room() >= room;
+      best = holds && (best < 0 || o.cost() < offers.get(best).cost()) ? offer : best;
     }
     return best;
   }
 
-  /**
-   * The least sum of whole sticks that costs at least this much.
-   *
-   * @param cost a lower bound, maybe not whole
-   */
-  long atLeast(double cost) {
-    long unit = Arrays.stream(costs).reduce(0, CuttingOrder::commonDivisor);
-    long least = (long) Math.ceil(cost / unit - 1e-6);
-    long most = least + greatestCost() / unit;
-    if (most > MOST_SUMS) {
-      return least * unit;
-    }
-    boolean[] reached = new boolean[(int) most + 1];
-    reached[0] = true;
-    for (int sum = 0; sum <= most; sum++) {
-      for (long each : costs) {
-        long before = sum - each / unit;
-        reached[sum] |= before >= 0 && reached[(int) before];
-      }
-      if (reached[sum] && sum >= least) {
-        return sum * unit;
-      }
-    }
-    throw new IllegalStateException("no number of sticks costs as much as " + cost);
+  /** All costs are multiples of it. */
+  long costStep() {
+    return costs().reduce(0, CuttingOrder::commonDivisor);
+  }
+
+  /** Of what must be paid for, each once. */
+  LongStream costs() {
+    return offers.stream().mapToLong(Offer::cost).filter(c -> c > 0).distinct();
   }
 
   private static long commonDivisor(long a, long b) {

@@ -3,9 +3,9 @@ package org.underlee.takeoff;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import org.underlee.takeoff.CuttingBound.Relaxed;
-import org.underlee.takeoff.Patterns.Pattern;
 
 /**
  * Cuts an order at least cost: branch and price. At each node the relaxation of what is left gives
@@ -14,24 +14,34 @@ import org.underlee.takeoff.Patterns.Pattern;
  * so that the branches together leave nothing out. Branches that leave the relaxation's advice are
  * tried few at a time (limited discrepancy search), since the advice is mostly right.
  *
+ * <p>Where that does not meet the bound, every pattern that a cheaper plan could use is listed:
+ * there are few, because the bound is near. {@link ListedSearch} then either finds the cheaper plan
+ * or shows that there is none.
+ *
  * <p>Counted in nodes, not in time, so that the answer is the same on every machine. When the nodes
  * run out the best plan found stands beside the bound that is proven.
  */
 final class CuttingSearch {
-  private static final int MOST_NODES = 400;
+  /** First few, because a list of patterns decides sooner where it is short. */
+  private static final int[] NODES = {150, 600};
+
+  private static final int MOST_NODES_LISTED = 2000;
   private static final int MOST_DISCREPANCIES = 64;
+  private static final int MOST_PATTERNS = 1500;
 
   private final CuttingOrder order;
-  private final CuttingBound relaxation;
   private final List<Pattern> cut = new ArrayList<>();
+  private final Sums sums;
+  private final CuttingBound relaxation;
   private List<Pattern> best = List.of();
   private long bestCost = Long.MAX_VALUE;
   private long bound;
-  private int nodes;
+  private int nodesLeft;
   private boolean cutShort;
 
   CuttingSearch(CuttingOrder order) {
     this.order = order;
+    this.sums = new Sums(order);
     this.relaxation = new CuttingBound(order);
   }
 
@@ -39,31 +49,58 @@ final class CuttingSearch {
   record Found(List<Pattern> sticks, long cost, long bound) {}
 
   Found search() {
-    bound = order.atLeast(relaxation.relax(order.wanted(), Set.of()).cost());
-    offer(order.wanted());
-    for (int discrepancies = 0; discrepancies <= MOST_DISCREPANCIES; discrepancies *= 2) {
-      cutShort = false;
-      branch(order.wanted(), 0, new HashSet<>(), discrepancies);
-      if (!cutShort) {
-        bound = bestCost; // every branch was tried or could not be better
+    int[] wanted = order.wantedRows();
+    bound = sums.atLeast(relaxation.relax(wanted, Set.of()).cost());
+    offer(wanted);
+    for (int nodes : NODES) {
+      nodesLeft = nodes;
+      descend();
+      while (bestCost > bound && isCheaperFound()) {
+        // once more, for one that is cheaper still
       }
-      if (bestCost == bound || nodes >= MOST_NODES) {
-        break;
-      }
-      discrepancies = Math.max(discrepancies, 1);
     }
     return new Found(best, bestCost, bound);
   }
 
+  /** Lists the patterns of cheaper plans; finds one, or raises the bound when there is none. */
+  private boolean isCheaperFound() {
+    long cheaper = bestCost - order.costStep();
+    Optional<List<Pattern>> listed = relaxation.within((double) cheaper, MOST_PATTERNS);
+    if (listed.isEmpty()) {
+      return false;
+    }
+    ListedSearch search = new ListedSearch(order, sums, listed.get(), cheaper, MOST_NODES_LISTED);
+    Optional<List<Pattern>> found = search.search();
+    if (found.isEmpty()) {
+      bound = search.isProven() ? bestCost : bound;
+      return false;
+    }
+    best = found.get();
+    bestCost = best.stream().mapToLong(order::cost).sum();
+    return true;
+  }
+
+  private void descend() {
+    int discrepancies = 0;
+    while (bestCost > bound && nodesLeft > 0 && discrepancies <= MOST_DISCREPANCIES) {
+      cutShort = false;
+      branch(order.wantedRows(), 0, new HashSet<>(), discrepancies);
+      if (!cutShort) {
+        bound = bestCost; // every branch was tried or could not be better
+      }
+      discrepancies = Math.max(2 * discrepancies, 1);
+    }
+  }
+
   private void branch(int[] wanted, long spent, Set<Pattern> not, int discrepancies) {
-    if (bestCost == bound || nodes >= MOST_NODES) {
+    if (bestCost == bound || nodesLeft <= 0) {
       cutShort = true;
       return;
     }
-    nodes++;
+    nodesLeft--;
     Relaxed relaxed = relaxation.relax(wanted, not);
     offer(wanted);
-    if (spent + order.atLeast(relaxed.cost()) >= bestCost || relaxed.use().isEmpty()) {
+    if (spent + sums.atLeast(relaxed.cost()) >= bestCost || relaxed.use().isEmpty()) {
       return;
     }
     Relaxed.Use most = relaxed.use().get(0);
@@ -72,9 +109,7 @@ final class CuttingSearch {
     }
     Pattern pattern = most.pattern();
     int whole = (int) Math.max(1, Math.floor(most.sticks() + 1e-6));
-    while (!pattern.times(whole).fits(wanted)) {
-      whole--;
-    }
+    whole = Math.min(whole, pattern.timesIn(wanted));
     cutAndBranch(wanted, spent, not, pattern, whole, discrepancies);
     for (int fewer = whole - 1; fewer >= 0; fewer--) {
       if (discrepancies == 0) {
@@ -96,44 +131,18 @@ final class CuttingSearch {
     for (int n = 0; n < sticks; n++) {
       cut.add(pattern);
     }
-    branch(left, spent + sticks * order.cost(pattern.offer()), not, discrepancies);
+    branch(left, spent + sticks * order.cost(pattern), not, discrepancies);
     cut.subList(cut.size() - sticks, cut.size()).clear();
   }
 
   /** A plan: what is cut so far, and what is left by first fit; kept when it costs less. */
   private void offer(int[] wanted) {
     List<Pattern> plan = new ArrayList<>(cut);
-    plan.addAll(firstFit(wanted));
-    long cost = plan.stream().mapToLong(p -> order.cost(p.offer())).sum();
+    plan.addAll(FirstFit.of(order, wanted));
+    long cost = plan.stream().mapToLong(order::cost).sum();
     if (cost < bestCost) {
       bestCost = cost;
-      best = plan;
+      best = List.copyOf(plan);
     }
-  }
-
-  /** Longest first, each into the first stick with room; then the cheapest stick that holds it. */
-  private List<Pattern> firstFit(int[] wanted) {
-    long longest = order.greatestRoom();
-    List<int[]> sticks = new ArrayList<>();
-    List<Long> rooms = new ArrayList<>();
-    for (int size = 0; size < wanted.length; size++) {
-      for (int n = 0; n < wanted[size]; n++) {
-        int stick = 0;
-        while (stick < sticks.size() && rooms.get(stick) < order.need(size)) {
-          stick++;
-        }
-        if (stick == sticks.size()) {
-          sticks.add(new int[wanted.length]);
-          rooms.add(longest);
-        }
-        sticks.get(stick)[size]++;
-        rooms.set(stick, rooms.get(stick) - order.need(size));
-      }
-    }
-    List<Pattern> patterns = new ArrayList<>();
-    for (int i = 0; i < sticks.size(); i++) {
-      patterns.add(new Pattern(order.cheapestWith(longest - rooms.get(i)), sticks.get(i)));
-    }
-    return patterns;
   }
 }

@@ -1,11 +1,9 @@
 package org.underlee.takeoff;
 
 import java.util.ArrayList;
-import java.util.Collection;
 import java.util.Comparator;
 import java.util.List;
-import java.util.TreeMap;
-import org.underlee.takeoff.Patterns.Pattern;
+import org.underlee.takeoff.Stick.Piece;
 
 /**
  * Cuts pieces from bought lengths at least cost, and says what the least cost is proven to be.
@@ -15,30 +13,47 @@ import org.underlee.takeoff.Patterns.Pattern;
  * pieces rounded up and stock down, so that a plan never needs more than is there.
  */
 public final class CuttingStock {
-  private static final double MICROMETRE = 1e-6;
-
   /** Costs are counted in tenths of a millimetre of length, or hundredths of a cent. */
   private static final double COST_UNIT = 1e-4;
-
-  /** Less than this is rounding, in the units above. */
-  private static final double ROUNDING = 1e-3;
 
   private CuttingStock() {}
 
   /**
-   * A length that is sold.
+   * A length that is sold, or is on hand.
    *
    * @param length metres
-   * @param price of one, in any one measure: its length itself where no price is known
+   * @param price of one, in any one measure: its length itself where no price is known; zero for
+   *     what is on hand
+   * @param available how many there are; zero where as many can be bought as are needed
    */
-  public record Offer(double length, double price) {}
+  public record Offer(double length, double price, int available) {
+    /** One that is sold. */
+    public Offer(double length, double price) {
+      this(length, price, 0);
+    }
+
+    boolean isOnHand() {
+      return available > 0;
+    }
+  }
+
+  /**
+   * How it is cut.
+   *
+   * @param kerf lost at each cut, across or along, metres; a cut that falls on the stick's end is
+   *     free
+   * @param endTrim cut off each end first, metres; a piece that needs the trimmed ends too takes a
+   *     whole stick as it is
+   * @param ripWidth of the sheet, where pieces may be ripped from side by side, metres; else zero
+   */
+  public record Saw(double kerf, double endTrim, double ripWidth) {}
 
   /**
    * What to buy and cut.
    *
    * @param sticks what to buy and cut, the longest first
    * @param cost of all sticks, in the measure of the offers' prices
-   * @param bound what any plan is proven to cost at least
+   * @param bound what any plan is proven to cost at least; zero where nothing is proven
    */
   public record Plan(List<Stick> sticks, double cost, double bound) {
     public Plan {
@@ -52,86 +67,47 @@ public final class CuttingStock {
 
   /** As {@link #cheapest}, for the least length bought. */
   public static Plan plan(List<Double> lengths, List<Double> stock, double kerf) {
-    return cheapest(lengths, stock.stream().map(s -> new Offer(s, s)).toList(), kerf);
+    return cheapest(
+        lengths.stream().map(l -> new Piece(l, 0)).toList(),
+        stock.stream().map(s -> new Offer(s, s)).toList(),
+        new Saw(kerf, 0, 0));
   }
 
   /**
-   * Cuts the pieces at least cost.
+   * Cuts the pieces at least cost. Sheets are cut across first, then each block is ripped.
    *
-   * @param lengths pieces wanted, metres
-   * @param offers lengths sold, any order, at least one
-   * @param kerf lost at each cut, metres; a cut that falls on the stick's end is free
+   * @param offers lengths sold, any order, at least one; and what is on hand
    * @throws IllegalArgumentException when a piece is longer than every length sold
    */
-  public static Plan cheapest(List<Double> lengths, List<Offer> offers, double kerf) {
-    double longest = offers.stream().mapToDouble(Offer::length).max().orElseThrow();
-    for (double length : lengths) {
-      if (micrometres(length) > micrometres(longest)) {
-        throw new IllegalArgumentException(
-            "a piece of " + length + " m is longer than the longest stock, " + longest + " m");
+  public static Plan cheapest(List<Piece> pieces, List<Offer> offers, Saw saw) {
+    List<Offer> sorted =
+        offers.stream()
+            .sorted(Comparator.comparingDouble(Offer::length).thenComparingInt(Offer::available))
+            .toList();
+    CuttingSizes.requireStockFor(pieces, sorted);
+    List<Piece> rest = new ArrayList<>();
+    List<Stick> whole = new ArrayList<>();
+    double usable = CuttingSizes.longestSold(sorted).length() - 2 * saw.endTrim();
+    for (Piece piece : pieces) {
+      if (saw.endTrim() > 0 && piece.length() > usable) {
+        Stick.Block block = new Stick.Block(List.of(piece));
+        whole.add(new Stick(CuttingSizes.longestSold(sorted).length(), List.of(block), 0, false));
+      } else {
+        rest.add(piece);
       }
     }
-    if (lengths.isEmpty()) {
-      return new Plan(List.of(), 0, 0);
+    double wholeCost = whole.size() * CuttingSizes.longestSold(sorted).price();
+    if (rest.isEmpty()) {
+      return new Plan(whole, wholeCost, wholeCost);
     }
-    List<Offer> sorted = offers.stream().sorted(Comparator.comparingDouble(Offer::length)).toList();
-    return new Sizes(lengths, sorted, kerf).cut();
-  }
-
-  private static long micrometres(double metres) {
-    return Math.round(metres / MICROMETRE);
-  }
-
-  /** The pieces by size, longest first, and the offers, shortest first. */
-  private record Sizes(List<List<Double>> pieces, List<Offer> offers, double kerf) {
-    Sizes(Collection<Double> lengths, List<Offer> offers, double kerf) {
-      this(bySize(lengths), offers, kerf);
-    }
-
-    private static List<List<Double>> bySize(Collection<Double> lengths) {
-      TreeMap<Long, List<Double>> sizes = new TreeMap<>(Comparator.reverseOrder());
-      lengths.stream()
-          .sorted()
-          .forEach(l -> sizes.computeIfAbsent(micrometres(l), k -> new ArrayList<>()).add(l));
-      return List.copyOf(sizes.values());
-    }
-
-    Plan cut() {
-      CuttingSearch.Found found = new CuttingSearch(order()).search();
-      List<Stick> sticks = new ArrayList<>();
-      int[] used = new int[pieces.size()];
-      for (Pattern pattern : found.sticks()) {
-        List<Double> cuts = new ArrayList<>();
-        for (int size = 0; size < used.length; size++) {
-          for (int n = 0; n < pattern.count(size); n++) {
-            cuts.add(pieces.get(size).get(used[size]++));
-          }
-        }
-        sticks.add(stick(offers.get(pattern.offer()).length(), cuts));
-      }
-      sticks.sort(
-          Comparator.comparingDouble((Stick s) -> -s.stockLength())
-              .thenComparing(s -> s.cuts().toString(), Comparator.reverseOrder()));
-      return new Plan(sticks, found.cost() * COST_UNIT, found.bound() * COST_UNIT);
-    }
-
-    private CuttingOrder order() {
-      long cut = (long) Math.ceil(kerf / MICROMETRE - ROUNDING);
-      return new CuttingOrder(
-          pieces.stream()
-              .mapToLong(p -> (long) Math.ceil(p.get(p.size() - 1) / MICROMETRE - ROUNDING) + cut)
-              .toArray(),
-          pieces.stream().mapToInt(List::size).toArray(),
-          offers.stream()
-              .mapToLong(o -> (long) Math.floor(o.length() / MICROMETRE + ROUNDING) + cut)
-              .toArray(),
-          offers.stream().mapToLong(o -> Math.round(o.price() / COST_UNIT)).toArray());
-    }
-
-    private Stick stick(double length, List<Double> cuts) {
-      double used = cuts.stream().mapToDouble(c -> c + kerf).sum() - kerf;
-      double left = length - used;
-      return new Stick(length, cuts, left > kerf ? left - kerf : 0);
-    }
+    CuttingSizes sizes = CuttingSizes.of(rest, sorted, saw, COST_UNIT);
+    CuttingSearch.Found found = new CuttingSearch(sizes.order()).search();
+    List<Stick> sticks = new ArrayList<>(sizes.sticks(found.sticks()));
+    sticks.addAll(whole);
+    sticks.sort(
+        Comparator.comparingDouble((Stick s) -> -s.stockLength())
+            .thenComparing(s -> s.blocks().toString(), Comparator.reverseOrder()));
+    double bound = sizes.isComplete() ? found.bound() * COST_UNIT + wholeCost : 0;
+    return new Plan(sticks, found.cost() * COST_UNIT + wholeCost, bound);
   }
 }

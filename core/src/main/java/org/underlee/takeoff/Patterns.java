@@ -1,146 +1,186 @@
 package org.underlee.takeoff;
 
+import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
 import java.util.Set;
+import java.util.stream.IntStream;
 
 /**
- * Finds the pattern of most worth that fits a stick: a bounded knapsack, solved exactly by depth
- * first search with the bound of Dantzig (worth per length of the best size left, times the room
- * left). Sizes are tried in falling worth per length, most copies first.
+ * Finds patterns of much worth that fit a stick: a bounded knapsack, solved exactly by depth first
+ * search with the bound of Dantzig (worth per length of the best block left, times the room left).
+ * Blocks are tried in falling worth per length, most copies first.
  */
 final class Patterns {
   private static final double SAME = 1e-9;
+  private static final long MOST_STEPS = 3_000_000;
 
+  private final CuttingOrder order;
   private final long[] needs;
+  private final int[][] sizes;
 
-  /** The sizes that have worth, in falling worth per length; the state of one search. */
-  private int[] order = {};
+  /** The state of one search: the blocks that are tried, best first, and what each is worth. */
+  private int[] tried = {};
 
   private double[] worths = {};
-  private int[] most = {};
+  private int[] left = {};
   private int[] count = {};
-  private int[] best = {};
-  private double bestWorth;
-  private Set<Pattern> forbidden = Set.of();
-  private int offer;
+  private Visitor visitor = worth -> false;
+  private double atLeast;
+  private long stepsLeft;
 
-  /**
-   * @param needs what each size takes of a stick, its cut included
-   */
-  Patterns(long[] needs) {
-    this.needs = needs.clone();
+  /** Told of what fits and is worth enough. */
+  private interface Visitor {
+    /** Whether the search may end. */
+    boolean found(double worth);
+  }
+
+  Patterns(CuttingOrder order) {
+    this.order = order;
+    this.needs = order.blocks().stream().mapToLong(CuttingOrder.Block::need).toArray();
+    this.sizes =
+        order.blocks().stream()
+            .map(b -> b.sizes().stream().mapToInt(Integer::intValue).toArray())
+            .toArray(int[][]::new);
   }
 
   /**
    * The pattern of most worth.
    *
-   * @param worth of one piece of each size
+   * @param worth of one piece of each size, and of a stick of each supply
    * @param wanted the most copies of each size
-   * @param room what a stick of the offer has, one cut included
-   * @param atLeast patterns of no more worth than this are of no use
+   * @param moreThan patterns of no more worth than this are of no use
    * @param not patterns that may not be used
-   * @return how many of each size; nothing of any when no pattern is of use
    */
-  Pattern best(
-      double[] worth, int[] wanted, int offer, long room, double atLeast, Set<Pattern> not) {
-    order =
-        java.util.stream.IntStream.range(0, needs.length)
-            .filter(i -> worth[i] > SAME && wanted[i] > 0 && needs[i] <= room)
+  Optional<Pattern> best(
+      double[] worth, int[] wanted, int offer, double moreThan, Set<Pattern> not) {
+    List<Pattern> best = new ArrayList<>();
+    double supply = supplyWorth(worth, offer);
+    atLeast = moreThan - supply + SAME;
+    stepsLeft = Long.MAX_VALUE;
+    visitor =
+        found -> {
+          Pattern pattern = pattern(offer);
+          if (not.isEmpty() || !not.contains(pattern)) {
+            atLeast = found + SAME;
+            best.add(pattern);
+          }
+          return false;
+        };
+    search(worth, wanted, offer, block -> worthOf(worth, block) > SAME);
+    return best.isEmpty() ? Optional.empty() : Optional.of(best.get(best.size() - 1));
+  }
+
+  /**
+   * Every pattern of at least this worth to which nothing that is wanted can be added.
+   *
+   * @return nothing when there are more than {@code most}, or too much would have to be tried
+   */
+  Optional<List<Pattern>> full(double[] worth, int[] wanted, int offer, double least, int most) {
+    List<Pattern> all = new ArrayList<>();
+    atLeast = least - supplyWorth(worth, offer);
+    stepsLeft = MOST_STEPS;
+    visitor =
+        found -> {
+          if (isFull(offer)) {
+            all.add(pattern(offer));
+          }
+          return all.size() > most;
+        };
+    boolean ended = search(worth, wanted, offer, block -> true);
+    return ended ? Optional.empty() : Optional.of(all);
+  }
+
+  private double supplyWorth(double[] worth, int offer) {
+    CuttingOrder.Offer of = order.offers().get(offer);
+    return of.isLimited() ? worth[of.supply()] : 0;
+  }
+
+  private double worthOf(double[] worth, int block) {
+    return Arrays.stream(sizes[block]).mapToDouble(s -> worth[s]).sum();
+  }
+
+  private boolean search(
+      double[] worth, int[] wanted, int offer, java.util.function.IntPredicate isTried) {
+    long room = order.offers().get(offer).room();
+    int n = needs.length;
+    worths = IntStream.range(0, n).mapToDouble(b -> worthOf(worth, b)).toArray();
+    tried =
+        IntStream.range(0, n)
+            .filter(b -> isTried.test(b) && needs[b] <= room && most(b, wanted) > 0)
             .boxed()
-            .sorted((a, b) -> Double.compare(worth[b] / needs[b], worth[a] / needs[a]))
+            .sorted((a, b) -> Double.compare(worths[b] / needs[b], worths[a] / needs[a]))
             .mapToInt(Integer::intValue)
             .toArray();
-    this.worths = worth;
-    this.most = wanted;
-    this.offer = offer;
-    this.forbidden = not;
-    count = new int[needs.length];
-    best = new int[needs.length];
-    bestWorth = atLeast;
-    search(0, room, 0);
-    return new Pattern(offer, best);
+    left = wanted.clone();
+    count = new int[n];
+    return search(0, room, 0);
   }
 
-  private void search(int depth, long room, double worth) {
-    if (depth == order.length) {
-      if (worth > bestWorth + SAME && isAllowed()) {
-        bestWorth = worth;
-        best = count.clone();
-      }
-      return;
+  /** How many of a block can be cut before something is cut that is not wanted. */
+  private int most(int block, int[] wanted) {
+    int[] own = sizes[block];
+    if (own.length == 1) {
+      return wanted[own[0]];
     }
-    int size = order[depth];
-    if (worth + room * (worths[size] / needs[size]) <= bestWorth + SAME) {
-      return;
+    int most = Integer.MAX_VALUE;
+    for (int size : own) {
+      int each = (int) Arrays.stream(own).filter(s -> s == size).count();
+      most = Math.min(most, wanted[size] / each);
     }
-    for (int n = (int) Math.min(most[size], room / needs[size]); n >= 0; n--) {
-      count[size] = n;
-      search(depth + 1, room - n * needs[size], worth + n * worths[size]);
-    }
-    count[size] = 0;
+    return most;
   }
 
-  private boolean isAllowed() {
-    return forbidden.isEmpty() || !forbidden.contains(new Pattern(offer, count));
-  }
-
-  /** Pieces cut from one stick. */
-  static final class Pattern {
-    private final int offer;
-    private final int[] counts;
-
-    /**
-     * A pattern.
-     *
-     * @param offer which of the stock lengths
-     * @param counts of each size
-     */
-    Pattern(int offer, int[] counts) {
-      this.offer = offer;
-      this.counts = counts.clone();
-    }
-
-    int offer() {
-      return offer;
-    }
-
-    int count(int size) {
-      return counts[size];
-    }
-
-    Pattern times(int sticks) {
-      return new Pattern(offer, Arrays.stream(counts).map(n -> n * sticks).toArray());
-    }
-
-    boolean isEmpty() {
-      return Arrays.stream(counts).allMatch(n -> n == 0);
-    }
-
-    boolean fits(int[] wanted) {
-      for (int i = 0; i < counts.length; i++) {
-        if (counts[i] > wanted[i]) {
-          return false;
-        }
-      }
+  private boolean search(int depth, long room, double worth) {
+    if (--stepsLeft < 0) {
       return true;
     }
-
-    double worth(double[] each) {
-      double sum = 0;
-      for (int i = 0; i < counts.length; i++) {
-        sum += counts[i] * each[i];
+    if (depth == tried.length) {
+      return worth >= atLeast && visitor.found(worth);
+    }
+    int block = tried[depth];
+    long need = needs[block];
+    if (worth + room * Math.max(0, worths[block] / need) < atLeast) {
+      return false;
+    }
+    int most = (int) Math.min(most(block, left), room / need);
+    take(block, most);
+    for (int n = most; n >= 0; n--) {
+      count[block] = n;
+      if (search(depth + 1, room - n * need, worth + n * worths[block])) {
+        return true;
       }
-      return sum;
+      take(block, n > 0 ? -1 : 0);
     }
+    return false;
+  }
 
-    @Override
-    public boolean equals(Object other) {
-      return other instanceof Pattern p && p.offer == offer && Arrays.equals(p.counts, counts);
+  private void take(int block, int times) {
+    for (int size : sizes[block]) {
+      left[size] -= times;
     }
+  }
 
-    @Override
-    public int hashCode() {
-      return 31 * Arrays.hashCode(counts) + offer;
+  private boolean isFull(int offer) {
+    long room = order.offers().get(offer).room();
+    for (int block : tried) {
+      room -= count[block] * needs[block];
     }
+    for (int block : tried) {
+      if (needs[block] <= room && most(block, left) > 0) {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  private Pattern pattern(int offer) {
+    int[] blocks =
+        Arrays.stream(tried)
+            .flatMap(b -> IntStream.generate(() -> b).limit(count[b]))
+            .sorted()
+            .toArray();
+    return order.pattern(offer, blocks);
   }
 }

@@ -8,18 +8,25 @@ import org.underlee.layout.PartKind;
 /**
  * What to buy and cut for a layout.
  *
- * @param lines one a stock item: what is in the assembly, net
+ * @param lines one a stock item: what is in the assembly
  * @param cuts the cut list, longest first in each item
- * @param stock what to buy by the length, with its cutting pattern
+ * @param stock what to take by the length, with its cutting pattern
  * @param bought for each item sold by length, how much is bought and what is proven of it
+ * @param lengths for each item sold by length, where its length goes
+ * @param order what to ask a shop for
  */
 public record Takeoff(
-    List<Line> lines, List<Cut> cuts, List<Stock> stock, Map<String, Bought> bought) {
-
+    List<Line> lines,
+    List<Cut> cuts,
+    List<Stock> stock,
+    Map<String, Bought> bought,
+    Map<String, Lengths> lengths,
+    Order order) {
   /**
    * What is in the assembly of one item.
    *
    * @param unit {@code m} for what is sold by length, else {@code piece}
+   * @param quantity pieces, or metres cut: gross, with laps and folded ends, without waste
    * @param parts ids of the parts counted, each part in one line
    */
   public record Line(
@@ -42,30 +49,77 @@ public record Takeoff(
       List<String> bays) {}
 
   /**
-   * What to buy of one item, cut to one pattern.
+   * What to take of one item, cut to one pattern.
    *
    * @param pieces how many sticks are cut to this pattern
+   * @param blocks what each cross-cut gives
    * @param offcut left of each, metres
+   * @param onHand whether it need not be bought
    */
   public record Stock(
-      String item, double stockLength, int pieces, List<Double> pattern, double offcut) {}
+      String item,
+      double stockLength,
+      int pieces,
+      List<Stick.Block> blocks,
+      double offcut,
+      boolean onHand) {
+    /** The lengths of the cross-cuts. */
+    public List<Double> pattern() {
+      return blocks.stream().map(Stick.Block::length).toList();
+    }
+  }
+
+  /** What is bought as little of as can be. */
+  public enum Measure {
+    /** Metres, where not every length has a price. */
+    LENGTH,
+    /** In the price list's currency. */
+    PRICE
+  }
 
   /**
-   * How much is bought of one item.
+   * How much is bought of one item, by its cutting plan.
    *
    * @param length metres
-   * @param least metres that any way of cutting is proven to need
+   * @param measure what was made least
+   * @param amount of it that the plan takes
+   * @param least of it that any way of cutting is proven to need; zero where nothing is proven
    */
-  public record Bought(double length, double least) {
+  public record Bought(double length, Measure measure, double amount, double least) {
     public boolean isProvenLeast() {
-      return length <= least;
+      return amount <= least;
+    }
+  }
+
+  /**
+   * Where the length of one item goes, metres. Net is the run that is covered; what is cut (gross)
+   * is that with what is folded at the ends and what lies double; the rest of what is taken is kept
+   * or wasted.
+   *
+   * @param net run covered
+   * @param folds bent up or down at ends
+   * @param laps lying over the next piece
+   * @param bought in stock lengths, spares not included
+   * @param onHand taken from what is on hand
+   * @param kept offcuts that are long enough to keep
+   */
+  public record Lengths(
+      double net, double folds, double laps, double bought, double onHand, double kept) {
+    /** What is cut. */
+    public double gross() {
+      return net + folds + laps;
+    }
+
+    /** Kerfs, trimmed ends and short offcuts; less than nothing where pieces lie side by side. */
+    public double waste() {
+      return bought + onHand - gross() - kept;
     }
   }
 
   /** Metres bought of an item. */
   public double bought(String item) {
     return stock.stream()
-        .filter(s -> s.item().equals(item))
+        .filter(s -> s.item().equals(item) && !s.onHand())
         .mapToDouble(s -> s.stockLength() * s.pieces())
         .sum();
   }

@@ -17,15 +17,34 @@ public final class TakeoffBuilder {
   /** Cut lengths are given to a tenth of a millimetre, rounded down so that pieces fit. */
   private static final double CUT_STEP = 1e-4;
 
+  private final Layout layout;
+  private final Buying buying;
   private final List<Takeoff.Line> lines = new ArrayList<>();
   private final List<Takeoff.Cut> cuts = new ArrayList<>();
   private final List<Takeoff.Stock> stock = new ArrayList<>();
   private final Map<String, Takeoff.Bought> bought = new LinkedHashMap<>();
+  private final Map<String, Takeoff.Lengths> lengths = new LinkedHashMap<>();
+  private final List<Order.Row> rows = new ArrayList<>();
+  private final List<Order.Alternative> alternatives = new ArrayList<>();
 
-  private TakeoffBuilder() {}
+  private TakeoffBuilder(Layout layout, Buying buying) {
+    this.layout = layout;
+    this.buying = buying;
+  }
 
+  /** As {@link #of(Layout, Buying)}, where nothing is known of prices and of what is on hand. */
   public static Takeoff of(Layout layout) {
-    TakeoffBuilder builder = new TakeoffBuilder();
+    return of(layout, Buying.PLAIN);
+  }
+
+  /**
+   * Counts, cuts and orders.
+   *
+   * @throws org.underlee.finding.InputException when a user's list does not say which length is
+   *     meant
+   */
+  public static Takeoff of(Layout layout, Buying buying) {
+    TakeoffBuilder builder = new TakeoffBuilder(layout, buying);
     for (StockItem item : layout.kit().stock()) {
       List<Part> parts = layout.parts().stream().filter(p -> p.item().equals(item.id())).toList();
       if (!parts.isEmpty()) {
@@ -36,15 +55,15 @@ public final class TakeoffBuilder {
         List.copyOf(builder.lines),
         List.copyOf(builder.cuts),
         List.copyOf(builder.stock),
-        Map.copyOf(builder.bought));
+        Map.copyOf(builder.bought),
+        Map.copyOf(builder.lengths),
+        new Order(builder.rows, builder.alternatives, buying.prices().map(PriceList::currency)));
   }
 
   private void count(StockItem item, List<Part> parts) {
     boolean byLength = item.isSoldByLength();
-    double quantity =
-        byLength
-            ? parts.stream().mapToDouble(Part::cutLength).sum()
-            : parts.stream().mapToInt(Part::count).sum();
+    int pieces = parts.stream().mapToInt(Part::count).sum();
+    double quantity = byLength ? parts.stream().mapToDouble(Part::cutLength).sum() : pieces;
     lines.add(
         new Takeoff.Line(
             item.id(),
@@ -52,8 +71,14 @@ public final class TakeoffBuilder {
             byLength ? "m" : "piece",
             quantity,
             parts.stream().map(Part::id).toList()));
+    List<PriceList.Article> articles =
+        buying.prices().map(p -> p.of(layout.kit(), item)).orElse(List.of());
     if (byLength) {
-      cut(item, parts);
+      cuts(item, parts);
+      cut(item, parts, articles);
+    } else {
+      int onHand = buying.onHand(item.id()).stream().mapToInt(OnHand::count).sum();
+      rows.addAll(OrderBuilder.pieces(item, pieces, onHand, articles));
     }
   }
 
@@ -73,7 +98,7 @@ public final class TakeoffBuilder {
     }
   }
 
-  private void cut(StockItem item, List<Part> parts) {
+  private void cuts(StockItem item, List<Part> parts) {
     Map<Size, List<Part>> sizes = new TreeMap<>(Size.LONGEST_FIRST);
     for (Part part : parts) {
       sizes.computeIfAbsent(Size.of(part), l -> new ArrayList<>()).add(part);
@@ -88,14 +113,30 @@ public final class TakeoffBuilder {
                     size.sheetWidth,
                     same.size(),
                     places(same))));
-    List<Double> lengths = parts.stream().map(p -> toStep(p.cutLength())).toList();
-    CuttingStock.Plan plan = CuttingStock.plan(lengths, item.stockLengths(), item.kerf());
-    bought.put(item.id(), new Takeoff.Bought(plan.cost(), plan.bound()));
+  }
+
+  private void cut(StockItem item, List<Part> parts, List<PriceList.Article> articles) {
+    List<Stick.Piece> pieces = parts.stream().map(TakeoffBuilder::piece).toList();
+    ItemCutting cutting = new ItemCutting(item, pieces, articles, buying.onHand(item.id()));
+    CuttingStock.Plan plan = cutting.plan();
     Map<Stick, Integer> same = new LinkedHashMap<>();
     plan.sticks().forEach(s -> same.merge(s, 1, Integer::sum));
     same.forEach(
         (s, n) ->
-            stock.add(new Takeoff.Stock(item.id(), s.stockLength(), n, s.cuts(), s.offcut())));
+            stock.add(
+                new Takeoff.Stock(
+                    item.id(), s.stockLength(), n, s.blocks(), s.offcut(), s.onHand())));
+    bought.put(item.id(), cutting.bought(plan));
+    lengths.put(item.id(), LengthsBuilder.of(item, parts, plan));
+    rows.addAll(cutting.order(plan));
+    if (buying.prices().isPresent()) {
+      alternatives.addAll(cutting.alternatives());
+    }
+  }
+
+  private static Stick.Piece piece(Part part) {
+    return new Stick.Piece(
+        toStep(part.cutLength()), part.sheetWidth().stream().map(TakeoffBuilder::toStep).sum());
   }
 
   private static double toStep(double metres) {

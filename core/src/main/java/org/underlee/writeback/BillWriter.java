@@ -6,10 +6,13 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.underlee.takeoff.Order;
 
 /**
- * The bill of quantities: an unpriced cost schedule with one root item, an item for each line with
- * its quantity, and the elements that the line is for.
+ * The bill of quantities: a cost schedule with one root item, an item for each line with its
+ * quantity, and the elements that the line is for. Where there is a price list, what is ordered for
+ * a line is nested in it, counted in the shop's units, each with the price of one; the root has the
+ * sum, and its name says how many have no price.
  *
  * <p>An IFC2X3 cost item has no quantities. There the quantity is an IfcElementQuantity that the
  * cost item is defined by, which that schema allows for any object, and the description says it in
@@ -32,12 +35,12 @@ final class BillWriter {
   }
 
   /** The schedule, where there are lines. */
-  Optional<Value> write(List<BillLine> lines) {
+  Optional<Value> write(List<BillLine> lines, Order order) {
     if (lines.isEmpty()) {
       return Optional.empty();
     }
-    Value schedule = schedule();
-    Value root = item("root", Value.label(NAME), Value.UNSET, Value.UNSET, Value.UNSET);
+    Value schedule = schedule(order);
+    Value root = root(order);
     // IFC2X3 has a relationship of its own for this.
     draft.relate(
         draft.ifc2x3() ? "IfcRelSchedulesCostItems" : "IfcRelAssignsToControl",
@@ -47,14 +50,94 @@ final class BillWriter {
         schedule);
     List<Value> items = new ArrayList<>();
     for (BillLine line : lines) {
-      items.add(line(line, "line-" + (items.size() + 1)));
+      String ordinal = "line-" + (items.size() + 1);
+      Value item = line(line, ordinal);
+      items.add(item);
+      if (order.isPriced()) {
+        ordered(item, ordinal, order, line.item());
+      }
     }
     draft.relate("IfcRelNests", id("nests-items", "root"), root, Value.list(items));
     return Optional.of(schedule);
   }
 
-  private Value schedule() {
-    Value kind = Value.enumeration("UNPRICEDBILLOFQUANTITIES");
+  private Value root(Order order) {
+    Value name = Value.label(NAME);
+    return order
+        .currency()
+        .map(
+            c -> {
+              int without = order.unpriced().size();
+              String sum =
+                  without == 0 ? "sum" : "sum without " + without + " articles that have no price";
+              return item(
+                  "root",
+                  name,
+                  Value.UNSET,
+                  Value.UNSET,
+                  Value.UNSET,
+                  List.of(new CostWriter(draft, c).sum(sum, order.total())));
+            })
+        .orElseGet(() -> item("root", name, Value.UNSET, Value.UNSET, Value.UNSET, List.of()));
+  }
+
+  /** What is ordered for a line, nested in it. */
+  private void ordered(Value line, String ordinal, Order order, String item) {
+    List<Value> nested = new ArrayList<>();
+    for (Order.Row row : order.rows()) {
+      if (row.item().equals(item) && row.units() > 0) {
+        nested.add(ordered(row, ordinal + "-" + (nested.size() + 1), order.currency()));
+      }
+    }
+    if (!nested.isEmpty()) {
+      draft.relate("IfcRelNests", id("nests-items", ordinal), line, Value.list(nested));
+    }
+  }
+
+  private Value ordered(Order.Row row, String ordinal, Optional<String> currency) {
+    Value quantity = new Quantities(draft).count(row.unit(), row.units());
+    List<Value> costs =
+        currency.stream()
+            .flatMap(
+                c ->
+                    row.price().stream()
+                        .map(p -> new CostWriter(draft, c).unitPrice(row.unit(), p)))
+            .toList();
+    String length =
+        row.stockLength().isPresent()
+            ? " of " + rounded(row.stockLength().getAsDouble()) + " m"
+            : "";
+    String pack = row.perUnit() > 1 ? " of " + row.perUnit() : "";
+    Value item =
+        item(
+            ordinal,
+            Value.label(row.description()),
+            Value.text(
+                row.units()
+                    + " "
+                    + row.unit()
+                    + pack
+                    + length
+                    + (costs.isEmpty() ? "; no price known" : "")),
+            Value.label(row.item()),
+            Value.list(quantity),
+            costs);
+    if (draft.ifc2x3()) {
+      definitions.attachQuantities(
+          item, "", "cost-item/" + ordinal, "Underlee_BillQuantity", List.of(quantity));
+    }
+    return item;
+  }
+
+  private static String kind(Order order) {
+    if (!order.isPriced()) {
+      return "UNPRICEDBILLOFQUANTITIES";
+    }
+    return order.unpriced().isEmpty() ? "PRICEDBILLOFQUANTITIES" : "ESTIMATE";
+  }
+
+  private Value schedule(Order order) {
+    Value kind = Value.enumeration(kind(order));
     Value u = Value.UNSET;
     Value number = Value.label("underlee");
     List<Value> rest =
@@ -74,7 +157,8 @@ final class BillWriter {
             Value.label(line.description()),
             description,
             Value.label(line.item()),
-            Value.list(quantity));
+            Value.list(quantity),
+            List.of());
     if (draft.ifc2x3()) {
       definitions.attachQuantities(
           item, "", "cost-item/" + ordinal, "Underlee_BillQuantity", List.of(quantity));
@@ -88,10 +172,21 @@ final class BillWriter {
   }
 
   private Value item(
-      String ordinal, Value name, Value description, Value number, Value quantities) {
+      String ordinal,
+      Value name,
+      Value description,
+      Value number,
+      Value quantities,
+      List<Value> costs) {
     Value u = Value.UNSET;
-    List<Value> rest = draft.ifc2x3() ? List.of(number) : List.of(u, number, u, u, quantities);
-    return draft.root("IfcCostItem", id("cost-item", ordinal), name, description, rest);
+    Value values = costs.isEmpty() ? u : Value.list(costs);
+    List<Value> rest = draft.ifc2x3() ? List.of(number) : List.of(u, number, u, values, quantities);
+    Value item = draft.root("IfcCostItem", id("cost-item", ordinal), name, description, rest);
+    if (draft.ifc2x3() && !costs.isEmpty()) {
+      draft.relate(
+          "IfcRelAssociatesAppliedValue", id("costs", ordinal), Value.list(item), costs.get(0));
+    }
+    return item;
   }
 
   private Value quantity(BillLine line) {
@@ -115,13 +210,13 @@ final class BillWriter {
   private static String words(BillLine line) {
     return switch (line.kind()) {
       case COUNT -> whole(line) + " " + line.unit();
-      case LENGTH -> rounded(line) + " m";
-      case AREA -> rounded(line) + " m²";
+      case LENGTH -> rounded(line.quantity()) + " m";
+      case AREA -> rounded(line.quantity()) + " m²";
     };
   }
 
-  private static String rounded(BillLine line) {
-    return BigDecimal.valueOf(line.quantity())
+  private static String rounded(double quantity) {
+    return BigDecimal.valueOf(quantity)
         .setScale(DECIMALS, RoundingMode.HALF_EVEN)
         .stripTrailingZeros()
         .toPlainString();

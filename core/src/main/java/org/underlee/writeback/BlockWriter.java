@@ -12,6 +12,7 @@ import org.underlee.kit.Kit;
 import org.underlee.layout.FieldLayout;
 import org.underlee.layout.Layout;
 import org.underlee.layout.Part;
+import org.underlee.takeoff.Order;
 
 /** All the instances of a design, in order: assemblies, types, bill. */
 final class BlockWriter {
@@ -24,7 +25,7 @@ final class BlockWriter {
     this.provenance = provenance;
   }
 
-  void write(Layout layout, List<BillLine> bill) {
+  void write(Layout layout, List<BillLine> bill, Order order) {
     requireOwnIds(layout.parts());
     Kit kit = layout.kit();
     ShapeWriter shapes = new ShapeWriter(draft);
@@ -46,7 +47,12 @@ final class BlockWriter {
     }
     List<PlacedPart> all = List.copyOf(parts.values());
     List<Value> types = new TypeWriter(draft, materials, kit).write(all);
-    declare(types, new BillWriter(draft, definitions, parts).write(bill));
+    declare(types, new BillWriter(draft, definitions, parts).write(bill, order));
+  }
+
+  /** What is in the way of parts that have been written. */
+  void write(List<Interference> interferences) {
+    new InterferenceWriter(draft).write(interferences, parts);
   }
 
   /** The lines of the new instances. */

@@ -3,6 +3,7 @@ package org.underlee.writeback;
 import java.util.Collections;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import org.underlee.finding.InputException;
 import org.underlee.finding.Place;
@@ -10,6 +11,7 @@ import org.underlee.ifc.IfcModel;
 import org.underlee.layout.Layout;
 import org.underlee.step.StepFile;
 import org.underlee.step.StepSplice;
+import org.underlee.takeoff.Order;
 
 /**
  * Writes laid-out assemblies into a copy of the designer's model, as one marked block of new
@@ -59,6 +61,24 @@ public final class WriteBack {
    */
   public static Written drained(
       IfcModel model, Layout layout, List<BillLine> bill, Provenance provenance) {
+    Order order = new Order(List.of(), List.of(), Optional.empty());
+    return drained(model, layout, bill, order, provenance, List.of());
+  }
+
+  /**
+   * As above, with what is ordered and what that costs where there are prices, and with what is in
+   * the assembly's way.
+   *
+   * @param interferences with elements of this model; a file cannot point into another
+   * @throws InputException in IFC2X3, which has no such relationship
+   */
+  public static Written drained(
+      IfcModel model,
+      Layout layout,
+      List<BillLine> bill,
+      Order order,
+      Provenance provenance,
+      List<Interference> interferences) {
     StepFile file = model.step();
     if (Strip.mayHold(file) && Markers.find(file.bytes()).isPresent()) {
       throw new IllegalArgumentException(
@@ -68,7 +88,8 @@ public final class WriteBack {
       return new Written(file.bytes(), Map.of(), 0);
     }
     BlockWriter block = new BlockWriter(new HostReader(model).read(), provenance);
-    block.write(layout, bill);
+    block.write(layout, bill, order);
+    block.write(interferences);
     requireNew(file, block.allGlobalIds());
     List<String> lines = block.lines();
     byte[] bytes =

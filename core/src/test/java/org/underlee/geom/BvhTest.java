@@ -116,4 +116,19 @@ class BvhTest {
       assertThat(box.holds(frame.apply(p))).isEqualTo(inside);
     }
   }
+
+  /**
+   * Eight times the triangles take about nine times the time; trying every pair would take
+   * sixty-four times. A coarse guard: {@code docs/benchmarks/clash.md} has the measured exponent.
+   */
+  @Test
+  void theTimeGrowsHardlyFasterThanTheNumberOfTriangles() {
+    BvhSpeed.seconds(5_000, 3);
+    double[] sizes = {5_000, 10_000, 20_000, 40_000};
+    double[] seconds = new double[sizes.length];
+    for (int i = 0; i < sizes.length; i++) {
+      seconds[i] = BvhSpeed.seconds((int) sizes[i], 3);
+    }
+    assertThat(BvhSpeed.exponent(sizes, seconds)).isLessThan(1.5);
+  }
 }

@@ -51,20 +51,23 @@ class AlignmentSolidsTest {
   }
 
   private Mesh solid(String curve, String from, String to, String lateral) {
+    return text.shapeOf(sectioned(curve, from, to, lateral));
+  }
+
+  private String sectioned(String curve, String from, String to, String lateral) {
     String section = text.rectangle("2.", "1.");
-    return text.shapeOf(
-        text.add(
-            "IFCSECTIONEDSOLIDHORIZONTAL("
-                + curve
-                + ",("
-                + section
-                + ","
-                + section
-                + "),("
-                + place(curve, from, lateral)
-                + ","
-                + place(curve, to, lateral)
-                + "))"));
+    return text.add(
+        "IFCSECTIONEDSOLIDHORIZONTAL("
+            + curve
+            + ",("
+            + section
+            + ","
+            + section
+            + "),("
+            + place(curve, from, lateral)
+            + ","
+            + place(curve, to, lateral)
+            + "))");
   }
 
   private String composite(String... segments) {
@@ -122,6 +125,85 @@ class AlignmentSolidsTest {
     // The right-hand corner of the last section, a metre from the line.
     assertThat(mesh.bounds().max().x()).isCloseTo(x + Math.sin(theta), within(1e-5));
     assertClosed(mesh);
+  }
+
+  /** Round a square corner to the left: the sections meet in a mitre, section × length is kept. */
+  @Test
+  void aPolylineIsMitredInItsCorners() {
+    String line =
+        text.add(
+            "IFCPOLYLINE(("
+                + String.join(
+                    ",", text.point("0.,0.,0."), text.point("10.,0.,0."), text.point("10.,20.,0."))
+                + "))");
+    Mesh mesh = solid(line, "2.", "25.", "$");
+    assertClosed(mesh);
+    assertThat(mesh.volume()).isCloseTo(2 * 23, within(1e-9));
+    assertBox(mesh, 2, -1, -0.5, 11, 15, 0.5);
+  }
+
+  /**
+   * A metre to the left of the same line, the inside of the corner: 8 m and 15 m, less 1 m each.
+   */
+  @Test
+  void anOffsetFromAPolylineIsShorterInside() {
+    String line =
+        text.add(
+            "IFCPOLYLINE(("
+                + String.join(
+                    ",", text.point("0.,0.,0."), text.point("10.,0.,0."), text.point("10.,20.,0."))
+                + "))");
+    Mesh mesh = solid(line, "2.", "25.", "1.");
+    assertThat(mesh.volume()).isCloseTo(2 * (7 + 14), within(1e-9));
+    assertBox(mesh, 2, 0, -0.5, 10, 15, 0.5);
+  }
+
+  /** A line that climbs 3 in 4 carries a section square to it: its length is that of the slope. */
+  @Test
+  void aPolylineMayClimb() {
+    String line =
+        text.add("IFCPOLYLINE((" + text.point("0.,0.,0.") + "," + text.point("40.,0.,30.") + "))");
+    Mesh mesh = solid(line, "0.", "50.", "$");
+    assertThat(mesh.volume()).isCloseTo(2 * 50, within(1e-9));
+    assertBox(mesh, -0.3, -1, -0.4, 40.3, 1, 30.4);
+  }
+
+  /**
+   * A vertical curve z = 0.02 x − 0.0005 x², over 40 m in plan: the road ends level with where it
+   * began, its top at x = 20 m, 0.2 m up.
+   */
+  @Test
+  void aGradientMayBeAParabola() {
+    String plan = composite(segment("0.,0.", "1.,0.", "60.", line()));
+    String parabola =
+        text.add(
+            "IFCPOLYNOMIALCURVE("
+                + text.add("IFCAXIS2PLACEMENT2D(" + text.point("0.,0.") + ",$)")
+                + ",(0.,1.),(0.,0.02,-0.0005),$)");
+    String heights = segment("0.,0.", "1.,0.02", "40.", parabola);
+    String gradient = text.add("IFCGRADIENTCURVE((" + heights + "),.F.," + plan + ",$)");
+    Mesh mesh = solid(gradient, "0.", "40.", "$");
+    assertClosed(mesh);
+    assertThat(mesh.bounds().max().z()).isCloseTo(0.2 + 0.5, within(1e-4));
+    // The ends are square to slopes of 0.02 and −0.02: half of the height leans out.
+    assertThat(mesh.bounds().max().x())
+        .isCloseTo(40 + 0.5 * Math.sin(Math.atan(0.02)), within(1e-5));
+    // By symmetry, the end's top stands as high as the beginning's.
+    assertThat(mesh.bounds().min().z()).isCloseTo(-0.5 * Math.cos(Math.atan(0.02)), within(1e-5));
+  }
+
+  @Test
+  void aLineWithCantIsRefusedAndSaysSo() {
+    String plan = composite(segment("0.,0.", "1.,0.", "60.", line()));
+    String cant =
+        text.add(
+            "IFCSEGMENTEDREFERENCECURVE(("
+                + segment("0.,0.", "1.,0.", "60.", line())
+                + "),.F.,"
+                + plan
+                + ",$)");
+    assertThat(text.whyNot(sectioned(cant, "0.", "40.", "$")))
+        .contains("IFCSEGMENTEDREFERENCECURVE is not read as the line");
   }
 
   /**

@@ -182,6 +182,17 @@ class KitReaderTest {
             k -> firstItem(k).putArray("stockLengthsMm").add(0),
             "pan-sheet",
             "stock length"),
+        wrong("no way of selling", k -> firstItem(k).remove("shop"), "shop"),
+        wrong(
+            "a box of nothing",
+            k -> ((ObjectNode) firstItem(k).get("shop")).put("pieces", 0),
+            "pan-sheet",
+            "0 pieces"),
+        wrong(
+            "fewer than no spares",
+            k -> ((ObjectNode) firstItem(k).get("shop")).put("sparePercent", -5),
+            "pan-sheet",
+            "-5"),
         wrong("missing item", k -> firstItem(k).put("id", "other"), "pan-sheet"),
         wrong("another schema", k -> k.put("schema", "underlee/kit/9"), "underlee/kit/9"),
         wrong("another family", k -> k.put("family", "tarpaulin"), "tarpaulin", "pans"));

@@ -115,6 +115,7 @@ final class KitReference {
                 "kerfMm",
                 "material",
                 "thicknessMm",
+                "shop",
                 "source"));
     text(
         properties, "id", "One of " + String.join(", ", family.items()) + "; or another, not used");
@@ -126,12 +127,40 @@ final class KitReference {
     properties.putObject("kerfMm").put("type", "number").put("minimum", 0);
     text(properties, "material", "The id of a material of this kit");
     properties.putObject("thicknessMm").put("type", "number");
+    shop(properties.putObject("shop"));
     text(properties, "source", "Where the numbers come from");
     for (String id : family.items()) {
       ObjectNode contains = JSON.createObjectNode();
       contains.putObject("contains").putObject("properties").putObject("id").put("const", id);
       node.withArray("/allOf").add(contains);
     }
+  }
+
+  private static void shop(ObjectNode node) {
+    ObjectNode properties =
+        object(
+            node.put("description", "How it is sold and cut"),
+            List.of(
+                "unit",
+                "pieces",
+                "sparePercent",
+                "endTrimMm",
+                "keepOffcutMm",
+                "ripWidthMm",
+                "source"));
+    text(properties, "unit", "What a shop counts it in: piece, box, roll, sheet");
+    ObjectNode pieces = properties.putObject("pieces").put("type", "integer").put("minimum", 1);
+    pieces.put("description", "Pieces in one such unit; 1 for lengths, rolls and sheets");
+    least(properties, "sparePercent", "Bought on top of what is needed, whole pieces");
+    least(properties, "endTrimMm", "Cut off each end of a stock length before it is used");
+    least(properties, "keepOffcutMm", "Offcuts at least this long are kept; 0: none is");
+    least(properties, "ripWidthMm", "Sheet width to rip pieces from side by side; 0: never");
+    source(properties);
+  }
+
+  private static void least(ObjectNode properties, String key, String meaning) {
+    ObjectNode number = properties.putObject(key).put("type", "number").put("minimum", 0);
+    number.put("description", meaning);
   }
 
   private static String text(ObjectNode root) {

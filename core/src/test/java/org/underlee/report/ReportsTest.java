@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assumptions.assumeTrue;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
+import java.math.BigDecimal;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -15,6 +16,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.TimeZone;
@@ -30,6 +32,8 @@ import org.underlee.layout.Scope;
 import org.underlee.run.DeckRun;
 import org.underlee.run.Design;
 import org.underlee.run.Survey;
+import org.underlee.takeoff.Order;
+import org.underlee.takeoff.Stick;
 import org.underlee.takeoff.Takeoff;
 import org.underlee.units.Lengths.UnitSystem;
 
@@ -160,17 +164,50 @@ class ReportsTest {
             List.of(
                 new Takeoff.Cut(
                     "a", PartKind.PAN, 1.2345, OptionalDouble.of(0.4), 2, List.of("B1", "B2"))),
-            List.of(new Takeoff.Stock("a", 3.048, 1, List.of(1.2345, 1.2345), 0.579)),
-            Map.of());
+            List.of(
+                new Takeoff.Stock("a", 3.048, 1, List.of(block(0.4), block(0.3)), 0.579, false),
+                new Takeoff.Stock(
+                    "a",
+                    2,
+                    1,
+                    List.of(
+                        new Stick.Block(
+                            List.of(new Stick.Piece(1, 0.3), new Stick.Piece(1.5, 0.2)))),
+                    0.5,
+                    true)),
+            Map.of(),
+            Map.of(),
+            new Order(
+                List.of(
+                    new Order.Row(
+                        "c",
+                        "screws",
+                        "box",
+                        100,
+                        OptionalDouble.empty(),
+                        150,
+                        15,
+                        2,
+                        "",
+                        Optional.of(new BigDecimal("12.50")))),
+                List.of(),
+                Optional.of("USD")));
     assertThat(TakeoffCsv.write(takeoff).split("\r\n"))
         .containsExactly(
-            "row,item,description,quantity,unit,length_mm,sheet_width_mm,pattern_mm,offcut_mm,where",
-            "count,a,plain,1.25,m,,,,,",
-            "count,b,\"2\"\" tape, wide\",2,m,,,,,",
-            "count,c,\"two\nlines\",3,piece,,,,,",
-            "cut,a,pan,2,piece,1234.5,400,,,B1 B2",
-            "buy,a,,1,stock length,3048,,1234.5 + 1234.5,579,");
+            "row,item,description,quantity,unit,length_mm,sheet_width_mm,pattern_mm,offcut_mm,where,"
+                + "needed,spare,pack,price,cost,currency,global_ids",
+            "count,a,plain,1.25,m,,,,,,,,,,,,",
+            "count,b,\"2\"\" tape, wide\",2,m,,,,,,,,,,,,",
+            "count,c,\"two\nlines\",3,piece,,,,,,,,,,,,",
+            "cut,a,pan,2,piece,1234.5,400,,,B1 B2,,,,,,,",
+            "buy,a,,1,stock length,3048,,1234.5 + 1234.5,579,,,,,,,,",
+            "on-hand,a,,1,stock length,2000,,1500 (1000 x 300 | 200),500,,,,,,,,",
+            "order,c,screws,2,box,,,,,,150,15,100,12.50,25.00,USD,");
     assertThat(TakeoffCsv.write(takeoff)).endsWith("\r\n");
+  }
+
+  private static Stick.Block block(double width) {
+    return new Stick.Block(List.of(new Stick.Piece(1.2345, width)));
   }
 
   private static List<String> everyText(Design own) {

@@ -15,6 +15,7 @@ import org.underlee.geom.Vec3;
 import org.underlee.kit.Family;
 import org.underlee.kit.Kit;
 import org.underlee.kit.Material;
+import org.underlee.kit.Shop;
 import org.underlee.kit.StockItem;
 import org.underlee.layout.FieldLayout;
 import org.underlee.layout.Layout;
@@ -30,6 +31,7 @@ import org.underlee.units.Words;
  * bent, tapered and holed sheet, oblique, downward and mirrored sweeps.
  */
 final class SampleField {
+  private static final Shop SHOP = Shop.oneByOne("piece", "a kit");
   static final String FIELD = "deck-1/field-1";
   static final double FALL = 1.0 / 96;
   private static final double SHEET = 0.001;
@@ -102,10 +104,12 @@ final class SampleField {
     Material tape = new Material("butyl", "Butyl \"tape\" für ½″ Fugen", 1300, 30, 30, 30, "");
     List<StockItem> items = new ArrayList<>();
     for (String id : List.of("pan", "rail", "head", "strip", "gutter", "pipe", "fitting", "hook")) {
-      items.add(new StockItem(id, "Bent " + id, "piece", List.of(3.0), 0, "steel", SHEET, "a kit"));
+      items.add(
+          new StockItem(id, "Bent " + id, "piece", List.of(3.0), 0, "steel", SHEET, SHOP, "a kit"));
     }
-    items.add(new StockItem("tape", "Seam tape", "roll", List.of(), 0, "butyl", 0.002, "a kit"));
-    items.add(new StockItem("screw", "Screw", "piece", List.of(), 0, "steel", 0, "a kit"));
+    items.add(
+        new StockItem("tape", "Seam tape", "roll", List.of(), 0, "butyl", 0.002, SHOP, "a kit"));
+    items.add(new StockItem("screw", "Screw", "piece", List.of(), 0, "steel", 0, SHOP, "a kit"));
     return new Kit(
         "sheet-pans", "1", "Sheet pans", Family.PANS, Map.of(), List.of(steel, tape), items);
   }

@@ -15,6 +15,7 @@ import org.underlee.report.CompareText;
 import org.underlee.samples.IfcEmitter;
 import org.underlee.samples.Mix;
 import org.underlee.samples.SampleDecks;
+import org.underlee.takeoff.Buying;
 import org.underlee.units.Lengths.UnitSystem;
 
 class ComparisonTest {
@@ -29,7 +30,7 @@ class ComparisonTest {
   }
 
   private static Comparison compare(List<Double> falls, List<Preference> order) {
-    return Comparison.of(survey, Scope.OUTSIDE, KitReader.allBuiltIn(), falls, order);
+    return Comparison.of(survey, Scope.OUTSIDE, KitReader.allBuiltIn(), falls, order, Buying.PLAIN);
   }
 
   @Test

@@ -13,6 +13,7 @@ public final class ProofData {
     FREEBOARD_MM("freeboardMm"),
     ROUGHNESS_SMOOTH("roughnessSmooth"),
     ROUGHNESS_DIRTY("roughnessDirty"),
+    WALL_SHARE("wallShare"),
     STRAINER_SHARE("strainerShare"),
     BEND_SHARE("bendShare"),
     ELBOWS_MOST("elbowsMost"),

@@ -1,96 +1,47 @@
 package org.underlee.ifc.shape;
 
-import java.util.ArrayList;
 import java.util.List;
 import org.underlee.geom.Vec3;
 import org.underlee.step.StepInstance;
 
-/**
- * The line of a road, a rail or a bridge: a plan of segments end to end, by the horizontal length
- * along it, and the height over that length. File units.
- */
-final class Alignment {
-  /** Newton's steps to the place of a height segment at a length: slopes are nearly even. */
-  private static final int NEWTON_STEPS = 8;
-
-  /** Lengths nearer than this to a segment's end are in it. */
-  private static final double SAME = 1e-9;
-
-  private final List<AlignmentSegment> plan;
-
-  /** Segments in a plane of length and height; none for a line at height zero. */
-  private final List<AlignmentSegment> heights;
-
-  private Alignment(List<AlignmentSegment> plan, List<AlignmentSegment> heights) {
-    this.plan = plan;
-    this.heights = heights;
-  }
-
-  static Alignment of(StepInstance curve) {
+/** The line of a road, a rail or a bridge, by the length along it. File units. */
+interface Alignment {
+  /**
+   * Reads a line. One with cant (IfcSegmentedReferenceCurve) is refused: its sections lean by a
+   * height over a width that the curve does not give.
+   */
+  static Alignment of(StepInstance curve, Curves curves) {
     return switch (curve.keyword()) {
-      case "IFCGRADIENTCURVE" -> new Alignment(segments(curve.follow(2)), segments(curve));
-      case "IFCCOMPOSITECURVE" -> new Alignment(segments(curve), List.of());
+      case "IFCGRADIENTCURVE", "IFCCOMPOSITECURVE" -> SegmentedAlignment.of(curve);
+      case "IFCPOLYLINE" -> new Polyline(curve, curves.points(curve));
+      case "IFCINDEXEDPOLYCURVE" -> {
+        if (!curve.isOmitted(1)) {
+          // Its arcs would be measured by their chords.
+          throw Unreadable.unsupported(curve, " with segments, as the line sections are placed on");
+        }
+        yield new Polyline(curve, curves.points(curve));
+      }
       default -> throw Unreadable.unsupported(curve, " as the line that sections are placed on");
     };
   }
 
-  private static List<AlignmentSegment> segments(StepInstance curve) {
-    if (curve.keyword().equals("IFCSEGMENTEDREFERENCECURVE")) {
-      throw Unreadable.unsupported(curve, " as a line in plan");
+  /**
+   * A place on the line.
+   *
+   * @param tangent the way the line comes to it, of length one
+   * @param normal square to the plane of a section there: the tangent but in a corner, where it
+   *     halves the turn
+   */
+  record Station(Vec3 point, Vec3 tangent, Vec3 normal) {
+    static Station on(Vec3 point, Vec3 tangent) {
+      return new Station(point, tangent, tangent);
     }
-    List<AlignmentSegment> segments = new ArrayList<>();
-    for (StepInstance segment : curve.followAll(0)) {
-      AlignmentSegment read = AlignmentSegment.of(segment);
-      // A segment without length marks the end.
-      if (read.length() > 0) {
-        segments.add(read);
-      }
-    }
-    if (segments.isEmpty()) {
-      throw Unreadable.degenerate(curve, "it has no segments with a length");
-    }
-    return segments;
   }
 
-  /** A place on the line, and the way it runs there, of length one. */
-  record Station(Vec3 point, Vec3 tangent) {}
+  Station at(double length);
 
-  Station at(double length) {
-    double rest = length;
-    int i = 0;
-    while (i + 1 < plan.size() && rest > plan.get(i).length() + SAME) {
-      rest -= plan.get(i).length();
-      i++;
-    }
-    AlignmentSegment segment = plan.get(i);
-    Station flat = segment.at(rest);
-    if (heights.isEmpty()) {
-      return flat;
-    }
-    Station height = height(length);
-    Vec3 run = flat.tangent().times(height.tangent().x());
-    return new Station(
-        new Vec3(flat.point().x(), flat.point().y(), height.point().y()),
-        new Vec3(run.x(), run.y(), height.tangent().y()).unit());
-  }
-
-  /** Over the length: x is the length and y the height. */
-  private Station height(double length) {
-    AlignmentSegment segment = heights.get(0);
-    for (AlignmentSegment next : heights) {
-      if (next.at(0).point().x() <= length + SAME) {
-        segment = next;
-      }
-    }
-    double along = length - segment.at(0).point().x();
-    Station there = segment.at(along);
-    for (int i = 0; i < NEWTON_STEPS; i++) {
-      if (!(there.tangent().x() > 0)) {
-        throw new IllegalArgumentException("its line stands upright");
-      }
-      along += (length - there.point().x()) / there.tangent().x();
-      there = segment.at(along);
-    }
-    return there;
+  /** The lengths at which the line has corners, in ascending order. */
+  default List<Double> corners() {
+    return List.of();
   }
 }

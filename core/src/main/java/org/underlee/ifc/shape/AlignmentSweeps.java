@@ -22,10 +22,12 @@ final class AlignmentSweeps {
   private static final int MIN_HALVINGS = 2;
 
   private final Profiles profiles;
+  private final Curves curves;
   private final double sag;
 
   AlignmentSweeps(Profiles profiles, Curves curves) {
     this.profiles = profiles;
+    this.curves = curves;
     this.sag = curves.sag();
   }
 
@@ -35,10 +37,19 @@ final class AlignmentSweeps {
 
   /** A section with its place along the line, and how far it stands left of it and above it. */
   private record Section(Outline outline, double along, Vec2 offset, boolean upright) {
+    /** In a corner on the way to the next; a length of its own, so that the corner is met. */
+    Section at(double corner, Section next) {
+      double share = (corner - along) / (next.along - along);
+      Outline there =
+          outline.equals(next.outline) ? outline : Loft.between(outline, next.outline, share);
+      return new Section(
+          there, corner, offset.times(1 - share).plus(next.offset.times(share)), upright);
+    }
+
     Section towards(Section next, double share) {
       return new Section(
           outline,
-          along + (next.along - along) * share,
+          share == 1 ? next.along : along + (next.along - along) * share,
           offset.times(1 - share).plus(next.offset.times(share)),
           upright);
     }
@@ -46,8 +57,12 @@ final class AlignmentSweeps {
     Vec3 reach(Vec2 p, Alignment line) {
       Alignment.Station station = line.at(along);
       Vec3 run = upright ? station.tangent().horizontal() : station.tangent();
+      Vec3 plane = upright ? station.normal().horizontal() : station.normal();
       Transform square = Transform.frame(station.point(), run, Vec3.Z.cross(run));
-      return square.apply(new Vec3(p.x() + offset.x(), p.y() + offset.y(), 0));
+      Vec3 there = square.apply(new Vec3(p.x() + offset.x(), p.y() + offset.y(), 0));
+      // In a corner it runs on, or falls short, to the plane that halves the turn.
+      double past = there.minus(station.point()).dot(plane) / run.dot(plane);
+      return there.minus(run.times(past));
     }
 
     List<Vec3> placed(List<Vec2> points, Alignment line) {
@@ -56,16 +71,32 @@ final class AlignmentSweeps {
   }
 
   private Mesh solid(StepInstance solid) {
-    Alignment line = Alignment.of(solid.follow(0));
+    Alignment line = Alignment.of(solid.follow(0), curves);
     List<Section> sections = sections(solid);
     List<List<Vec3>> stations = new ArrayList<>();
     stations.add(sections.get(0).placed(Loft.points(sections.get(0).outline()), line));
     for (int i = 0; i + 1 < sections.size(); i++) {
-      between(sections.get(i), sections.get(i + 1), 0, 1, 0, line, stations);
+      Section from = sections.get(i);
+      for (Section to : withCorners(from, sections.get(i + 1), line)) {
+        between(from, to, 0, 1, 0, line, stations);
+        from = to;
+      }
     }
     Outline first = sections.get(0).outline();
     Outline last = sections.get(sections.size() - 1).outline();
     return Loft.mesh(first, last, stations, false);
+  }
+
+  /** The next section, after those that stand in the corners on the way to it. */
+  private static List<Section> withCorners(Section a, Section b, Alignment line) {
+    List<Section> all = new ArrayList<>();
+    for (double corner : line.corners()) {
+      if (corner > a.along() && corner < b.along()) {
+        all.add(a.at(corner, b));
+      }
+    }
+    all.add(b);
+    return all;
   }
 
   private List<Section> sections(StepInstance solid) {

@@ -45,7 +45,7 @@ public final class Axes {
     return switch (placement.keyword()) {
       case "IFCAXIS2PLACEMENT3D" -> {
         Vec3 z = given(placement, 1).orElse(Vec3.Z);
-        Vec3 x = given(placement, 2).orElse(anyX(z));
+        Vec3 x = given(placement, 2).orElseGet(() -> anyX(z));
         yield frame(placement, z, x);
       }
       case "IFCAXIS2PLACEMENT2D" -> {
@@ -62,8 +62,9 @@ public final class Axes {
   private static Optional<Vec3> given(StepInstance placement, int attribute) {
     return placement
         .optionalFollow(attribute)
-        .filter(d -> vector(d).length() > 0)
-        .map(Axes::direction);
+        .map(Axes::vector)
+        .filter(d -> d.length() > 0)
+        .map(d -> d.times(1 / d.length()));
   }
 
   /** The frame of an attribute that may be omitted. */

@@ -32,6 +32,15 @@ final class Loft {
     return points;
   }
 
+  /** The outline between two that are alike. */
+  static Outline between(Outline first, Outline last, double share) {
+    List<List<Vec2>> holes = new ArrayList<>();
+    for (int i = 0; i < first.holes().size(); i++) {
+      holes.add(between(first.holes().get(i), last.holes().get(i), share));
+    }
+    return new Outline(between(first.outer(), last.outer(), share), holes);
+  }
+
   static void requireAlike(StepInstance solid, Outline first, Outline last) {
     boolean alike =
         first.outer().size() == last.outer().size() && first.holes().size() == last.holes().size();

@@ -16,9 +16,9 @@ record BayCards(Job job) {
   List<Packet.BayCard> cards() {
     List<Packet.BayCard> cards = new ArrayList<>();
     for (Job.Place place : job.places()) {
-      List<Row> rows = SeatMarks.of(job, place);
+      List<Row> rows = SeatMarks.of(place);
       for (Bay bay : place.served()) {
-        cards.add(card(place, bay, rows.stream().filter(r -> r.bay().equals(bay)).toList()));
+        cards.add(card(place, bay, rows.stream().filter(r -> r.isAt(bay)).toList()));
       }
     }
     return cards;
@@ -41,10 +41,16 @@ record BayCards(Job job) {
     blocks.add(pieces(place, bay));
     blocks.add(
         new Block.Ticks(
-            Stream.of("marked", "rails", "pan", "tested")
-                .map(t -> new Tick(label + "-" + t, job.say("cards." + t), ""))
+            Stream.of("marked", "carried", "caught", "tested")
+                .map(t -> new Tick(label + "-" + t, job.say(tick(t)), ""))
                 .toList()));
     return new Packet.BayCard(place.layout().field() + "/" + bay.id(), label, blocks);
+  }
+
+  /** Marks and the test are the same for every family. */
+  private String tick(String what) {
+    boolean own = what.equals("carried") || what.equals("caught");
+    return "cards." + (own ? job.kit().family().word() + "." : "") + what;
   }
 
   private Block pieces(Job.Place place, Bay bay) {
@@ -55,7 +61,9 @@ record BayCards(Job job) {
             Column.number(job.say("col.length")),
             Column.number(job.say("col.flatWidth")),
             Column.text(job.say("col.cuts"))),
-        place.partsIn(bay).stream().map(this::piece).toList());
+        Stream.concat(place.partsIn(bay).stream(), place.partsBelow(bay).stream())
+            .map(this::piece)
+            .toList());
   }
 
   private List<String> piece(Part part) {

@@ -2,10 +2,16 @@ package org.underlee.report.packet;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import org.underlee.bay.Bay;
 import org.underlee.bay.FieldBays;
 import org.underlee.framing.Field;
+import org.underlee.geom.Box;
+import org.underlee.geom.Interval;
+import org.underlee.geom.Mesh;
 import org.underlee.geom.Vec3;
+import org.underlee.kit.Family;
 import org.underlee.kit.Kit;
 import org.underlee.layout.FieldLayout;
 import org.underlee.layout.Part;
@@ -16,7 +22,7 @@ import org.underlee.run.Design;
 record Job(Design design, Writing writing) {
 
   /** One joist field that something is hung in. */
-  record Place(FieldLayout layout, FieldBays bays) {
+  record Place(FieldLayout layout, FieldBays bays, Family family) {
     Field field() {
       return bays.field();
     }
@@ -35,15 +41,37 @@ record Job(Design design, Writing writing) {
       return layout.parts().stream().filter(p -> p.kind() == kind).toList();
     }
 
+    /** A part's reach in the field's frame. */
+    Box box(Part part) {
+      Mesh mesh = part.mesh();
+      return Box.around(
+          IntStream.range(0, mesh.vertexCount())
+              .mapToObj(i -> local(mesh.vertex(i)))
+              .map(p -> new Box(p, p))
+              .toList());
+    }
+
     List<Part> partsIn(Bay bay) {
       return layout.parts().stream().filter(p -> p.bay().equals(Optional.of(bay.id()))).toList();
     }
 
-    /** Bays that something is hung in. */
-    List<Bay> served() {
-      return bays.bays().stream()
-          .filter(b -> partsIn(b).stream().anyMatch(p -> !p.bodies().isEmpty()))
+    /** Pieces that lie across a bay and serve others too. */
+    List<Part> partsBelow(Bay bay) {
+      double v = bay.stretch().middle();
+      Interval across = new Interval(bay.leftFace().at(v), bay.rightFace().at(v));
+      return Stream.of(PartKind.SHEET, PartKind.BATTEN, PartKind.BATTEN_HANGER)
+          .flatMap(k -> parts(k).stream())
+          .filter(
+              p -> {
+                Box box = box(p);
+                return !new Interval(box.min().x(), box.max().x()).meet(across).isEmpty();
+              })
           .toList();
+    }
+
+    /** Bays whose water is caught. */
+    List<Bay> served() {
+      return bays.bays().stream().filter(b -> layout.bays().contains(b.id())).toList();
     }
 
     Vec3 local(Vec3 world) {
@@ -52,7 +80,9 @@ record Job(Design design, Writing writing) {
   }
 
   List<Place> places() {
-    return design.layout().fields().stream().map(f -> new Place(f, baysOf(f))).toList();
+    return design.layout().fields().stream()
+        .map(f -> new Place(f, baysOf(f), kit().family()))
+        .toList();
   }
 
   private FieldBays baysOf(FieldLayout layout) {
@@ -83,6 +113,16 @@ record Job(Design design, Writing writing) {
   String height(double aboveJoistBottom) {
     String size = writing.length(Math.abs(aboveJoistBottom));
     boolean none = size.equals(writing.length(0));
-    return none ? say("mark.flush") : say(aboveJoistBottom < 0 ? "mark.below" : "mark.above", size);
+    String said =
+        none ? say("mark.flush") : say(aboveJoistBottom < 0 ? "mark.below" : "mark.above", size);
+    return said.replace(' ', '\u00a0');
+  }
+
+  /** A height above or below a datum that was named before. */
+  String level(double above) {
+    String size = writing.length(Math.abs(above));
+    boolean none = size.equals(writing.length(0));
+    String key = none ? "mark.level" : above < 0 ? "mark.below" : "mark.above";
+    return say(key, size).replace(' ', '\u00a0');
   }
 }

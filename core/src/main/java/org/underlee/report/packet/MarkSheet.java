@@ -4,9 +4,10 @@ import static org.underlee.report.packet.Block.Tone.PLAIN;
 import static org.underlee.report.packet.Block.Tone.STRONG;
 
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.Function;
 import java.util.stream.Collectors;
 import org.underlee.report.packet.Block.Column;
 import org.underlee.report.packet.SeatMarks.Mark;
@@ -21,31 +22,32 @@ record MarkSheet(Job job) {
 
   private static final double STRING_IMPERIAL = Lengths.INCH / 16;
 
+  /** Marks that begin at the same station to this are on one string. */
+  private static final double SAME_STATION = 0.001;
+
   Sheet sheet() {
     List<Block> blocks = new ArrayList<>();
-    blocks.add(new Block.Text(job.say("marks.what"), PLAIN));
+    String family = job.kit().family().word();
+    blocks.add(new Block.Text(job.say("marks.what." + family), PLAIN));
     blocks.add(new Block.Text(job.say("marks.how"), PLAIN));
     for (Job.Place place : job.places()) {
-      List<Row> rows = SeatMarks.of(job, place);
+      List<Row> rows = SeatMarks.of(place);
       if (!rows.isEmpty()) {
         blocks.add(new Block.Heading(job.say("marks.field", place.mark(), place.layout().field())));
         blocks.addAll(alike(rows));
         blocks.add(table(rows));
-        blocks.addAll(string(place, rows));
+        blocks.addAll(string(rows));
       }
     }
-    return new Sheet("marks", job.say("marks.title"), false, blocks);
+    return new Sheet("marks", job.say("marks.title"), true, blocks);
   }
 
   /** When all are marked alike it is said in one line, for the one who holds the pencil. */
   private List<Block> alike(List<Row> rows) {
-    Map<String, Long> pairs =
+    Set<String> pairs =
         rows.stream()
-            .collect(
-                Collectors.groupingBy(
-                    r -> job.height(r.first().height()) + "|" + job.height(r.last().height()),
-                    LinkedHashMap::new,
-                    Collectors.counting()));
+            .map(r -> job.height(r.first().height()) + "|" + job.height(r.last().height()))
+            .collect(Collectors.toSet());
     if (pairs.size() > 1) {
       return List.of();
     }
@@ -59,29 +61,44 @@ record MarkSheet(Job job) {
   }
 
   Block table(List<Row> rows) {
-    return new Block.Table(
-        List.of(
-            Column.text(job.say("col.joist")),
-            Column.text(job.say("col.faceIn")),
-            Column.text(job.say("col.rail")),
-            Column.text(job.say("col.highMark")),
-            Column.number(job.say("col.fromHouse")),
-            Column.text(job.say("col.lowMark")),
-            Column.number(job.say("col.fromBeam")),
-            Column.text(job.say("col.between"))),
-        rows.stream().map(this::row).toList());
+    boolean level = rows.stream().anyMatch(r -> r.beam().height().isPresent());
+    boolean top = rows.stream().anyMatch(r -> r.beam().isTop());
+    String datum = job.say(top ? "col.overTop" : "col.overUnderside");
+    List<Column> columns = new ArrayList<>();
+    columns.add(Column.text(job.say("col.joist")));
+    columns.add(Column.text(job.say("col.faceIn")));
+    columns.add(Column.text(job.say("col.setToIt")));
+    columns.add(Column.text(job.say("col.highMark")));
+    columns.add(Column.number(job.say("col.fromHouse")));
+    columns.add(Column.number(job.say("col.fromBeam")));
+    columns.add(Column.text(job.say("col.lowMark")));
+    columns.add(Column.number(job.say("col.fromHouse")));
+    columns.add(Column.number(job.say("col.fromBeam")));
+    if (level) {
+      columns.add(Column.text(job.say("col.highMark") + ", " + datum));
+      columns.add(Column.text(job.say("col.lowMark") + ", " + datum));
+    }
+    columns.add(Column.text(job.say("col.between")));
+    return new Block.Table(columns, rows.stream().map(r -> row(r, level)).toList());
   }
 
-  private List<String> row(Row row) {
-    return List.of(
-        row.line().id(),
-        row.bay().id(),
-        row.rails().stream().map(p -> p.label()).collect(Collectors.joining(" ")),
-        job.height(row.first().height()),
-        job.length(row.first().fromHouse()),
-        job.height(row.last().height()),
-        job.length(row.last().fromBeam()),
-        between(row.between()));
+  private List<String> row(Row row, boolean level) {
+    List<String> cells = new ArrayList<>();
+    cells.add(row.line().id());
+    cells.add(row.bay().map(b -> b.id()).orElse("–"));
+    cells.add(row.parts().stream().map(p -> p.label()).collect(Collectors.joining(" ")));
+    for (Mark mark : List.of(row.first(), row.last())) {
+      cells.add(job.height(mark.height()));
+      cells.add(job.length(mark.fromHouse()));
+      cells.add(job.length(mark.fromBeam()));
+    }
+    if (level) {
+      boolean known = row.beam().height().isPresent();
+      cells.add(known ? job.level(row.first().overBeam()) : "–");
+      cells.add(known ? job.level(row.last().overBeam()) : "–");
+    }
+    cells.add(between(row.between()));
+    return cells;
   }
 
   /** Each place between the ends; a notch as the stretch that it is. */
@@ -100,21 +117,50 @@ record MarkSheet(Job job) {
               job.length(mark.fromHouse()),
               job.height(mark.height()),
               job.length(to.fromHouse()),
-              job.height(to.height())));
+              job.height(to.height()),
+              job.length(mark.fromBeam()),
+              job.length(to.fromBeam())));
     }
     return String.join("; ", said);
   }
 
-  private List<Block> string(Job.Place place, List<Row> rows) {
-    double by = job.writing().isMetric() ? STRING_METRIC : STRING_IMPERIAL;
+  private List<Block> string(List<Row> rows) {
+    String by = job.length(job.writing().isMetric() ? STRING_METRIC : STRING_IMPERIAL);
     Row first = rows.get(0);
-    Row last = rows.get(rows.size() - 1);
-    double drop = place.layout().fall() * (first.last().fromHouse() - first.first().fromHouse());
-    return List.of(
-        new Block.Heading(job.say("marks.string")),
-        new Block.Text(
-            job.say("marks.string.across", first.line().id(), last.line().id(), job.length(by)),
-            PLAIN),
-        new Block.Text(job.say("marks.string.along", job.length(drop), job.length(by)), PLAIN));
+    double drop = first.first().at().z() - first.last().at().z();
+    List<Block> blocks = new ArrayList<>();
+    blocks.add(new Block.Heading(job.say("marks.string")));
+    across(rows, Row::first)
+        .ifPresent(s -> blocks.add(new Block.Text(job.say("marks.string.high", s, by), PLAIN)));
+    across(rows, Row::last)
+        .ifPresent(s -> blocks.add(new Block.Text(job.say("marks.string.low", s, by), PLAIN)));
+    blocks.add(new Block.Text(job.say("marks.string.along", job.length(drop), by), PLAIN));
+    return blocks;
+  }
+
+  /**
+   * From which joist to which a string lies over marks at one station; told where it leaves out
+   * some.
+   */
+  private Optional<String> across(List<Row> rows, Function<Row, Mark> end) {
+    double station = end.apply(rows.get(0)).at().y();
+    List<Row> on =
+        rows.stream()
+            .filter(r -> Math.abs(end.apply(r).at().y() - station) < SAME_STATION)
+            .toList();
+    String from = on.get(0).line().id();
+    String to = on.get(on.size() - 1).line().id();
+    if (from.equals(to)) {
+      return Optional.empty();
+    }
+    String stretch = job.say("marks.string.stretch", from, to);
+    String others =
+        rows.stream()
+            .filter(r -> !on.contains(r))
+            .map(r -> r.line().id())
+            .distinct()
+            .collect(Collectors.joining(", "));
+    return Optional.of(
+        others.isEmpty() ? stretch : stretch + job.say("marks.string.without", others));
   }
 }

@@ -28,8 +28,20 @@ record SectionSheet(Job job) {
   /** Bays of more sorts than this are told of in words; their marks and cuts stand in the lists. */
   private static final int MOST_SORTS = 8;
 
-  private static final double ACROSS_SHARE = 0.3;
+  private static final double ACROSS_SHARE = 0.42;
   private static final double ALONG_SHARE = 0.3;
+
+  /** From a mark to its text, metres: along the bay from the two ends, and down. */
+  private static final double AFTER_HIGH = 0.25;
+
+  private static final double BEFORE_LOW = -0.35;
+  private static final double BELOW_MARK = 0.2;
+
+  /** Below the lowest part, and above the joists. */
+  private static final double AROUND = 0.05;
+
+  /** From what is drawn to a dimension beyond it. */
+  private static final double CLEAR = 0.02;
 
   /** Framing and parts beside the bay that a section across it shows, metres. */
   private static final double BESIDE = 0.12;
@@ -38,7 +50,6 @@ record SectionSheet(Job job) {
   private static final double ROUND = 0.35;
 
   private static final PlanStyle SHEET = PlanStyle.lined("sheet", 0x1d4f66, 0.3).filled(0x1d4f66);
-  private static final PlanStyle EDGE = PlanStyle.lined("pan-beyond", 0x54798c, 0.15);
 
   Sheet sheet() {
     List<Block> blocks = new ArrayList<>();
@@ -153,8 +164,8 @@ record SectionSheet(Job job) {
             .orElse((bay.leftFace().at(v) + bay.rightFace().at(v)) / 2);
     Transform field = place.field().frame();
     Transform cut = field.after(new Transform(new Vec3(u, 0, 0), Vec3.Y, Vec3.Z, Vec3.X));
-    double low = -ROUND;
-    double high = bay.joistTop(v) + 0.05;
+    double low = Math.min(-ROUND, lowest(place, bay) - AROUND);
+    double high = bay.joistTop(v) + AROUND;
     Box shown =
         new Box(
             new Vec3(bay.stretch().from() - 0.12, low, 0),
@@ -226,25 +237,32 @@ record SectionSheet(Job job) {
 
   /** The two marks, as on the sheet of marks. */
   private void seats(PlanBuilder plan, Job.Place place, Bay bay) {
-    for (SeatMarks.Row row : SeatMarks.of(job, place)) {
-      if (row.bay().equals(bay) && row.line().equals(bay.left())) {
-        List<Vec3> ends = SeatMarks.along(place, row.rails().get(0));
-        Vec3 high = ends.get(0);
-        Vec3 low = SeatMarks.along(place, row.rails().get(row.rails().size() - 1)).get(1);
-        plan.line(
-            List.of(new Vec2(high.y(), high.z()), new Vec2(low.y(), low.z())), PlanStyle.FALL);
-        leader(plan, high, -0.2, row.first().height());
-        leader(plan, low, -0.2, row.last().height());
-      }
-    }
+    SeatMarks.of(place).stream()
+        .filter(r -> r.isAt(bay) && r.line().equals(bay.left()))
+        .findFirst()
+        .ifPresent(
+            row -> {
+              Vec3 high = row.first().at();
+              Vec3 low = row.last().at();
+              plan.line(
+                  List.of(new Vec2(high.y(), high.z()), new Vec2(low.y(), low.z())),
+                  PlanStyle.FALL);
+              leader(plan, high, AFTER_HIGH, row.first().height());
+              leader(plan, low, BEFORE_LOW, row.last().height());
+            });
   }
 
-  private void leader(PlanBuilder plan, Vec3 at, double down, double height) {
-    double aside = down < 0 && at.y() > 1 ? -0.35 : 0.25;
+  /** A height with an arrow to its place, out of the way of what is drawn. */
+  private void leader(PlanBuilder plan, Vec3 at, double aside, double height) {
     plan.leader(
         new Vec2(at.y(), at.z()),
-        new Vec2(at.y() + aside, at.z() + down),
-        job.height(height).replace('\u00a0', ' '));
+        new Vec2(at.y() + aside, at.z() - BELOW_MARK),
+        drawn(job.height(height)));
+  }
+
+  /** The letters of drawings have no space that does not break. */
+  private static String drawn(String text) {
+    return text.replace('\u00a0', ' ');
   }
 
   /** Across the bay a little below its middle, or at its first pipe; seen looking down the fall. */
@@ -258,32 +276,38 @@ record SectionSheet(Job job) {
     Transform cut = field.after(new Transform(new Vec3(0, v, 0), Vec3.X, Vec3.Z, Vec3.Y.negated()));
     double left = bay.left().leftAt(v) - BESIDE;
     double right = bay.right().rightAt(v) + BESIDE;
-    Box shown = new Box(new Vec3(left, -0.2, 0), new Vec3(right, bay.joistTop(v) + 0.05, 0));
+    double low = lowest(place, bay) - AROUND;
+    double high = bay.joistTop(v) + AROUND;
     PlanBuilder plan = new PlanBuilder();
-    draw(plan, place, cut, shown);
-    double top = bay.joistTop(v);
+    draw(plan, place, cut, new Box(new Vec3(left, low, 0), new Vec3(right, high, 0)));
     plan.dimension(
-        new Vec2(bay.left().rightAt(v), top),
-        new Vec2(bay.right().leftAt(v), top),
-        0.03,
-        job.length(bay.clearWidthAt(v)).replace('\u00a0', ' '));
+        new Vec2(bay.left().rightAt(v), bay.joistTop(v)),
+        new Vec2(bay.right().leftAt(v), bay.joistTop(v)),
+        AROUND + CLEAR,
+        drawn(job.length(bay.clearWidthAt(v))));
     place.partsIn(bay).stream()
-        .filter(p -> p.kind() == PartKind.PAN || p.kind() == PartKind.COLLAR_PIECE)
+        .filter(
+            p ->
+                p.kind().catchesWater() && place.box(p).min().y() < v && place.box(p).max().y() > v)
         .findFirst()
-        .ifPresent(p -> pan(plan, p, bay, v));
+        .ifPresent(p -> width(plan, p, (bay.leftFace().at(v) + bay.rightFace().at(v)) / 2, low));
     return plan.build(job.say("sections.across", place.label(bay)));
   }
 
-  private void pan(PlanBuilder plan, Part pan, Bay bay, double v) {
-    double middle = (bay.leftFace().at(v) + bay.rightFace().at(v)) / 2;
-    double y = -0.15;
-    plan.line(
-        List.of(new Vec2(middle - pan.width() / 2, y), new Vec2(middle + pan.width() / 2, y)),
-        EDGE);
+  /** The lowest of what is hung in the bay or below it, but for what leads the water away. */
+  private static double lowest(Job.Place place, Bay bay) {
+    return Stream.concat(place.partsIn(bay).stream(), place.partsBelow(bay).stream())
+        .filter(p -> !p.bodies().isEmpty())
+        .mapToDouble(p -> place.box(p).min().z())
+        .min()
+        .orElse(0);
+  }
+
+  private void width(PlanBuilder plan, Part part, double middle, double low) {
     plan.dimension(
-        new Vec2(middle - pan.width() / 2, y),
-        new Vec2(middle + pan.width() / 2, y),
-        -0.01,
-        job.say("sections.pan", job.length(pan.width())).replace('\u00a0', ' '));
+        new Vec2(middle - part.width() / 2, low),
+        new Vec2(middle + part.width() / 2, low),
+        -CLEAR,
+        drawn(job.say("sections.width", job.word(part.kind()), job.length(part.width()))));
   }
 }

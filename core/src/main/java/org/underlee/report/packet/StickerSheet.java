@@ -45,7 +45,8 @@ record StickerSheet(Job job) {
     return switch (kind) {
       case HEAD_RAIL -> job.say("labels.end.head");
       case GUTTER -> job.say("labels.end.gutter");
-      case DOWNSPOUT -> job.say("labels.end.downspout");
+      case DOWNSPOUT, BATTEN_HANGER -> job.say("labels.end.downspout");
+      case BATTEN -> job.say("labels.end.batten");
       default -> job.say("labels.end.house");
     };
   }

@@ -117,11 +117,11 @@ class PacketPdfTest {
       }
     }
     Job job = new Job(design, packet.writing());
-    List<SeatMarks.Row> rows = SeatMarks.of(job, job.places().get(0));
+    List<SeatMarks.Row> rows = SeatMarks.of(job.places().get(0));
     assertThat(rows).hasSize(lengths.size());
     double headGap = 0;
     for (SeatMarks.Row row : rows) {
-      String rail = row.rails().get(0).label();
+      String rail = row.parts().get(0).label();
       double low = headGap + lengths.get(rail) / Math.hypot(1, fall);
       assertThat(1000 * row.first().height())
           .as(rail)

@@ -24,6 +24,8 @@ final class CheckCommand implements Callable<Integer> {
   @Option(names = "--out", paramLabel = "FILE", description = "Write here instead of printing.")
   Optional<Path> out = Optional.empty();
 
+  @Mixin KitOption kit = new KitOption();
+
   @Mixin IssueOptions issues = new IssueOptions();
 
   @Mixin StandardOptions standard = new StandardOptions();
@@ -34,7 +36,7 @@ final class CheckCommand implements Callable<Integer> {
       return standard.check(model, out);
     }
     Checked checked = DeckRun.check(model.file, model.request(), model.deck);
-    Optional<Coordination> found = issues.of(model, checked);
+    Optional<Coordination> found = issues.of(model, checked, kit.kit());
     String text = model.json ? CheckJson.write(checked, found) : text(checked, found);
     out.ifPresentOrElse(f -> Output.text(model.file, f, text), () -> model.print(text));
     found.ifPresent(c -> issues.write(model, c));

@@ -42,6 +42,8 @@ final class CompareCommand implements Callable<Integer> {
       description = "What counts first among equally dry ones: cuts, headroom, pieces, fall.")
   List<Preference> prefer = List.of();
 
+  @Mixin BuyingOptions buying = new BuyingOptions();
+
   @Mixin WishOptions wishes = new WishOptions();
 
   @Override
@@ -55,7 +57,8 @@ final class CompareCommand implements Callable<Integer> {
             wishes.of(model.scope()),
             chosen,
             falls.stream().map(KitOption.Fall::run).toList(),
-            prefer);
+            prefer,
+            buying.buying(chosen));
     model.print(
         model.json
             ? CompareJson.write(comparison)

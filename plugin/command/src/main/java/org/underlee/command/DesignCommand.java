@@ -5,16 +5,24 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import org.underlee.drainage.flow.Storm;
+import org.underlee.kit.Kit;
+import org.underlee.layout.Layout;
 import org.underlee.layout.Part;
 import org.underlee.layout.PartSearch;
+import org.underlee.layout.Scope;
 import org.underlee.report.ChecklistText;
+import org.underlee.report.ClashText;
 import org.underlee.report.DesignJson;
 import org.underlee.report.DesignText;
 import org.underlee.report.ExplainJson;
 import org.underlee.report.ExplainText;
+import org.underlee.run.Coordination;
 import org.underlee.run.DeckRun;
 import org.underlee.run.Design;
 import org.underlee.run.Survey;
+import org.underlee.takeoff.Buying;
+import org.underlee.units.Lengths.UnitSystem;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -40,6 +48,8 @@ final class DesignCommand implements Callable<Integer> {
 
   @Mixin KitOption kit = new KitOption();
 
+  @Mixin BuyingOptions buying = new BuyingOptions();
+
   @Mixin WishOptions wishes = new WishOptions();
 
   @Option(
@@ -49,6 +59,16 @@ final class DesignCommand implements Callable<Integer> {
   Optional<Path> takeoff = Optional.empty();
 
   @Mixin RainOption rain = new RainOption();
+
+  @Mixin IssueOptions issues = new IssueOptions();
+
+  @Option(
+      names = "--write-interferences",
+      description = {
+        "Also write what is in the way, as far as it is in this model, as"
+            + " IfcRelInterferesElements; IFC2X3 has no such thing."
+      })
+  boolean interferences;
 
   @Mixin PictureOptions picture = new PictureOptions();
 
@@ -72,18 +92,41 @@ final class DesignCommand implements Callable<Integer> {
     requireOneTarget();
     picture.requireKnown(model);
     DeckRun.requireWritable(model.file);
+    Kit chosen = kit.kit();
+    Buying lists = buying.buying(List.of(chosen));
     Survey survey = model.survey();
-    Design design = DeckRun.design(survey, wishes.of(model.scope()), kit.kit(), rain.storm());
+    Scope scope = wishes.of(model.scope());
+    Storm storm = rain.storm();
+    Layout layout = DeckRun.layOut(survey, scope, chosen, storm);
+    Design design = DeckRun.design(survey, scope, layout, storm, lists);
     if (explain.isPresent()) {
       explain(design, explain.get());
       return ExitCode.CLEAN;
     }
-    Path target = save(design);
+    Optional<Coordination> found =
+        interferences ? DeckRun.coordinate(design, issues.before()) : issues.of(model, design);
+    Design whole =
+        interferences && found.isPresent()
+            ? DeckRun.withInterferences(design, found.get())
+            : design;
+    Path target = save(whole);
     takeoff.ifPresent(f -> Output.takeoff(model, f, design));
     picture.draw(model, survey, Optional.of(design.layout()));
-    model.print(model.json ? DesignJson.write(design) : text(design));
-    model.say(outcome(design, target));
-    return model.report(design.findings(), model.unitsFor(design.survey()));
+    model.print(model.json ? DesignJson.write(design, found) : text(design, found));
+    model.say(outcome(whole, target));
+    found.filter(c -> interferences).ifPresent(c -> model.say(written(c)));
+    found.ifPresent(c -> issues.write(model, c));
+    int code = model.report(design.findings(), model.unitsFor(design.survey()));
+    return found.filter(c -> issues.fails(model, c)).isPresent() ? ExitCode.FINDINGS : code;
+  }
+
+  private static String written(Coordination found) {
+    int written = found.interferences().size();
+    return String.format(
+        Locale.ROOT,
+        "Wrote %d interferences; %d are with things in other files, to which a model cannot point.",
+        written,
+        found.found().clashes().size() - written);
   }
 
   private void requireOneTarget() {
@@ -105,8 +148,10 @@ final class DesignCommand implements Callable<Integer> {
     return target;
   }
 
-  private String text(Design design) {
-    String text = DesignText.write(design, model.unitsFor(design.survey()));
+  private String text(Design design, Optional<Coordination> found) {
+    UnitSystem units = model.unitsFor(design.survey());
+    String text =
+        DesignText.write(design, units) + found.map(c -> ClashText.write(c, units)).orElse("");
     return checklist ? text + ChecklistText.write(design.checks().questions()) : text;
   }
 

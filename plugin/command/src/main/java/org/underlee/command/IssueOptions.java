@@ -8,6 +8,7 @@ import java.util.Optional;
 import org.underlee.clash.IssueRegister;
 import org.underlee.finding.InputException;
 import org.underlee.finding.Place;
+import org.underlee.kit.Kit;
 import org.underlee.report.ClashCsv;
 import org.underlee.report.ClashJson;
 import org.underlee.report.ClashSarif;
@@ -16,16 +17,14 @@ import org.underlee.report.bcf.BcfWriter;
 import org.underlee.run.Checked;
 import org.underlee.run.Coordination;
 import org.underlee.run.DeckRun;
+import org.underlee.run.Design;
 import org.underlee.writeback.SafeSave;
 import picocli.CommandLine.ITypeConverter;
-import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.TypeConversionException;
 
 /** What is in the assembly's way: looked at when one of these or {@code --services} is given. */
 final class IssueOptions {
-  @Mixin KitOption kit = new KitOption();
-
   @Option(
       names = "--issues",
       paramLabel = "FILE",
@@ -83,13 +82,17 @@ final class IssueOptions {
         || model.failOn.filter(f -> f == FailOn.NEW).isPresent();
   }
 
-  Optional<Coordination> of(ModelOptions model, Checked checked) {
+  Optional<Coordination> of(ModelOptions model, Checked checked, Kit kit) {
     return areWanted(model)
-        ? Optional.of(DeckRun.coordinate(model.file, checked, kit.kit(), before()))
+        ? Optional.of(DeckRun.coordinate(model.file, checked, kit, before()))
         : Optional.empty();
   }
 
-  private IssueRegister before() {
+  Optional<Coordination> of(ModelOptions model, Design design) {
+    return areWanted(model) ? DeckRun.coordinate(design, before()) : Optional.empty();
+  }
+
+  IssueRegister before() {
     return issues.filter(Files::exists).map(IssueOptions::read).orElse(IssueRegister.EMPTY);
   }
 

@@ -63,7 +63,7 @@ final class Output {
   /** The takeoff in the format of the file's ending. */
   static void takeoff(ModelOptions model, Path target, Design design) {
     switch (ModelOptions.ending(target, TAKEOFF_FORMATS)) {
-      case ".csv" -> text(model.file, target, TakeoffCsv.write(design.takeoff()));
+      case ".csv" -> text(model.file, target, TakeoffCsv.write(design));
       case ".xlsx" -> new SafeSave().plain(model.file, target, false, TakeoffXlsx.write(design));
       default -> text(model.file, target, TakeoffJson.write(design));
     }

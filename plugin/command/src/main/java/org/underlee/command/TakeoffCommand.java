@@ -1,12 +1,20 @@
 package org.underlee.command;
 
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import org.underlee.drainage.flow.RainData;
+import org.underlee.drainage.flow.Storm;
+import org.underlee.kit.Kit;
+import org.underlee.layout.Layout;
+import org.underlee.layout.Scope;
 import org.underlee.report.DesignText;
 import org.underlee.report.TakeoffJson;
 import org.underlee.run.DeckRun;
 import org.underlee.run.Design;
+import org.underlee.run.Survey;
+import org.underlee.takeoff.Buying;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -26,12 +34,20 @@ final class TakeoffCommand implements Callable<Integer> {
 
   @Mixin KitOption kit = new KitOption();
 
+  @Mixin BuyingOptions buying = new BuyingOptions();
+
   @Mixin WishOptions wishes = new WishOptions();
 
   @Override
   public Integer call() {
     DeckRun.requireWritable(model.file);
-    Design design = DeckRun.design(model.survey(), wishes.of(model.scope()), kit.kit());
+    Kit chosen = kit.kit();
+    Buying lists = buying.buying(List.of(chosen));
+    Survey survey = model.survey();
+    Scope scope = wishes.of(model.scope());
+    Storm storm = RainData.builtIn().service(RainData.ANYWHERE);
+    Layout layout = DeckRun.layOut(survey, scope, chosen, storm);
+    Design design = DeckRun.design(survey, scope, layout, storm, lists);
     out.ifPresentOrElse(f -> write(f, design), () -> model.print(text(design)));
     return model.report(design.findings(), model.unitsFor(design.survey()));
   }

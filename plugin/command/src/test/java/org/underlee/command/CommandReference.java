@@ -5,6 +5,8 @@ import java.io.PrintWriter;
 import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import picocli.CommandLine.Command;
 
@@ -33,9 +35,23 @@ final class CommandReference {
             are in the page on findings.
 
             """);
-    page.append(help("## underlee", "--help"));
+    page.append(withoutVerbsOfOtherParts(help("## underlee", "--help")));
     verbs().forEach(v -> page.append('\n').append(help("## " + v, v, "--help")));
     return page.toString();
+  }
+
+  /**
+   * Verbs of parts that may be there or not, such as the model server's, have pages of their own.
+   */
+  private static String withoutVerbsOfOtherParts(String help) {
+    Set<String> own = verbs().collect(Collectors.toSet());
+    int verbs = help.indexOf("Commands:\n") + "Commands:\n".length();
+    String kept =
+        help.substring(verbs)
+            .lines()
+            .filter(l -> !l.matches("  [a-z].*") || own.contains(l.strip().split(" ")[0]))
+            .collect(Collectors.joining("\n", "", "\n"));
+    return help.substring(0, verbs) + kept;
   }
 
   private static Stream<String> verbs() {

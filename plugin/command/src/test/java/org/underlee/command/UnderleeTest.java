@@ -206,6 +206,35 @@ class UnderleeTest {
     assertThat(ran.out.split("\"element\"", -1)).hasSize(2);
   }
 
+  /** As check says it of the same model; the file of issues is the same too. */
+  @Test
+  void aDesignSaysWhatIsStillInItsWay() throws Exception {
+    // The water pipe lower than it is drawn: where it is, no pan can be hung.
+    String drawn = Files.readString(SAMPLES.resolve("pine-deck/services.ifc"));
+    Path services = file("services.ifc", drawn.replace("2352.0400", "2252.0400"));
+    Path out = folder.resolve("around.ifc");
+    Path own = folder.resolve("design-issues.json");
+    Path checks = folder.resolve("check-issues.json");
+    Ran design =
+        run(
+            "design",
+            deck,
+            "--services",
+            services,
+            "--out",
+            out,
+            "--issues",
+            own,
+            "--write-interferences");
+    assertThat(design.code).isZero();
+    assertThat(design.err).contains("Wrote 0 interferences; ");
+    Ran check = run("check", out, "--services", services, "--issues", checks);
+    String issues = check.out.substring(check.out.indexOf(" parts against "));
+    assertThat(design.out).contains(issues);
+    assertThat(own).hasSameTextualContentAs(checks);
+    assertThat(issues).contains("pairs examined");
+  }
+
   @Test
   void framingThatCannotBeAssumedIsAMistakeOfUsageOrOfTheModel() throws Exception {
     Path slab = file("slab.ifc", SLAB);

@@ -100,6 +100,15 @@ final class Bench {
         () ->
             model().session().busyWith().get().isEmpty()
                 && model().session().result().get().filter(Result::isWhole).isPresent());
+    until(
+        "tables",
+        () ->
+            model()
+                .session()
+                .result()
+                .get()
+                .filter(r -> model().lists().get().isOf(r))
+                .isPresent());
     until("a picture", () -> model().picture().image().get().isPresent());
     return model().session().result().get().orElseThrow();
   }

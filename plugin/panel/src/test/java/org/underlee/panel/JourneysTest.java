@@ -5,9 +5,12 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import javafx.scene.control.Button;
 import javafx.scene.control.Label;
+import javafx.scene.control.ListView;
 import javafx.scene.control.Slider;
 import javafx.scene.control.TableView;
 import javafx.scene.input.KeyCode;
@@ -20,7 +23,12 @@ import org.testfx.framework.junit5.ApplicationExtension;
 import org.testfx.framework.junit5.Start;
 import org.underlee.panel.model.Item;
 import org.underlee.panel.model.Result;
+import org.underlee.panel.model.ServiceIssue;
+import org.underlee.report.bcf.BcfReader;
+import org.underlee.report.bcf.BcfTopic;
+import org.underlee.run.Arrangement;
 import org.underlee.run.DeckRun;
+import org.underlee.units.Lengths;
 import org.underlee.units.Lengths.UnitSystem;
 
 /** What people do from opening a model to what they came for: pressing, typing and dragging. */
@@ -61,13 +69,26 @@ class JourneysTest {
     robot.push(KeyCode.SHORTCUT, KeyCode.Y);
     assertThat(bench.whole().layout().kit().id()).isEqualTo("galvanised-steel");
 
+    robot.clickOn("#tab-options").clickOn("#compare");
+    bench.until("compared", () -> bench.model().choices().comparison().get().isPresent());
+    TableView<?> ways = robot.lookup("#options-table").queryAs(TableView.class);
+    Arrangement best =
+        bench.model().choices().comparison().get().orElseThrow().arrangements().get(0);
+    robot.interact(() -> ways.getSelectionModel().select(0));
+    robot.clickOn("#choose");
+    Result chosen = bench.whole();
+    assertThat(chosen.decisions().lowEnd()).contains(best.lowEnd());
+    assertThat(chosen.layout().fields().get(0).seatHigh())
+        .isEqualTo(best.fields().get(0).seatHigh());
+    assertThat(chosen.layout().kit().id()).isEqualTo(best.kit().id());
+
     Path model = bench.model().session().model().get().orElseThrow();
     byte[] before = Files.readAllBytes(model);
     robot.clickOn("#write");
     assertThat(robot.lookup("#write-bytes").queryAs(Label.class).getText())
         .contains("none of the model's own is changed");
     robot.clickOn("#write-now");
-    bench.until("written", () -> bench.model().message().get().startsWith("Wrote"));
+    bench.until("written", () -> bench.model().saving().message().get().startsWith("Wrote"));
     Path written = bench.folder.resolve("hillside-terrace.drained.ifc");
     assertThat(Files.size(written)).isGreaterThan(before.length);
     assertThat(Files.readAllBytes(model)).isEqualTo(before);
@@ -93,6 +114,17 @@ class JourneysTest {
         .isEqualTo(48, org.assertj.core.api.Assertions.within(1e-9));
     assertThat(steeper.layout()).isNotEqualTo(first.layout());
 
+    enter(robot, "#seat", "low");
+    assertThat(robot.lookup("#slip").queryAs(Label.class).getText()).contains("is not a length");
+    double seat = steeper.layout().fields().get(0).seatHigh();
+    enter(robot, "#seat", Lengths.feetInches(seat - Lengths.INCH / 8));
+    assertThat(bench.whole().layout().fields().get(0).seatHigh())
+        .isEqualTo(
+            seat - Lengths.INCH / 8, org.assertj.core.api.Assertions.within(Lengths.INCH / 16));
+    robot.interact(() -> bench.view().requestFocus());
+    robot.push(KeyCode.SHORTCUT, KeyCode.Z);
+    assertThat(bench.whole().layout()).isEqualTo(steeper.layout());
+
     robot.clickOn("#tab-takeoff").clickOn("#takeoff-show-2");
     TableView<?> cuts = robot.lookup("#takeoff-table").queryAs(TableView.class);
     assertThat(cuts.getItems()).hasSize(steeper.design().orElseThrow().takeoff().cuts().size());
@@ -100,8 +132,68 @@ class JourneysTest {
     Path csv = bench.folder.resolve("takeoff.csv");
     bench.answers.save = Optional.of(csv);
     robot.push(KeyCode.SHORTCUT, KeyCode.E);
-    bench.until("exported", () -> bench.model().message().get().startsWith("Wrote takeoff"));
+    bench.until(
+        "exported", () -> bench.model().saving().message().get().startsWith("Wrote takeoff"));
     assertThat(Files.readString(csv)).startsWith("row,item,").contains("\r\ncut,", "\r\nbuy,");
+  }
+
+  /** A coordinator brings the services of other trades and answers for each clash. */
+  @Test
+  void aCoordinatorGoesThroughClashesAndTakesThemAwayAsBcf(FxRobot robot) throws IOException {
+    open(robot, "pine-deck");
+    Path services = bench.folder.resolve("services.ifc");
+    // The water pipe as its designer has moved it: where it was, no pan could be hung.
+    String drawn = Files.readString(Bench.ROOT.resolve("samples/pine-deck/services.ifc"));
+    Files.writeString(services, drawn.replace("2352.0400", "2252.0400"));
+    robot.clickOn("#tab-services");
+    bench.until("looked", () -> bench.model().services().coordination().get().isPresent());
+    bench.answers.open = Optional.of(services);
+    robot.clickOn("#add-services");
+    Result around = bench.whole();
+    assertThat(around.decisions().services()).containsExactly(services.toString());
+    bench.until(
+        "looked again",
+        () ->
+            bench
+                .model()
+                .services()
+                .coordination()
+                .get()
+                .filter(c -> c.files().containsKey("services.ifc"))
+                .isPresent());
+    List<ServiceIssue> issues = bench.model().services().issues();
+    assertThat(issues).isNotEmpty();
+    ListView<?> list = robot.lookup("#services").queryAs(ListView.class);
+    assertThat(list.getItems()).hasSize(issues.size());
+
+    robot.interact(() -> list.getSelectionModel().select(0));
+    assertThat(bench.model().selection().get()).isEqualTo(issues.get(0).places());
+
+    robot.clickOn("#tab-findings").clickOn("Set fall 1:64");
+    assertThat(1 / bench.whole().layout().kit().fall())
+        .isEqualTo(64, org.assertj.core.api.Assertions.within(1e-9));
+    robot.push(KeyCode.SHORTCUT, KeyCode.Z);
+    bench.whole();
+
+    robot.clickOn("#tab-services");
+    bench.until("at rest", () -> !bench.model().services().busy().get());
+    robot.clickOn(
+        robot.lookup("#services").lookup(".accept").queryAllAs(Button.class).iterator().next());
+    robot.clickOn("#accept-reason").write("agreed on site").push(KeyCode.ENTER);
+    bench.until("accepted", () -> bench.model().session().decisions().get().accepted().size() == 1);
+    bench.whole();
+    bench.until(
+        "shown",
+        () ->
+            robot.lookup("#services-count").queryAs(Label.class).getText().endsWith("1 accepted"));
+
+    Path bcf = bench.folder.resolve("clashes.bcf");
+    bench.answers.save = Optional.of(bcf);
+    robot.clickOn("#export-bcf");
+    bench.until("exported", () -> bench.model().saving().message().get().startsWith("Wrote clash"));
+    List<BcfTopic> topics = BcfReader.read(Files.readAllBytes(bcf), "clashes.bcf");
+    assertThat(topics).hasSize(issues.size());
+    assertThat(topics).extracting(BcfTopic::status).containsOnlyOnce("Accepted");
   }
 
   @Test
@@ -183,7 +275,7 @@ class JourneysTest {
     open(robot, "pine-deck");
     robot
         .lookup(".button")
-        .queryAllAs(javafx.scene.control.Button.class)
+        .queryAllAs(Button.class)
         .forEach(
             b ->
                 assertThat(

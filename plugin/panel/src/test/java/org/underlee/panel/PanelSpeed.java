@@ -1,5 +1,7 @@
 package org.underlee.panel;
 
+import java.lang.management.ManagementFactory;
+import java.lang.management.ThreadMXBean;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Locale;
@@ -26,6 +28,9 @@ public final class PanelSpeed extends Application {
   private static final long DRAG_SECONDS = 10;
 
   private final AtomicLong longestStall = new AtomicLong();
+  private final AtomicLong longestWork = new AtomicLong();
+  private final ThreadMXBean threads = ManagementFactory.getThreadMXBean();
+  private long workBefore;
   private final AtomicInteger layouts = new AtomicInteger();
   private final AtomicInteger pictures = new AtomicInteger();
   private final CountDownLatch firstPicture = new CountDownLatch(1);
@@ -72,7 +77,10 @@ public final class PanelSpeed extends Application {
     thread.start();
   }
 
-  /** Beats on the screen's thread: the longest time between two is the longest stall. */
+  /**
+   * Beats on the screen's thread: the longest time between two is the longest stall; the most
+   * processor time between two is what of it is our own, and not the wait of a busy machine.
+   */
   private void watch() {
     Thread beat =
         new Thread(
@@ -81,7 +89,13 @@ public final class PanelSpeed extends Application {
                 while (true) {
                   CountDownLatch done = new CountDownLatch(1);
                   long asked = System.nanoTime();
-                  Platform.runLater(done::countDown);
+                  Platform.runLater(
+                      () -> {
+                        long work = threads.getCurrentThreadCpuTime();
+                        longestWork.accumulateAndGet(work - workBefore, Math::max);
+                        workBefore = work;
+                        done.countDown();
+                      });
                   done.await();
                   longestStall.accumulateAndGet(System.nanoTime() - asked, Math::max);
                   Thread.sleep(2);
@@ -99,6 +113,9 @@ public final class PanelSpeed extends Application {
     try {
       TimeUnit.SECONDS.sleep(3);
       watch();
+      TimeUnit.SECONDS.sleep(1);
+      longestStall.set(0);
+      longestWork.set(0);
       long start = System.nanoTime();
       Platform.runLater(() -> host.open(model));
       firstPicture.await();
@@ -107,6 +124,7 @@ public final class PanelSpeed extends Application {
       say("whole design %.1f s", (System.nanoTime() - start) / 1e9);
       TimeUnit.SECONDS.sleep(2);
       say("longest stall while opening %.0f ms", longestStall.getAndSet(0) / 1e6);
+      say("  of processor time %.0f ms", longestWork.getAndSet(0) / 1e6);
       drag(window);
     } catch (InterruptedException e) {
       Thread.currentThread().interrupt();
@@ -130,10 +148,12 @@ public final class PanelSpeed extends Application {
     layouts.set(0);
     pictures.set(0);
     longestStall.set(0);
+    longestWork.set(0);
     TimeUnit.SECONDS.sleep(DRAG_SECONDS);
     say("layouts shown a second while dragging %.1f", layouts.get() / (double) DRAG_SECONDS);
     say("pictures shown a second while dragging %.1f", pictures.get() / (double) DRAG_SECONDS);
     say("longest stall while dragging %.0f ms", longestStall.get() / 1e6);
+    say("  of processor time %.0f ms", longestWork.get() / 1e6);
   }
 
   private static void say(String words, double number) {

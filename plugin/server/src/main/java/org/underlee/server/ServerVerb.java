@@ -24,6 +24,7 @@ public final class ServerVerb implements Verb {
         .addSubcommand(new GetCommand())
         .addSubcommand(new WorkCommand.Survey(underlee))
         .addSubcommand(new WorkCommand.Design(underlee))
+        .addSubcommand(new OpenCommand(underlee))
         .addSubcommand(new PutCommand(underlee));
   }
 }

@@ -338,7 +338,7 @@ final class SheetSetter {
   }
 
   private void stickers(Block.Stickers stickers) throws IOException {
-    double wide = 62;
+    double wide = 61;
     double tall = 27;
     int across = Math.max(1, (int) Math.floor(room() / wide));
     double each = room() / across;

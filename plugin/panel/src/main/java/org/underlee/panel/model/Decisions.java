@@ -6,7 +6,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
 import java.util.TreeMap;
+import java.util.TreeSet;
 import org.underlee.drainage.flow.RainData;
 import org.underlee.drainage.flow.Storm;
 import org.underlee.finding.InputException;
@@ -15,6 +17,7 @@ import org.underlee.kit.DrainValue;
 import org.underlee.kit.Kit;
 import org.underlee.kit.KitReader;
 import org.underlee.layout.Scope;
+import org.underlee.layout.Wishes;
 import org.underlee.run.Overrides;
 import org.underlee.run.SurveyRequest;
 
@@ -28,6 +31,7 @@ import org.underlee.run.SurveyRequest;
  * @param rain a rate or a place, as after {@code --rain}
  * @param services models of services that may cross the bays
  * @param accepted findings that a person has answered for, each with the reason
+ * @param wishes what is fixed about the decks: seat, low end, bays left open, boards off
  */
 public record Decisions(
     Optional<String> deck,
@@ -35,7 +39,8 @@ public record Decisions(
     OptionalDouble runPerFall,
     String rain,
     List<String> services,
-    Map<String, String> accepted) {
+    Map<String, String> accepted,
+    Wishes wishes) {
   public static final Decisions FIRST =
       new Decisions(
           Optional.empty(),
@@ -43,7 +48,8 @@ public record Decisions(
           OptionalDouble.empty(),
           RainData.ANYWHERE,
           List.of(),
-          Map.of());
+          Map.of(),
+          Wishes.NONE);
 
   private static final String BY_YOU = "set by you in the panel";
 
@@ -53,26 +59,68 @@ public record Decisions(
   }
 
   public Decisions withDeck(Optional<String> id) {
-    return new Decisions(id, kit, runPerFall, rain, services, accepted);
+    return new Decisions(id, kit, runPerFall, rain, services, accepted, wishes);
   }
 
   /** Another kit, with its own fall. */
   public Decisions withKit(String nameOrFile) {
-    return new Decisions(deck, nameOrFile, OptionalDouble.empty(), rain, services, accepted);
+    return new Decisions(
+        deck, nameOrFile, OptionalDouble.empty(), rain, services, accepted, wishes);
   }
 
   public Decisions withRunPerFall(OptionalDouble run) {
-    return new Decisions(deck, kit, run, rain, services, accepted);
+    return new Decisions(deck, kit, run, rain, services, accepted, wishes);
   }
 
   public Decisions withRain(String rateOrPlace) {
-    return new Decisions(deck, kit, runPerFall, rateOrPlace, services, accepted);
+    return new Decisions(deck, kit, runPerFall, rateOrPlace, services, accepted, wishes);
   }
 
   public Decisions withService(Path model) {
     List<String> more = new ArrayList<>(services);
     more.add(model.toString());
-    return new Decisions(deck, kit, runPerFall, rain, more, accepted);
+    return new Decisions(deck, kit, runPerFall, rain, more, accepted, wishes);
+  }
+
+  private Decisions with(Wishes others) {
+    return new Decisions(deck, kit, runPerFall, rain, services, accepted, others);
+  }
+
+  /** The height of the high end, metres from the joist bottom there; the kit's when empty. */
+  public Decisions withSeat(OptionalDouble metres) {
+    return with(new Wishes(wishes.boardsOff(), wishes.leaveOpen(), metres, wishes.lowEnd()));
+  }
+
+  /** The line that low ends follow; as the framing has it when empty. */
+  public Decisions withLowEnd(Optional<String> line) {
+    return with(new Wishes(wishes.boardsOff(), wishes.leaveOpen(), wishes.seat(), line));
+  }
+
+  /** Whether the boards are off, or not yet laid. */
+  public Decisions withBoardsOff(boolean off) {
+    return with(new Wishes(off, wishes.leaveOpen(), wishes.seat(), wishes.lowEnd()));
+  }
+
+  public OptionalDouble seat() {
+    return wishes.seat();
+  }
+
+  public Optional<String> lowEnd() {
+    return wishes.lowEnd();
+  }
+
+  public boolean boardsOff() {
+    return wishes.boardsOff();
+  }
+
+  /** A bay left open on purpose, or no longer. */
+  public Decisions turning(Item.OfBay bay) {
+    String name = bay.field() + "/" + bay.bay();
+    Set<String> open = new TreeSet<>(wishes.leaveOpen());
+    if (!open.remove(name)) {
+      open.add(name);
+    }
+    return with(wishes.leavingOpen(open));
   }
 
   /** A finding accepted for a reason; no longer accepted when the reason is blank. */
@@ -83,7 +131,7 @@ public record Decisions(
     } else {
       more.put(finding, reason.strip());
     }
-    return new Decisions(deck, kit, runPerFall, rain, services, more);
+    return new Decisions(deck, kit, runPerFall, rain, services, more, wishes);
   }
 
   /**
@@ -99,7 +147,7 @@ public record Decisions(
   }
 
   public Scope scope() {
-    return new Scope(deck);
+    return new Scope(deck).with(wishes);
   }
 
   /**
@@ -125,7 +173,8 @@ public record Decisions(
 
   /** Whether the design is the same under others: only what was accepted differs. */
   boolean designsAs(Decisions other) {
-    return new Decisions(deck, kit, runPerFall, rain, services, other.accepted).equals(other);
+    return new Decisions(deck, kit, runPerFall, rain, services, other.accepted, wishes)
+        .equals(other);
   }
 
   /** Whether a model need not be read again when these take the place of others. */

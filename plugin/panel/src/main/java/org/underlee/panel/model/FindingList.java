@@ -138,8 +138,12 @@ public final class FindingList {
 
   /** The decisions after a fix; empty when the fix asks for what the panel does not decide. */
   public static Optional<Decisions> fixed(Decisions now, Fix.Action action) {
+    return fixed(now, action.options());
+  }
+
+  static Optional<Decisions> fixed(Decisions now, List<Fix.Option> options) {
     Decisions next = now;
-    for (Fix.Option option : action.options()) {
+    for (Fix.Option option : options) {
       Optional<Decisions> step = fixed(next, option);
       if (step.isEmpty()) {
         return Optional.empty();
@@ -157,6 +161,8 @@ public final class FindingList {
               .findFirst();
       case "--kit" -> Optional.of(now.withKit(option.value()));
       case "--deck" -> Optional.of(now.withDeck(Optional.of(option.value())));
+      // what is decided already: the panel lays out around the services that it was given
+      case "--services" -> now.services().isEmpty() ? Optional.empty() : Optional.of(now);
       case "--rain" -> Optional.of(now.withRain(option.value()));
       default -> Optional.empty();
     };

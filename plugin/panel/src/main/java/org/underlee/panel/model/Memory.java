@@ -18,8 +18,11 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
 import java.util.TreeMap;
+import java.util.TreeSet;
 import java.util.UUID;
+import org.underlee.layout.Wishes;
 import org.underlee.units.Lengths.UnitSystem;
 
 /**
@@ -80,7 +83,26 @@ public final class Memory {
             run > 0 ? OptionalDouble.of(run) : OptionalDouble.empty(),
             n.path("rain").asText(Decisions.FIRST.rain()),
             texts(n.path("services")),
-            accepted));
+            accepted,
+            wishes(n)));
+  }
+
+  private static Wishes wishes(JsonNode n) {
+    return new Wishes(
+        n.path("boardsOff").asBoolean(),
+        Set.copyOf(texts(n.path("leaveOpen"))),
+        n.hasNonNull("seat")
+            ? OptionalDouble.of(n.path("seat").asDouble())
+            : OptionalDouble.empty(),
+        Optional.of(n.path("lowEnd").asText()).filter(l -> !l.isEmpty()));
+  }
+
+  private static void keep(Wishes wishes, ObjectNode to) {
+    to.put("boardsOff", wishes.boardsOff());
+    ArrayNode open = to.putArray("leaveOpen");
+    new TreeSet<>(wishes.leaveOpen()).forEach(open::add);
+    wishes.seat().ifPresent(s -> to.put("seat", s));
+    wishes.lowEnd().ifPresent(l -> to.put("lowEnd", l));
   }
 
   public void keep(Path model, Decisions d) {
@@ -94,6 +116,7 @@ public final class Memory {
     d.services().forEach(services::add);
     ObjectNode accepted = n.putObject("accepted");
     new TreeMap<>(d.accepted()).forEach(accepted::put);
+    keep(d.wishes(), n);
     write(nameFor(model), n);
   }
 

@@ -1,7 +1,5 @@
 package org.underlee.panel.model;
 
-import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -13,19 +11,15 @@ import java.util.concurrent.Executor;
 import javafx.beans.property.ObjectProperty;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
-import javafx.beans.property.ReadOnlyStringProperty;
-import javafx.beans.property.ReadOnlyStringWrapper;
 import javafx.beans.property.SimpleObjectProperty;
 import org.underlee.drainage.flow.RainData;
 import org.underlee.finding.Finding;
 import org.underlee.finding.Fix;
 import org.underlee.framing.Deck;
+import org.underlee.kit.Kit;
+import org.underlee.kit.KitReader;
+import org.underlee.layout.Layouter;
 import org.underlee.panel.host.Host;
-import org.underlee.report.TakeoffCsv;
-import org.underlee.report.TakeoffJson;
-import org.underlee.report.TakeoffXlsx;
-import org.underlee.run.DeckRun;
-import org.underlee.run.Design;
 import org.underlee.units.Lengths.UnitSystem;
 import org.underlee.units.Quantity;
 
@@ -39,11 +33,13 @@ public final class PanelModel implements AutoCloseable {
   private final Session session;
   private final Picture3d picture;
   private final Drawings drawings;
-  private final Newest saving;
+  private final Listing listing;
+  private final Saving saving;
+  private final Services services;
+  private final Choices choices;
+  private final List<String> builtInKits =
+      KitReader.allBuiltIn().stream().map(Kit::id).distinct().toList();
   private final ReadOnlyObjectWrapper<Set<Item>> selection = new ReadOnlyObjectWrapper<>(Set.of());
-  private final ReadOnlyStringWrapper message = new ReadOnlyStringWrapper("");
-  private final ReadOnlyObjectWrapper<Optional<Problem>> writeProblem =
-      new ReadOnlyObjectWrapper<>(Optional.empty());
   private final ObjectProperty<UnitSystem> units = new SimpleObjectProperty<>(UnitSystem.METRIC);
   private final ObjectProperty<Settings> settings;
 
@@ -56,10 +52,19 @@ public final class PanelModel implements AutoCloseable {
     session = new Session(screen);
     picture = new Picture3d(screen);
     drawings = new Drawings(screen);
-    saving = new Newest("saving", screen);
+    listing = new Listing(screen);
+    saving = new Saving(host, session, screen);
+    services = new Services(session, saving, units, screen);
+    choices = new Choices(session, units, screen);
     settings = new SimpleObjectProperty<>(memory.settings());
     setTone(settings.get().tone());
-    session.result().addListener((o, before, now) -> now.ifPresent(this::show));
+    session
+        .result()
+        .addListener(
+            (o, before, now) -> {
+              now.ifPresent(this::show);
+              listing.show(now, units.get());
+            });
     session.decisions().addListener((o, before, now) -> keep(now));
     session.busyWith().addListener((o, before, now) -> host.progress(now, now.isEmpty() ? 1 : -1));
     settings.addListener((o, before, now) -> memory.keep(now));
@@ -74,6 +79,18 @@ public final class PanelModel implements AutoCloseable {
 
   public Drawings drawings() {
     return drawings;
+  }
+
+  public Services services() {
+    return services;
+  }
+
+  public Choices choices() {
+    return choices;
+  }
+
+  public Saving saving() {
+    return saving;
   }
 
   public Picture3d picture() {
@@ -91,15 +108,6 @@ public final class PanelModel implements AutoCloseable {
 
   public ObjectProperty<Settings> settings() {
     return settings;
-  }
-
-  /** The last thing that was done, in words. */
-  public ReadOnlyStringProperty message() {
-    return message.getReadOnlyProperty();
-  }
-
-  public ReadOnlyObjectProperty<Optional<Problem>> writeProblem() {
-    return writeProblem.getReadOnlyProperty();
   }
 
   /** Opens a model with what was decided about it when it was last open. */
@@ -136,6 +144,7 @@ public final class PanelModel implements AutoCloseable {
   public void setUnits(UnitSystem system) {
     settings.set(settings.get().withUnits(system));
     units.set(system);
+    listing.show(session.result().get(), system);
     session.result().get().ifPresent(r -> drawings.show(r, system, selection.get()));
   }
 
@@ -205,88 +214,34 @@ public final class PanelModel implements AutoCloseable {
     session.drag("Set the fall", d -> d.withRunPerFall(OptionalDouble.of(runPerFall)));
   }
 
-  private Optional<Design> wholeDesign() {
-    return session.result().get().filter(Result::isWhole).flatMap(Result::design);
-  }
-
-  /** What would be written; empty while there is no design of the newest decisions. */
-  public Optional<Writing> preview() {
-    return wholeDesign().map(Writing::of);
-  }
-
-  /** Lets the host put the design in place. */
-  public void write(Path target, boolean inPlace) {
-    wholeDesign()
-        .ifPresent(
-            design ->
-                save(
-                    () ->
-                        host.apply(
-                            new Host.Change(Writing.of(design).words(), design, target, inPlace)),
-                    "Wrote " + target.getFileName() + ": " + Writing.of(design).words() + "."));
-  }
-
-  public void strip(Path target) {
-    session
-        .model()
-        .get()
-        .ifPresent(
-            model ->
-                save(
-                    () -> DeckRun.strip(model, target),
-                    "Wrote " + target.getFileName() + " without the assembly."));
-  }
-
-  public void undoWrite() {
-    save(host::undo, "The last write was taken back.");
-  }
-
-  /** Writes the takeoff as CSV, XLSX or JSON, by the file's ending. */
-  public void export(Path target) {
-    wholeDesign()
-        .ifPresent(
-            design ->
-                save(
-                    () -> Files.write(target, takeoff(design, target)),
-                    "Wrote " + target.getFileName() + "."));
-  }
-
-  private static byte[] takeoff(Design design, Path target) {
-    String name = target.getFileName().toString().toLowerCase(Locale.ROOT);
-    if (name.endsWith(".xlsx")) {
-      return TakeoffXlsx.write(design);
-    }
-    String text =
-        name.endsWith(".json") ? TakeoffJson.write(design) : TakeoffCsv.write(design.takeoff());
-    return text.getBytes(java.nio.charset.StandardCharsets.UTF_8);
-  }
-
-  private interface Job {
-    void run() throws IOException;
-  }
-
-  private void save(Job job, String done) {
-    writeProblem.set(Optional.empty());
-    saving.run(
-        () -> {
-          job.run();
-          return done;
-        },
-        this::say,
-        e -> writeProblem.set(Optional.of(Problem.of(e))));
-  }
-
-  private void say(String words) {
-    message.set(words);
-    host.message(words);
-  }
-
   /** Decks to choose from, by id. */
   public List<String> decks() {
     return session.result().get().stream()
         .flatMap(r -> r.survey().framing().decks().stream())
         .map(Deck::id)
         .toList();
+  }
+
+  /** Lines that the low ends can follow. */
+  public List<String> lowEnds() {
+    return session.result().get().map(r -> Layouter.lowEnds(r.survey().bays())).orElse(List.of());
+  }
+
+  /** Leaves the selected bay open on purpose, or no longer. */
+  public void turnSelectedBay() {
+    selectedBay()
+        .ifPresent(b -> session.decide("Leave " + b.bay() + " open or not", d -> d.turning(b)));
+  }
+
+  public boolean hasSelectedBay() {
+    return selectedBay().isPresent();
+  }
+
+  private Optional<Item.OfBay> selectedBay() {
+    return selection.get().stream()
+        .filter(Item.OfBay.class::isInstance)
+        .map(Item.OfBay.class::cast)
+        .findFirst();
   }
 
   /** Places whose rain is known. */
@@ -308,21 +263,9 @@ public final class PanelModel implements AutoCloseable {
             () -> session.result().get().map(r -> 1 / r.layout().kit().fall()).orElse(USUAL_RUN));
   }
 
-  public List<Table> takeoffTables() {
-    return session
-        .result()
-        .get()
-        .flatMap(Result::design)
-        .map(d -> Table.takeoff(d, units.get()))
-        .orElse(List.of());
-  }
-
-  public List<Table> waterTables() {
-    return session
-        .result()
-        .get()
-        .flatMap(r -> r.design().map(d -> Table.water(d, r.decisions().storm(), units.get())))
-        .orElse(List.of());
+  /** The newest result as a tree and as tables. */
+  public ReadOnlyObjectProperty<Lists> lists() {
+    return listing.lists();
   }
 
   /** How the design stands, in one line. */
@@ -342,8 +285,7 @@ public final class PanelModel implements AutoCloseable {
 
   /** The kits to choose from: those that ship with the program, and the one in use. */
   public List<String> kits() {
-    Set<String> names = new LinkedHashSet<>();
-    org.underlee.kit.KitReader.allBuiltIn().forEach(k -> names.add(k.id()));
+    Set<String> names = new LinkedHashSet<>(builtInKits);
     names.add(session.decisions().get().kit());
     return List.copyOf(names);
   }
@@ -353,6 +295,9 @@ public final class PanelModel implements AutoCloseable {
     session.close();
     picture.close();
     drawings.close();
+    listing.close();
+    services.close();
+    choices.close();
     saving.close();
   }
 }

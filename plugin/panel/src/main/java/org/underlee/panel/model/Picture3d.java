@@ -6,11 +6,14 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.Executor;
 import java.util.concurrent.atomic.AtomicBoolean;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import javafx.beans.property.ObjectProperty;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
 import javafx.beans.property.SimpleObjectProperty;
 import org.jspecify.annotations.Nullable;
+import org.underlee.geom.Box;
 import org.underlee.geom.Vec3;
 import org.underlee.picture.DeckPicture;
 import org.underlee.picture.DeckPicture.Family;
@@ -142,7 +145,21 @@ public final class Picture3d implements AutoCloseable {
 
   private static List<Vec3> solid(Scene scene) {
     List<Shape> solid = scene.shapes().stream().filter(s -> s.paint().isSolid()).toList();
-    return Scene.of(solid.isEmpty() ? scene.shapes() : solid).points();
+    List<Shape> all = solid.isEmpty() ? scene.shapes() : solid;
+    return all.stream().flatMap(s -> corners(s.mesh().bounds())).toList();
+  }
+
+  /** Enough to fit a view to, and few enough for the screen's thread. */
+  private static Stream<Vec3> corners(Box box) {
+    return box.isEmpty()
+        ? Stream.empty()
+        : IntStream.range(0, 8)
+            .mapToObj(
+                k ->
+                    new Vec3(
+                        (k & 1) == 0 ? box.min().x() : box.max().x(),
+                        (k & 2) == 0 ? box.min().y() : box.max().y(),
+                        (k & 4) == 0 ? box.min().z() : box.max().z()));
   }
 
   private void prepared(Prepared p, boolean fit) {

@@ -27,6 +27,7 @@ final class Actions {
     this.view = view;
     this.ask = ask;
     files();
+    coordination();
     editing();
     looking();
     appearance();
@@ -47,7 +48,7 @@ final class Actions {
 
   private void files() {
     BooleanSupplier open = () -> model.session().model().get().isPresent();
-    BooleanSupplier whole = () -> model.preview().isPresent();
+    BooleanSupplier whole = () -> model.saving().preview().isPresent();
     add(
         "open",
         "Open a model …",
@@ -69,7 +70,13 @@ final class Actions {
         "Shortcut+S",
         whole,
         this::write);
-    add("unwrite", "Take the last write back", "mdi2u-undo-variant", "", open, model::undoWrite);
+    add(
+        "unwrite",
+        "Take the last write back",
+        "mdi2u-undo-variant",
+        "",
+        open,
+        model.saving()::undoWrite);
     add(
         "strip",
         "Write the model without the assembly (strip) …",
@@ -84,6 +91,16 @@ final class Actions {
         "Shortcut+E",
         whole,
         this::export);
+  }
+
+  private void coordination() {
+    add(
+        "bcf",
+        "Export the clashes as BCF …",
+        "mdi2m-message-text-outline",
+        "Shortcut+B",
+        () -> model.services().coordination().get().isPresent(),
+        this::exportBcf);
   }
 
   private void editing() {
@@ -124,6 +141,20 @@ final class Actions {
         "Shortcut+F",
         () -> true,
         view::editFall);
+    add(
+        "leave-open",
+        "Leave the selected bay open, or not",
+        "mdi2c-checkbox-blank-outline",
+        "Shortcut+L",
+        model::hasSelectedBay,
+        model::turnSelectedBay);
+    add(
+        "boards-off",
+        "The boards are off, or not yet laid: on or off",
+        "mdi2l-layers-off-outline",
+        "",
+        () -> true,
+        () -> model.session().decide("Boards on or off", d -> d.withBoardsOff(!d.boardsOff())));
     add(
         "find",
         "Filter the findings",
@@ -212,7 +243,7 @@ final class Actions {
 
   private void write() {
     Optional<Path> file = model.session().model().get();
-    Optional<Writing> writing = model.preview();
+    Optional<Writing> writing = model.saving().preview();
     if (file.isPresent() && writing.isPresent()) {
       WriteDialog dialog = new WriteDialog(model, writing.get(), file.get());
       Window window = view.getScene().getWindow();
@@ -229,7 +260,16 @@ final class Actions {
         .get()
         .flatMap(
             m -> ask.toSave("The model without the assembly", m.resolveSibling("stripped.ifc")))
-        .ifPresent(model::strip);
+        .ifPresent(model.saving()::strip);
+  }
+
+  private void exportBcf() {
+    model
+        .session()
+        .model()
+        .get()
+        .flatMap(m -> ask.toSave("Clashes", m.resolveSibling("clashes.bcf")))
+        .ifPresent(model.services()::exportBcf);
   }
 
   private void export() {
@@ -238,6 +278,6 @@ final class Actions {
         .model()
         .get()
         .flatMap(m -> ask.toSave("Takeoff", m.resolveSibling("takeoff.xlsx")))
-        .ifPresent(model::export);
+        .ifPresent(model.saving()::export);
   }
 }

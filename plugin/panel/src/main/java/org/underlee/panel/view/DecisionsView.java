@@ -14,11 +14,13 @@ import javafx.scene.layout.VBox;
 import org.underlee.panel.model.Decisions;
 import org.underlee.panel.model.FallText;
 import org.underlee.panel.model.PanelModel;
+import org.underlee.units.LengthText;
 import org.underlee.units.Lengths;
 
 /** What a person decides: which deck, which kit, which fall, which rain. */
 final class DecisionsView extends VBox {
   private static final String ALL_DECKS = "All outside decks";
+  private static final String AS_FRAMED = "As the framing has it";
 
   /** The slider runs over the slope, so that a drag to the right is always steeper. */
   private static final double STEEPEST = 1.0 / 24;
@@ -30,6 +32,8 @@ final class DecisionsView extends VBox {
   private final ComboBox<String> kit = new ComboBox<>();
   private final Slider fall = new Slider(FLATTEST, STEEPEST, 1.0 / 96);
   private final TextField fallText = new TextField();
+  private final ComboBox<String> lowEnd = new ComboBox<>();
+  private final TextField seat = new TextField();
   private final ComboBox<String> rain = new ComboBox<>();
   private final Label slip = new Label();
   private boolean following;
@@ -45,6 +49,11 @@ final class DecisionsView extends VBox {
     rain.setId("rain");
     rain.setEditable(true);
     rain.getItems().setAll(model.rainPlaces());
+    lowEnd.setId("low-end");
+    lowEnd.setAccessibleText("Line that the low ends follow");
+    seat.setId("seat");
+    seat.setPromptText("as the kit has it");
+    seat.setAccessibleText("Seat at the high end, such as 2 3/8\" or 60 mm; empty for the kit's");
     slip.setId("slip");
     slip.setWrapText(true);
     slip.getStyleClass().add("slip");
@@ -57,9 +66,11 @@ final class DecisionsView extends VBox {
             labelled("Deck", deck),
             labelled("Kit", kit),
             labelled("Fall of the pans", falls),
+            labelled("Low end", lowEnd),
+            labelled("Seat at the high end, above the joist bottom", seat),
             labelled("Rain to carry", rain),
             slip);
-    for (ComboBox<String> box : List.of(deck, kit, rain)) {
+    for (ComboBox<String> box : List.of(deck, kit, lowEnd, rain)) {
       box.setMaxWidth(Double.MAX_VALUE);
     }
     deck.setAccessibleText("Deck");
@@ -102,6 +113,9 @@ final class DecisionsView extends VBox {
               }
             });
     fallText.setOnAction(e -> setFall());
+    lowEnd.valueProperty().addListener((o, before, now) -> decide(() -> setLowEnd(now)));
+    seat.setOnAction(e -> setSeat());
+    model.units().addListener((o, before, now) -> follow());
     model.session().decisions().addListener((o, before, now) -> follow());
     model.session().result().addListener((o, before, now) -> follow());
     model
@@ -142,6 +156,27 @@ final class DecisionsView extends VBox {
     }
   }
 
+  private void setLowEnd(String value) {
+    if (value != null) {
+      Optional<String> line = value.equals(AS_FRAMED) ? Optional.empty() : Optional.of(value);
+      model.session().decide("Choose the low end", d -> d.withLowEnd(line));
+    }
+  }
+
+  /** An empty field gives the choice back to the kit. */
+  private void setSeat() {
+    try {
+      OptionalDouble metres =
+          seat.getText().isBlank()
+              ? OptionalDouble.empty()
+              : OptionalDouble.of(LengthText.parse(seat.getText()));
+      slip("");
+      model.session().decide("Set the seat", d -> d.withSeat(metres));
+    } catch (IllegalArgumentException e) {
+      slip(String.valueOf(e.getMessage()));
+    }
+  }
+
   private void setFall() {
     OptionalDouble run = FallText.parse(fallText.getText());
     if (run.isPresent()) {
@@ -177,6 +212,22 @@ final class DecisionsView extends VBox {
     }
     fallText.setText(Lengths.fall(1 / run).replaceAll(" \\(.*", ""));
     rain.setValue(d.rain());
+    followWishes(d);
     following = false;
+  }
+
+  private void followWishes(Decisions d) {
+    List<String> lines = new ArrayList<>(List.of(AS_FRAMED));
+    lines.addAll(model.lowEnds());
+    d.lowEnd().filter(l -> !lines.contains(l)).ifPresent(lines::add);
+    if (!lowEnd.getItems().equals(lines)) {
+      lowEnd.getItems().setAll(lines);
+    }
+    lowEnd.setValue(d.lowEnd().orElse(AS_FRAMED));
+    if (!seat.isFocused() || slip.getText().isEmpty()) {
+      OptionalDouble metres = d.seat();
+      seat.setText(
+          metres.isPresent() ? Lengths.format(metres.getAsDouble(), model.units().get()) : "");
+    }
   }
 }

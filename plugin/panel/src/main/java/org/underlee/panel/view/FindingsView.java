@@ -11,7 +11,6 @@ import javafx.scene.control.Label;
 import javafx.scene.control.ListCell;
 import javafx.scene.control.ListView;
 import javafx.scene.control.TextField;
-import javafx.scene.control.TextInputDialog;
 import javafx.scene.control.ToggleButton;
 import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.HBox;
@@ -128,15 +127,7 @@ final class FindingsView extends BorderPane {
   }
 
   private void accept(FindingList.Row row) {
-    TextInputDialog ask = new TextInputDialog(row.accepted().orElse(""));
-    ask.initOwner(getScene().getWindow());
-    ask.setTitle("Accept a finding");
-    ask.setHeaderText(row.message());
-    ask.setContentText("Reason");
-    ask.getEditor().setId("accept-reason");
-    ask.getDialogPane().getStylesheets().setAll(getScene().getRoot().getStylesheets());
-    ask.getDialogPane().getStyleClass().addAll(getScene().getRoot().getStyleClass());
-    ask.showAndWait()
+    ReasonAsk.over(this, "Accept a finding", row.message(), row.accepted())
         .ifPresent(
             reason ->
                 model

@@ -1,11 +1,12 @@
 package org.underlee.panel.view;
 
-import java.util.HashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
+import java.util.function.Predicate;
 import javafx.collections.ListChangeListener;
+import javafx.collections.ObservableList;
 import javafx.geometry.Pos;
 import javafx.scene.control.Label;
 import javafx.scene.control.SelectionMode;
@@ -16,18 +17,19 @@ import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import org.underlee.panel.model.Item;
+import org.underlee.panel.model.Lists;
 import org.underlee.panel.model.Outline;
 import org.underlee.panel.model.PanelModel;
-import org.underlee.panel.model.Result;
 
 /** Decks, fields, bays and parts as a tree. */
 final class OutlineView extends TreeView<Outline> {
   private final PanelModel model;
-  private Map<Item, TreeItem<Outline>> items = new HashMap<>();
+  private Lists shown;
   private boolean following;
 
   OutlineView(PanelModel model) {
     this.model = model;
+    shown = model.lists().get();
     setId("outline");
     setAccessibleText("Outline of decks, fields, bays and parts");
     setShowRoot(false);
@@ -37,51 +39,77 @@ final class OutlineView extends TreeView<Outline> {
     getSelectionModel()
         .getSelectedItems()
         .addListener((ListChangeListener<TreeItem<Outline>>) c -> tell());
-    // a hand that drags has no eye for the tree: it follows when the design is whole
-    model
-        .session()
-        .result()
-        .addListener(
-            (o, before, now) -> {
-              if (items.isEmpty() || now.map(Result::isWhole).orElse(true)) {
-                fill();
-              }
-            });
-    model.units().addListener((o, before, now) -> fill());
+    model.lists().addListener((o, before, now) -> fill(now));
     model.selection().addListener((o, before, now) -> follow(now));
   }
 
-  private void fill() {
+  private void fill(Lists lists) {
+    if (lists.decks().equals(shown.decks())) {
+      shown = lists;
+      return;
+    }
+    boolean first = shown.decks().isEmpty();
     Set<Item> open = new LinkedHashSet<>();
-    items.forEach(
-        (item, node) -> {
-          if (node.isExpanded()) {
-            open.add(item);
-          }
-        });
-    boolean first = items.isEmpty();
-    items = new HashMap<>();
-    List<Outline> decks =
-        model
-            .session()
-            .result()
-            .get()
-            .map(r -> Outline.of(r, model.units().get()))
-            .orElse(List.of());
+    getRoot().getChildren().forEach(d -> collectOpen(d, open));
+    shown = lists;
+    List<Branch> decks = lists.decks().stream().map(Branch::new).toList();
+    decks.forEach(d -> open(d, first ? OutlineView::isOpenAtFirst : o -> open.contains(o.item())));
     following = true;
-    getRoot().getChildren().setAll(decks.stream().map(d -> node(d, open, first)).toList());
+    getRoot().getChildren().setAll(decks);
     following = false;
     follow(model.selection().get());
   }
 
-  private TreeItem<Outline> node(Outline outline, Set<Item> open, boolean first) {
-    TreeItem<Outline> node = new TreeItem<>(outline);
-    items.put(outline.item(), node);
-    outline.inside().forEach(o -> node.getChildren().add(node(o, open, first)));
+  private static boolean isOpenAtFirst(Outline outline) {
     boolean high = outline.item() instanceof Item.OfDeck || outline.item() instanceof Item.OfField;
-    node.setExpanded(
-        first ? high && outline.state() != Outline.State.OUT : open.contains(outline.item()));
-    return node;
+    return high && outline.state() != Outline.State.OUT;
+  }
+
+  private static void collectOpen(TreeItem<Outline> node, Set<Item> open) {
+    if (node.isExpanded()) {
+      open.add(node.getValue().item());
+      node.getChildren().forEach(c -> collectOpen(c, open));
+    }
+  }
+
+  private static void open(TreeItem<Outline> node, Predicate<Outline> isOpen) {
+    if (isOpen.test(node.getValue())) {
+      node.getChildren().forEach(c -> open(c, isOpen));
+      node.setExpanded(true);
+    }
+  }
+
+  /** The node of an item, with the branches on its way; empty when the outline has none. */
+  private Optional<TreeItem<Outline>> node(Item item) {
+    Item above = shown.above().get(item);
+    List<TreeItem<Outline>> beside =
+        above == null
+            ? getRoot().getChildren()
+            : node(above).map(n -> List.copyOf(n.getChildren())).orElse(List.of());
+    return beside.stream().filter(n -> n.getValue().item().equals(item)).findFirst();
+  }
+
+  /** A node whose children are made when someone looks at them. */
+  private static final class Branch extends TreeItem<Outline> {
+    private boolean filled;
+
+    Branch(Outline outline) {
+      super(outline);
+    }
+
+    @Override
+    public boolean isLeaf() {
+      return getValue() == null || getValue().inside().isEmpty();
+    }
+
+    @Override
+    public ObservableList<TreeItem<Outline>> getChildren() {
+      if (!filled && getValue() != null) {
+        filled = true;
+        super.getChildren().setAll(getValue().inside().stream().map(Branch::new).toList());
+      }
+      return super.getChildren();
+    }
   }
 
   private void tell() {
@@ -101,19 +129,20 @@ final class OutlineView extends TreeView<Outline> {
     following = true;
     getSelectionModel().clearSelection();
     for (Item item : chosen) {
-      TreeItem<Outline> node = items.get(item);
-      if (node != null) {
-        for (TreeItem<Outline> up = node.getParent(); up != null; up = up.getParent()) {
-          up.setExpanded(true);
-        }
-        getSelectionModel().select(node);
-      }
+      node(item).ifPresent(this::chooseInSight);
     }
     int row = getSelectionModel().getSelectedIndex();
     if (row >= 0 && !isFocused()) {
       scrollTo(Math.max(0, row - 3));
     }
     following = false;
+  }
+
+  private void chooseInSight(TreeItem<Outline> node) {
+    for (TreeItem<Outline> up = node.getParent(); up != null; up = up.getParent()) {
+      up.setExpanded(true);
+    }
+    getSelectionModel().select(node);
   }
 
   private static final class Cell extends TreeCell<Outline> {

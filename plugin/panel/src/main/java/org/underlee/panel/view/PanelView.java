@@ -11,6 +11,7 @@ import javafx.scene.Node;
 import javafx.scene.Scene;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
+import javafx.scene.control.ScrollPane;
 import javafx.scene.control.SplitPane;
 import javafx.scene.control.Tab;
 import javafx.scene.control.TabPane;
@@ -37,6 +38,8 @@ public final class PanelView extends StackPane {
     FINDINGS("the findings", "mdi2a-alert-outline", "Shortcut+4"),
     TAKEOFF("the takeoff", "mdi2t-table", "Shortcut+5"),
     WATER("the water", "mdi2w-water-outline", "Shortcut+6"),
+    SERVICES("clashes with services", "mdi2p-pipe", "Shortcut+8"),
+    OPTIONS("the ways to drain side by side", "mdi2s-scale-balance", "Shortcut+9"),
     OUTLINE("the outline", "mdi2f-file-tree-outline", "Shortcut+7");
 
     private final String words;
@@ -141,10 +144,9 @@ public final class PanelView extends StackPane {
   }
 
   private SplitPane body() {
-    SplitPane left =
-        new SplitPane(titled("Outline", outline), titled("Decisions", new DecisionsView(model)));
+    SplitPane left = new SplitPane(titled("Outline", outline), titled("Decisions", decisions()));
     left.setOrientation(Orientation.VERTICAL);
-    left.setDividerPositions(0.62);
+    left.setDividerPositions(0.5);
     pictures.setId("pictures");
     tables.setId("tables");
     FlatView plan =
@@ -166,7 +168,9 @@ public final class PanelView extends StackPane {
         .setAll(
             tab(Place.FINDINGS, "Findings", findings),
             tab(Place.TAKEOFF, "Takeoff", takeoff),
-            tab(Place.WATER, "Water", water));
+            tab(Place.WATER, "Water", water),
+            servicesTab(),
+            tab(Place.OPTIONS, "Options", new ChoicesView(model)));
     SplitPane middle = new SplitPane(pictures, tables);
     middle.setOrientation(Orientation.VERTICAL);
     middle.setDividerPositions(0.66);
@@ -174,6 +178,22 @@ public final class PanelView extends StackPane {
     body.setDividerPositions(0.215, 0.79);
     SplitPane.setResizableWithParent(left, false);
     return body;
+  }
+
+  /** With large letters on a small screen there is less room than there are decisions. */
+  private ScrollPane decisions() {
+    ScrollPane scroll = new ScrollPane(new DecisionsView(model));
+    scroll.setFitToWidth(true);
+    scroll.setHbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);
+    scroll.setFocusTraversable(false);
+    return scroll;
+  }
+
+  /** Looking for clashes takes a while and is done while someone looks at them. */
+  private Tab servicesTab() {
+    Tab tab = tab(Place.SERVICES, "Services", new ServicesView(model, actions));
+    tab.selectedProperty().addListener((o, before, now) -> model.services().want(now));
+    return tab;
   }
 
   private static Tab tab(Place place, String words, Node content) {
@@ -195,16 +215,7 @@ public final class PanelView extends StackPane {
 
   private void listen() {
     model.session().model().addListener((o, before, now) -> showFile());
-    model
-        .session()
-        .result()
-        .addListener(
-            (o, before, now) -> {
-              if (now.map(r -> r.isWhole() || r.design().isEmpty()).orElse(true)) {
-                showTables();
-              }
-            });
-    model.units().addListener((o, before, now) -> showTables());
+    model.lists().addListener((o, before, now) -> showTables());
     model.settings().addListener((o, before, now) -> dressAll());
     addEventFilter(KeyEvent.KEY_PRESSED, this::key);
     setOnDragOver(this::dragOver);
@@ -252,8 +263,8 @@ public final class PanelView extends StackPane {
   }
 
   private void showTables() {
-    takeoff.show(model.takeoffTables());
-    water.show(model.waterTables());
+    takeoff.show(model.lists().get().takeoff());
+    water.show(model.lists().get().water());
     int count = model.session().result().get().map(r -> r.findings().size()).orElse(0);
     tables.getTabs().get(0).setText(count == 0 ? "Findings" : "Findings (" + count + ")");
   }
@@ -266,6 +277,8 @@ public final class PanelView extends StackPane {
       case FINDINGS -> choose(tables, 0);
       case TAKEOFF -> choose(tables, 1);
       case WATER -> choose(tables, 2);
+      case SERVICES -> choose(tables, 3);
+      case OPTIONS -> choose(tables, 4);
       case OUTLINE -> outline.requestFocus();
     }
   }

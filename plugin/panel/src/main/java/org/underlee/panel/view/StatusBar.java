@@ -44,8 +44,8 @@ final class StatusBar extends HBox {
     model.session().stale().addListener((o, before, now) -> fill());
     model.session().problem().addListener((o, before, now) -> fill());
     model.session().result().addListener((o, before, now) -> fill());
-    model.message().addListener((o, before, now) -> fill());
-    model.writeProblem().addListener((o, before, now) -> fill());
+    model.saving().message().addListener((o, before, now) -> fill());
+    model.saving().problem().addListener((o, before, now) -> fill());
     model.units().addListener((o, before, now) -> fill());
     fill();
   }
@@ -63,11 +63,11 @@ final class StatusBar extends HBox {
     shown(stale, model.session().stale().get());
     stale.setText(busy.isEmpty() ? "Out of date" : "Out of date while this runs");
     Optional<Problem> problem =
-        model.writeProblem().get().or(() -> model.session().problem().get());
+        model.saving().problem().get().or(() -> model.session().problem().get());
     words.setText(
         problem
             .map(p -> p.message() + " " + p.advice())
-            .orElse(busy.isEmpty() ? model.message().get() : busy));
+            .orElse(busy.isEmpty() ? model.saving().message().get() : busy));
     words.getStyleClass().setAll("label", problem.isPresent() ? "slip" : "plain");
     summary.setText(model.summary());
     boolean metric = model.units().get() == UnitSystem.METRIC;

@@ -65,7 +65,7 @@ final class WriteDialog extends Dialog<ButtonType> {
             (o, before, now) ->
                 Optional.ofNullable(now)
                     .filter(b -> b == write)
-                    .ifPresent(b -> model.write(where(file), inPlace.isSelected())));
+                    .ifPresent(b -> model.saving().write(where(file), inPlace.isSelected())));
   }
 
   private Path where(Path file) {

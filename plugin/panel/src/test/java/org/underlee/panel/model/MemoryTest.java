@@ -22,6 +22,10 @@ class MemoryTest {
           .withRunPerFall(OptionalDouble.of(64))
           .withRain("Mobile, AL")
           .withService(Path.of("pipes.ifc"))
+          .withSeat(OptionalDouble.of(0.0625))
+          .withLowEnd(Optional.of("beam-1"))
+          .withBoardsOff(true)
+          .turning(new Item.OfBay("deck-2/field-1", "B3"))
           .accepting("net-fall-low: the pans", "seen \"on site\"");
 
   @Test

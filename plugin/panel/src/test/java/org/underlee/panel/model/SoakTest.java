@@ -2,6 +2,7 @@ package org.underlee.panel.model;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.lang.management.ManagementFactory;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
@@ -18,6 +19,7 @@ import org.underlee.run.Design;
 /** A long row of edits, drags and undos ends where the same decisions lead from the start. */
 class SoakTest {
   private static final int EDITS = Integer.getInteger("underlee.soak", 300);
+  private static final long MB = 1 << 20;
   private static final Path SAMPLE =
       Path.of(
           System.getProperty("underlee.root", "../.."),
@@ -44,7 +46,7 @@ class SoakTest {
 
   private static void edit(Session session, Random random) {
     List<String> kits = List.of("formed-aluminium", "galvanised-steel", "rigid-vinyl");
-    switch (random.nextInt(8)) {
+    switch (random.nextInt(10)) {
       case 0 -> session.decide("kit", d -> d.withKit(kits.get(random.nextInt(3))));
       case 1 -> session.decide("rain", d -> d.withRain(2 + random.nextInt(8) + "in/h"));
       case 2, 3 ->
@@ -54,6 +56,11 @@ class SoakTest {
               "fall", d -> d.withRunPerFall(OptionalDouble.of(30 + random.nextInt(120))));
       case 5 -> session.decide("accept", d -> d.accepting("x", random.nextBoolean() ? "seen" : ""));
       case 6 -> session.redo();
+      case 8 -> session.decide("boards", d -> d.withBoardsOff(random.nextBoolean()));
+      case 9 ->
+          session.decide(
+              "open",
+              d -> d.turning(new Item.OfBay("deck-1/field-1", "B" + (1 + random.nextInt(3)))));
       default -> session.undo();
     }
   }
@@ -65,6 +72,7 @@ class SoakTest {
     try (Session session = new Session(screen.tasks::add)) {
       session.open(SAMPLE, Decisions.FIRST);
       screen.runUntilWhole(session);
+      long heapEarly = 0;
       for (int i = 1; i <= EDITS; i++) {
         edit(session, random);
         if (i % 7 == 0) {
@@ -74,10 +82,24 @@ class SoakTest {
           screen.runUntilWhole(session);
           assertSameAsFresh(session);
         }
+        if (i == EDITS / 3) {
+          screen.runUntilWhole(session);
+          heapEarly = heapInUse();
+        }
       }
       screen.runUntilWhole(session);
       assertSameAsFresh(session);
+      long heapLate = heapInUse();
+      System.out.printf(
+          "heap after %d edits: %d MB, after %d: %d MB%n",
+          EDITS / 3, heapEarly / MB, EDITS, heapLate / MB);
+      assertThat(heapLate).as("heap, bytes").isLessThan(heapEarly * 5 / 4 + 16 * MB);
     }
+  }
+
+  private static long heapInUse() {
+    System.gc();
+    return ManagementFactory.getMemoryMXBean().getHeapMemoryUsage().getUsed();
   }
 
   private static void assertSameAsFresh(Session session) {

@@ -1,0 +1,42 @@
+package org.underlee.takeoff;
+
+import java.util.List;
+import org.underlee.kit.StockItem;
+import org.underlee.layout.Derivation;
+import org.underlee.layout.Dimension;
+import org.underlee.layout.Part;
+
+/** Sums up where the length of an item goes. Laps are read from the derivations of the parts. */
+final class LengthsBuilder {
+  /** How kits end the keys of their laps. */
+  private static final String LAP = "LapMm";
+
+  private LengthsBuilder() {}
+
+  static Takeoff.Lengths of(StockItem item, List<Part> parts, CuttingStock.Plan plan) {
+    double gross = parts.stream().mapToDouble(Part::cutLength).sum();
+    double fitted = parts.stream().mapToDouble(Part::length).sum();
+    double laps = parts.stream().mapToDouble(LengthsBuilder::lap).sum();
+    double bought = 0;
+    double onHand = 0;
+    double kept = 0;
+    for (Stick stick : plan.sticks()) {
+      bought += stick.onHand() ? 0 : stick.stockLength();
+      onHand += stick.onHand() ? stick.stockLength() : 0;
+      kept += item.shop().keeps(stick.offcut()) ? stick.offcut() : 0;
+    }
+    return new Takeoff.Lengths(fitted - laps, gross - fitted, laps, bought, onHand, kept);
+  }
+
+  private static double lap(Part part) {
+    return part.why().of(Dimension.LENGTH).stream()
+        .flatMap(d -> d.steps().stream())
+        .filter(
+            s ->
+                s.op() == Derivation.Op.PLUS
+                    && s.origin() instanceof Derivation.KitValue kit
+                    && kit.key().endsWith(LAP))
+        .mapToDouble(s -> s.value().si())
+        .sum();
+  }
+}

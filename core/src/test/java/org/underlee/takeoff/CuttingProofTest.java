@@ -1,0 +1,73 @@
+package org.underlee.takeoff;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.lang.management.ManagementFactory;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import java.util.Locale;
+import java.util.Random;
+import org.junit.jupiter.api.Test;
+import org.underlee.takeoff.CuttingStock.Offer;
+import org.underlee.takeoff.CuttingStock.Plan;
+import org.underlee.takeoff.CuttingStock.Saw;
+import org.underlee.takeoff.Stick.Piece;
+
+/**
+ * Orders of 5 to 40 sizes from 0.25 to 3.85 m, 1 to 12 of each, five lengths from 2.4 to 6 m, a
+ * kerf of 3 mm: every plan is proven to be the least.
+ */
+class CuttingProofTest {
+  /** {@code -Dunderlee.cutting.jobs=500} for the published figure. */
+  private static final int JOBS = Integer.getInteger("underlee.cutting.jobs", 25);
+
+  private static final List<Double> STOCK = List.of(2.4, 3.0, 3.6, 4.8, 6.0);
+  private static final double KERF = 0.003;
+
+  private static List<Double> order(long seed) {
+    Random random = new Random(seed);
+    List<Double> lengths = new ArrayList<>();
+    for (int size = 5 + random.nextInt(36); size > 0; size--) {
+      double length = 0.25 + random.nextInt(3600) / 1000.0;
+      lengths.addAll(Collections.nCopies(1 + random.nextInt(12), length));
+    }
+    return lengths;
+  }
+
+  private static double firstFit(List<Double> lengths) {
+    List<Piece> pieces = lengths.stream().map(l -> new Piece(l, 0)).toList();
+    List<Offer> offers = STOCK.stream().map(s -> new Offer(s, s)).toList();
+    CuttingOrder order = CuttingSizes.of(pieces, offers, new Saw(KERF, 0, 0), 1e-4).order();
+    return FirstFit.of(order, order.wantedRows()).stream().mapToLong(order::cost).sum() * 1e-4;
+  }
+
+  @Test
+  void everyOrderIsCutAtTheProvenLeast() {
+    double first = 0;
+    double least = 0;
+    long slowest = 0;
+    for (int seed = 0; seed < JOBS; seed++) {
+      List<Double> lengths = order(seed);
+      long before = ManagementFactory.getThreadMXBean().getCurrentThreadCpuTime();
+      Plan plan = CuttingStock.plan(lengths, STOCK, KERF);
+      long after = ManagementFactory.getThreadMXBean().getCurrentThreadCpuTime();
+      slowest = Math.max(slowest, after - before);
+      assertThat(plan.isProvenOptimal()).as("seed %s", seed).isTrue();
+      assertThat(plan.sticks().stream().flatMap(s -> s.cuts().stream()))
+          .as("seed %s", seed)
+          .containsExactlyInAnyOrderElementsOf(lengths);
+      double fitted = firstFit(lengths);
+      assertThat(plan.cost()).as("seed %s", seed).isLessThanOrEqualTo(fitted + 1e-9);
+      first += fitted;
+      least += plan.cost();
+    }
+    assertThat(least).isLessThan(first);
+    System.out.printf(
+        Locale.ROOT,
+        "%d orders, all proven; the slowest %.2f s of a processor; first fit buys %.2f %% more%n",
+        JOBS,
+        slowest / 1e9,
+        100 * (first - least) / least);
+  }
+}

@@ -1,0 +1,117 @@
+package org.underlee.panel.model;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.concurrent.Executor;
+import javafx.beans.property.ReadOnlyObjectProperty;
+import javafx.beans.property.ReadOnlyObjectWrapper;
+import javafx.beans.property.ReadOnlyStringProperty;
+import javafx.beans.property.ReadOnlyStringWrapper;
+import org.underlee.panel.host.Host;
+import org.underlee.report.TakeoffCsv;
+import org.underlee.report.TakeoffJson;
+import org.underlee.report.TakeoffXlsx;
+import org.underlee.run.DeckRun;
+import org.underlee.run.Design;
+
+/** Everything that leaves the panel: the model with the assembly, or without it, and exports. */
+public final class Saving implements AutoCloseable {
+  private final Host host;
+  private final Session session;
+  private final Newest saving;
+  private final ReadOnlyStringWrapper message = new ReadOnlyStringWrapper("");
+  private final ReadOnlyObjectWrapper<Optional<Problem>> problem =
+      new ReadOnlyObjectWrapper<>(Optional.empty());
+
+  Saving(Host host, Session session, Executor screen) {
+    this.host = host;
+    this.session = session;
+    saving = new Newest("saving", screen);
+  }
+
+  /** The last thing that was done, in words. */
+  public ReadOnlyStringProperty message() {
+    return message.getReadOnlyProperty();
+  }
+
+  public ReadOnlyObjectProperty<Optional<Problem>> problem() {
+    return problem.getReadOnlyProperty();
+  }
+
+  private Optional<Design> wholeDesign() {
+    return session.result().get().filter(Result::isWhole).flatMap(Result::design);
+  }
+
+  /** What would be written; empty while there is no design of the newest decisions. */
+  public Optional<Writing> preview() {
+    return wholeDesign().map(Writing::of);
+  }
+
+  /** Lets the host put the design in place. */
+  public void write(Path target, boolean inPlace) {
+    wholeDesign()
+        .ifPresent(
+            design -> {
+              String words = Writing.of(design).words();
+              Host.Change change = new Host.Change(words, design, target, inPlace);
+              save(() -> host.apply(change), "Wrote " + target.getFileName() + ": " + words + ".");
+            });
+  }
+
+  public void strip(Path target) {
+    String done = "Wrote " + target.getFileName() + " without the assembly.";
+    session.model().get().ifPresent(model -> save(() -> DeckRun.strip(model, target), done));
+  }
+
+  public void undoWrite() {
+    save(host::undo, "The last write was taken back.");
+  }
+
+  /** Writes the takeoff as CSV, XLSX or JSON, by the file's ending. */
+  public void export(Path target) {
+    wholeDesign()
+        .ifPresent(
+            design ->
+                save(
+                    () -> Files.write(target, takeoff(design, target)),
+                    "Wrote " + target.getFileName() + "."));
+  }
+
+  private static byte[] takeoff(Design design, Path target) {
+    String name = target.getFileName().toString().toLowerCase(Locale.ROOT);
+    if (name.endsWith(".xlsx")) {
+      return TakeoffXlsx.write(design);
+    }
+    String text =
+        name.endsWith(".json") ? TakeoffJson.write(design) : TakeoffCsv.write(design.takeoff());
+    return text.getBytes(StandardCharsets.UTF_8);
+  }
+
+  /** Work that ends in a file. */
+  interface Job {
+    void run() throws IOException;
+  }
+
+  void save(Job job, String done) {
+    problem.set(Optional.empty());
+    saving.run(
+        () -> {
+          job.run();
+          return done;
+        },
+        words -> {
+          message.set(words);
+          host.message(words);
+        },
+        e -> problem.set(Optional.of(Problem.of(e))));
+  }
+
+  @Override
+  public void close() {
+    saving.close();
+  }
+}

@@ -1,0 +1,203 @@
+package org.underlee.panel.model;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.Executor;
+import javafx.beans.property.ReadOnlyBooleanProperty;
+import javafx.beans.property.ReadOnlyBooleanWrapper;
+import javafx.beans.property.ReadOnlyObjectProperty;
+import javafx.beans.property.ReadOnlyObjectWrapper;
+import javafx.beans.value.ObservableValue;
+import org.jspecify.annotations.Nullable;
+import org.underlee.clash.Cause;
+import org.underlee.clash.IssueRegister;
+import org.underlee.clash.IssueRegister.Entry;
+import org.underlee.clash.Tracked;
+import org.underlee.report.bcf.BcfVersion;
+import org.underlee.report.bcf.BcfWriter;
+import org.underlee.run.Coordination;
+import org.underlee.run.DeckRun;
+import org.underlee.run.Design;
+import org.underlee.units.Lengths.UnitSystem;
+import org.underlee.writeback.SafeSave;
+
+/**
+ * What the assembly meets, in its own model and in those of services. Found beside the screen's
+ * thread, and only while someone wants to see it.
+ */
+public final class Services implements AutoCloseable {
+  private final Session session;
+  private final Saving saving;
+  private final ObservableValue<UnitSystem> units;
+  private final Newest finding;
+  private final ReadOnlyObjectWrapper<Optional<Coordination>> coordination =
+      new ReadOnlyObjectWrapper<>(Optional.empty());
+  private final ReadOnlyObjectWrapper<Optional<Problem>> problem =
+      new ReadOnlyObjectWrapper<>(Optional.empty());
+  private final ReadOnlyBooleanWrapper busy = new ReadOnlyBooleanWrapper();
+  private @Nullable Design foundFor;
+  private boolean wanted;
+
+  Services(Session session, Saving saving, ObservableValue<UnitSystem> units, Executor screen) {
+    this.session = session;
+    this.saving = saving;
+    this.units = units;
+    finding = new Newest("looking for clashes", screen);
+    session.result().addListener((o, before, now) -> find());
+  }
+
+  /** The newest that is known; one of an older design stays while another is being made. */
+  public ReadOnlyObjectProperty<Optional<Coordination>> coordination() {
+    return coordination.getReadOnlyProperty();
+  }
+
+  public ReadOnlyObjectProperty<Optional<Problem>> problem() {
+    return problem.getReadOnlyProperty();
+  }
+
+  public ReadOnlyBooleanProperty busy() {
+    return busy.getReadOnlyProperty();
+  }
+
+  /** Whether someone looks. */
+  public void want(boolean now) {
+    wanted = now;
+    find();
+  }
+
+  private void find() {
+    Optional<Result> result = session.result().get();
+    if (result.isEmpty()) {
+      finding.cancel();
+      foundFor = null;
+      busy.set(false);
+      coordination.set(Optional.empty());
+      return;
+    }
+    Optional<Design> design = result.filter(Result::isWhole).flatMap(Result::design);
+    if (wanted && design.isPresent() && isOther(design.get())) {
+      find(design.get());
+    }
+  }
+
+  /** Designs are large: that very one is meant, not an equal one. */
+  @SuppressWarnings("ReferenceEquality")
+  private boolean isOther(Design design) {
+    return design != foundFor;
+  }
+
+  private void find(Design design) {
+    foundFor = design;
+    busy.set(true);
+    problem.set(Optional.empty());
+    finding.run(
+        () -> DeckRun.coordinate(design, IssueRegister.EMPTY),
+        found -> {
+          busy.set(false);
+          coordination.set(found);
+        },
+        e -> {
+          busy.set(false);
+          problem.set(Optional.of(Problem.of(e)));
+        });
+  }
+
+  /** The issues to show: what is to be done first, then what was accepted; by cause. */
+  public List<ServiceIssue> issues() {
+    Decisions now = session.decisions().get();
+    List<ServiceIssue> all =
+        coordination.get().stream()
+            .flatMap(c -> c.issues().stream())
+            .map(t -> ServiceIssue.of(t, now, units.getValue()))
+            .toList();
+    return java.util.stream.Stream.concat(
+            all.stream().filter(i -> i.accepted().isEmpty()),
+            all.stream().filter(i -> i.accepted().isPresent()))
+        .toList();
+  }
+
+  /** Accepts an issue for a reason, or opens it again when the reason is blank. */
+  public void accept(ServiceIssue issue, String reason) {
+    session.decide(
+        reason.isBlank() ? "Reopen a clash" : "Accept a clash",
+        d -> d.accepting(issue.key(), reason));
+  }
+
+  /** Takes a way out, as one step to undo. */
+  public void take(ServiceIssue.Way way) {
+    way.decisions()
+        .ifPresent(next -> session.decide("Lay out around the services", before -> next));
+  }
+
+  /** Writes the issues of the newest design as BCF, or renews the file when there is one. */
+  public void exportBcf(Path target) {
+    Optional<Path> model = session.model().get();
+    Optional<Design> design =
+        session.result().get().filter(Result::isWhole).flatMap(Result::design);
+    if (model.isPresent() && coordination.get().isPresent() && design.isPresent()) {
+      IssueRegister register = register(session.decisions().get());
+      saving.save(
+          () ->
+              new SafeSave().plain(model.get(), target, false, bcf(design.get(), register, target)),
+          "Wrote " + target.getFileName() + ".");
+    }
+  }
+
+  private static byte[] bcf(Design design, IssueRegister register, Path target) throws IOException {
+    Coordination found =
+        DeckRun.coordinate(design, register)
+            .orElseThrow(() -> new IllegalStateException("nothing is laid out, so nothing is hit"));
+    return Files.exists(target)
+        ? BcfWriter.renew(found, Files.readAllBytes(target), target.getFileName().toString())
+        : BcfWriter.write(found, BcfVersion.V2_1);
+  }
+
+  /** What was accepted, in the form in which issues are followed. */
+  private IssueRegister register(Decisions decisions) {
+    List<Entry> entries =
+        coordination.get().stream()
+            .flatMap(c -> c.issues().stream())
+            .flatMap(t -> entry(t, decisions).stream())
+            .toList();
+    return new IssueRegister(IssueRegister.SCHEMA, true, entries);
+  }
+
+  private static Optional<Entry> entry(Tracked issue, Decisions decisions) {
+    String key = ServiceIssue.of(issue, decisions, UnitSystem.METRIC).key();
+    return Optional.ofNullable(decisions.accepted().get(key))
+        .map(
+            reason ->
+                new Entry(
+                    issue.id(),
+                    issue.cause().word(),
+                    issue.title(),
+                    Tracked.Status.ACCEPTED.word(),
+                    reason,
+                    ""));
+  }
+
+  /** What a cause means, as a head over its issues. */
+  public static String words(String cause) {
+    for (Cause c : Cause.values()) {
+      if (c.word().equals(cause)) {
+        return switch (c) {
+          case INTERSECT -> "Fills the same space";
+          case SWING -> "In the swing of a door";
+          case HEADROOM -> "Low over a stair";
+          case DUPLICATE -> "There twice";
+          case HIDDEN -> "Hidden by the assembly";
+          case TOO_NEAR -> "Nearer than the clearance";
+        };
+      }
+    }
+    return cause;
+  }
+
+  @Override
+  public void close() {
+    finding.close();
+  }
+}
