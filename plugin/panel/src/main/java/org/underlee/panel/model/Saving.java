@@ -86,8 +86,7 @@ public final class Saving implements AutoCloseable {
     if (name.endsWith(".xlsx")) {
       return TakeoffXlsx.write(design);
     }
-    String text =
-        name.endsWith(".json") ? TakeoffJson.write(design) : TakeoffCsv.write(design.takeoff());
+    String text = name.endsWith(".json") ? TakeoffJson.write(design) : TakeoffCsv.write(design);
     return text.getBytes(StandardCharsets.UTF_8);
   }
 

@@ -76,7 +76,7 @@ public final class DrainageService extends AbstractService {
   private static void report(Reports beside, Design design, boolean something) throws Exception {
     beside.add(Reports.Form.TEXT, "Underlee: drainage", Told.text(design));
     if (something) {
-      String bill = TakeoffCsv.write(design.takeoff());
+      String bill = TakeoffCsv.write(design);
       beside.add(Reports.Form.TABLE, "Underlee: what to buy and cut", bill);
       beside.add(Reports.Form.ISSUES, "Underlee: what is in the way", Told.issues(design));
     }
