@@ -102,7 +102,10 @@ record GutterLine(
     return Math.min(lowest, joists) - kit.get(DRIP_CLEARANCE) - kit.item(Items.HANGER).thickness();
   }
 
-  /** Beside the post that stands nearest to an end, of two as near that at smaller u; without posts, near the far end. */
+  /**
+   * Beside the post that stands nearest to an end, of two as near that at smaller u; without posts,
+   * near the far end.
+   */
   static Outlet outlet(FieldPlan plan, double face, Interval stretch) {
     Interval allowed = new Interval(stretch.from() + FROM_END, stretch.to() - FROM_END);
     double off = plan.kit().get(DOWNSPOUT_DIAMETER) / 2 + plan.kit().get(DOWNSPOUT_OFF_POST);

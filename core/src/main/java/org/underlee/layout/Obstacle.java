@@ -19,11 +19,7 @@ import org.underlee.units.Words;
  * @param words what and where it is, for people
  */
 record Obstacle(
-    Interval stretch,
-    Interval heights,
-    Interval across,
-    Words words,
-    BuildingElement element) {
+    Interval stretch, Interval heights, Interval across, Words words, BuildingElement element) {
   private static final Interval WHOLE_BAY =
       new Interval(Double.NEGATIVE_INFINITY, Double.POSITIVE_INFINITY);
 

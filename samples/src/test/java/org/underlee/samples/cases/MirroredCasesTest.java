@@ -69,8 +69,7 @@ class MirroredCasesTest {
     FramingCase.Model model = framing.make(new Random(1));
     List<Piece> mirrored = model.pieces().stream().map(MirroredCasesTest::mirrored).toList();
     Survey here = survey(framing, model);
-    Survey there =
-        survey(framing, new FramingCase.Model(model.levels(), mirrored, model.truth()));
+    Survey there = survey(framing, new FramingCase.Model(model.levels(), mirrored, model.truth()));
     if (here.bays().stream().noneMatch(b -> b.field().fallAssumed())) {
       for (String kit : List.of("formed-aluminium", "membrane-drape")) {
         Layout seen = layOut(here, kit);
