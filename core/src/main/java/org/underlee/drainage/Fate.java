@@ -1,7 +1,7 @@
 package org.underlee.drainage;
 
+import java.util.Arrays;
 import java.util.List;
-import java.util.TreeMap;
 
 /** Where water ends, as shares of the ends; they add up to one. */
 final class Fate {
@@ -18,17 +18,47 @@ final class Fate {
   }
 
   static Fate mixed(List<Fate> ends, List<Double> weights) {
-    double total = weights.stream().mapToDouble(w -> w).sum();
-    TreeMap<Integer, Double> sum = new TreeMap<>();
+    if (ends.stream().allMatch(ends.get(0)::isOneWith)) {
+      return ends.get(0);
+    }
+    double total = 0;
+    int most = 0;
     for (int i = 0; i < ends.size(); i++) {
-      for (int k = 0; k < ends.get(i).sinks.length; k++) {
-        double share = ends.get(i).shares[k] * weights.get(i) / total;
-        sum.merge(ends.get(i).sinks[k], share, Double::sum);
+      total += weights.get(i);
+      most += ends.get(i).sinks.length;
+    }
+    Fate sum = new Fate(new int[most], new double[most]);
+    int count = 0;
+    for (int i = 0; i < ends.size(); i++) {
+      Fate end = ends.get(i);
+      for (int k = 0; k < end.sinks.length; k++) {
+        count = sum.add(count, end.sinks[k], end.shares[k] * weights.get(i) / total);
       }
     }
-    return new Fate(
-        sum.keySet().stream().mapToInt(s -> s).toArray(),
-        sum.values().stream().mapToDouble(s -> s).toArray());
+    return new Fate(Arrays.copyOf(sum.sinks, count), Arrays.copyOf(sum.shares, count));
+  }
+
+  /** Whether both are the same, so that a mixture of the two is as well. */
+  private boolean isOneWith(Fate other) {
+    return this == other
+        || sinks.length == 1 && other.sinks.length == 1 && sinks[0] == other.sinks[0];
+  }
+
+  /** Adds to the first {@code count} ends, which are in order of their sinks; gives how many. */
+  private int add(int count, int sink, double share) {
+    int at = count;
+    while (at > 0 && sinks[at - 1] > sink) {
+      at--;
+    }
+    if (at > 0 && sinks[at - 1] == sink) {
+      shares[at - 1] += share;
+      return count;
+    }
+    System.arraycopy(sinks, at, sinks, at + 1, count - at);
+    System.arraycopy(shares, at, shares, at + 1, count - at);
+    sinks[at] = sink;
+    shares[at] = share;
+    return count + 1;
   }
 
   int ends() {

@@ -1,7 +1,6 @@
 package org.underlee.drainage;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.underlee.drainage.WaterGraph.Way;
@@ -12,12 +11,6 @@ import org.underlee.drainage.WaterGraph.Way;
  * each layer once, without recursion.
  */
 final class Fates {
-  private enum State {
-    NEW,
-    OPEN,
-    DONE
-  }
-
   private static final class Visit {
     final Layer layer;
     final List<Way> ways;
@@ -33,18 +26,24 @@ final class Fates {
   private final WaterGraph graph;
   private final List<Layer> layers;
   private final List<Column> columns;
-  private final State[] states;
+  private final int blocked;
+
+  /** By layer: null before it is visited, {@link #open} while it is, then where its water ends. */
   private final @Nullable Fate[] fates;
+
+  private final Fate open = Fate.of(-1);
   private final List<Pool> pools = new ArrayList<>();
   private final List<Visit> stack = new ArrayList<>();
 
-  Fates(WaterGraph graph, PlanSweep plan) {
+  /**
+   * @param blocked number of the outlet that lets nothing through, or −1
+   */
+  Fates(WaterGraph graph, PlanSweep plan, int blocked) {
     this.graph = graph;
     this.layers = plan.layers();
     this.columns = plan.columns();
-    this.states = new State[layers.size()];
+    this.blocked = blocked;
     this.fates = new Fate[layers.size()];
-    Arrays.fill(states, State.NEW);
   }
 
   /** Pools that were filled so far. */
@@ -53,13 +52,13 @@ final class Fates {
   }
 
   Fate of(Layer start) {
-    if (states[start.number()] == State.NEW) {
+    if (fates[start.number()] == null) {
       open(start);
       while (!stack.isEmpty()) {
         Visit visit = stack.get(stack.size() - 1);
         Fate fate = visit.pool == null ? flow(visit) : spill(visit, visit.pool);
         if (fate != null) {
-          close(visit.layer.number(), fate);
+          fates[visit.layer.number()] = fate;
           stack.remove(stack.size() - 1);
         }
       }
@@ -72,20 +71,15 @@ final class Fates {
   }
 
   private void open(Layer layer) {
-    states[layer.number()] = State.OPEN;
-    stack.add(new Visit(layer, graph.ways(layer)));
-  }
-
-  private void close(int number, Fate fate) {
-    states[number] = State.DONE;
-    fates[number] = fate;
+    fates[layer.number()] = open;
+    stack.add(new Visit(layer, graph.ways(layer, blocked)));
   }
 
   /** The fate when all ways on are known; else null, with the next way opened. */
   private @Nullable Fate flow(Visit visit) {
     while (visit.next < visit.ways.size()) {
       Way way = visit.ways.get(visit.next++);
-      if (way.layer().isPresent() && states[way.layer().getAsInt()] == State.NEW) {
+      if (way.layer().isPresent() && fates[way.layer().getAsInt()] == null) {
         open(layers.get(way.layer().getAsInt()));
         return null;
       }
@@ -99,6 +93,9 @@ final class Fates {
 
   /** Ways that come back to a layer that is still open do not count; null when none is left. */
   private @Nullable Fate combined(List<Way> ways) {
+    if (ways.size() == 1) {
+      return endOf(ways.get(0));
+    }
     List<Fate> ends = new ArrayList<>(ways.size());
     List<Double> weights = new ArrayList<>(ways.size());
     for (Way way : ways) {
@@ -115,7 +112,11 @@ final class Fates {
   }
 
   private @Nullable Fate endOf(Way way) {
-    return way.layer().isPresent() ? fates[way.layer().getAsInt()] : Fate.of(way.sink());
+    if (way.layer().isEmpty()) {
+      return Fate.of(way.sink());
+    }
+    Fate end = fates[way.layer().getAsInt()];
+    return end == open ? null : end;
   }
 
   /**
@@ -135,7 +136,7 @@ final class Fates {
         return end;
       }
       Layer beyond = layers.get(way.layer().orElseThrow());
-      if (states[beyond.number()] == State.OPEN || fallsBack(beyond, pool)) {
+      if (fates[beyond.number()] == open || fallsBack(beyond, pool)) {
         pool.take(beyond);
       } else {
         open(beyond);
@@ -146,22 +147,22 @@ final class Fates {
 
   /** Whether water on a layer stands, or runs into the pool or what is still open. */
   private boolean fallsBack(Layer layer, Pool pool) {
-    List<Way> ways = graph.ways(layer);
+    List<Way> ways = graph.ways(layer, blocked);
     return ways.isEmpty()
         || ways.stream()
             .anyMatch(
                 w ->
                     w.layer().isPresent()
                         && (pool.holds(w.layer().getAsInt())
-                            || states[w.layer().getAsInt()] == State.OPEN));
+                            || fates[w.layer().getAsInt()] == open));
   }
 
   private void finish(Pool pool, Fate end) {
     pool.spillTo(end);
     pools.add(pool);
     for (int member : pool.members()) {
-      if (states[member] == State.NEW) {
-        close(member, end);
+      if (fates[member] == null) {
+        fates[member] = end;
       }
     }
   }

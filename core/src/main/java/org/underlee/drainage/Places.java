@@ -115,25 +115,23 @@ final class Places {
   /** Takes the columns in, which tell how far bays are covered. */
   void learn(List<Column> columns) {
     for (Column c : columns) {
-      int bay = c.catchment();
-      if (bay >= 0) {
-        area[bay] += c.area();
-        if (c.layers().stream().anyMatch(l -> isOurs(l.piece()))) {
-          covered[bay] += c.area();
-          boolean gutter =
-              c.layers().stream()
-                  .anyMatch(l -> given.pieces().get(l.piece()).kind() == Kind.GUTTER);
-          if (gutter) {
-            furthest[bay] = Math.max(furthest[bay], c.right());
-          }
-        }
+      if (c.catchment() >= 0) {
+        learn(c, c.catchment());
       }
     }
   }
 
-  private boolean isOurs(int piece) {
-    Kind kind = given.pieces().get(piece).kind();
-    return kind == Kind.SHEET || kind == Kind.GUTTER;
+  private void learn(Column c, int bay) {
+    boolean ours = false;
+    boolean gutter = false;
+    for (Layer l : c.layers()) {
+      Kind kind = given.pieces().get(l.piece()).kind();
+      gutter |= kind == Kind.GUTTER;
+      ours |= kind == Kind.GUTTER || kind == Kind.SHEET;
+    }
+    area[bay] += c.area();
+    covered[bay] += ours ? c.area() : 0;
+    furthest[bay] = gutter ? Math.max(furthest[bay], c.right()) : furthest[bay];
   }
 
   Extent extent(int piece) {

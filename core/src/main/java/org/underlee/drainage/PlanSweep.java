@@ -2,7 +2,6 @@ package org.underlee.drainage;
 
 import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.Comparator;
 import java.util.List;
 
 /**
@@ -18,46 +17,20 @@ import java.util.List;
 final class PlanSweep {
   private static final int DEEPEST = 24;
 
-  /** An outline's edge, which it enters or leaves the outline at. */
-  private static final class Edge {
-    final Integer shape;
-    final double u0;
-    final double v0;
-    final double u1;
-    final double v1;
-
-    /** Its v where the sweep is. */
-    double now;
-
-    Edge(int shape, double u0, double v0, double u1, double v1) {
-      this.shape = shape;
-      this.u0 = u0;
-      this.v0 = v0;
-      this.u1 = u1;
-      this.v1 = v1;
-    }
-
-    double u0() {
-      return u0;
-    }
-
-    double now() {
-      return now;
-    }
-
-    double at(double u) {
-      return u1 - u0 < WaterRules.SAME_PLAN ? (v0 + v1) / 2 : v0 + (v1 - v0) * (u - u0) / (u1 - u0);
-    }
-  }
-
   private final List<Facet> facets;
   private final int catchmentsFrom;
   private final int outletsFrom;
   private final int shapes;
-  private final List<Edge> edges = new ArrayList<>();
+  private final List<SweepEdge> edges = new ArrayList<>();
   private final List<Column> columns = new ArrayList<>();
   private final List<Layer> layers = new ArrayList<>();
   private final List<int[]> slabs = new ArrayList<>();
+  private final Stacker stacker = new Stacker();
+
+  /** The shapes that are open where the sweep is, in the order in which it met them. */
+  private int[] open = new int[64];
+
+  private int opened;
 
   /**
    * @param areas outlines of catchments, then of outlets' openings
@@ -82,7 +55,7 @@ final class PlanSweep {
 
   private void add(int shape, double[] e) {
     for (int i = 0; i < e.length; i += 4) {
-      edges.add(new Edge(shape, e[i], e[i + 1], e[i + 2], e[i + 3]));
+      edges.add(new SweepEdge(shape, e[i], e[i + 1], e[i + 2], e[i + 3]));
     }
   }
 
@@ -105,8 +78,8 @@ final class PlanSweep {
    */
   PlanSweep sweep(double[] more) {
     double[] stops = stops(more);
-    edges.sort(Comparator.comparingDouble(Edge::u0));
-    List<Edge> active = new ArrayList<>();
+    edges.sort((a, b) -> Double.compare(a.u0, b.u0));
+    List<SweepEdge> active = new ArrayList<>();
     int next = 0;
     for (int i = 0; i + 1 < stops.length; i++) {
       double left = stops[i];
@@ -126,7 +99,7 @@ final class PlanSweep {
   private double[] stops(double[] more) {
     double[] all = Arrays.copyOf(more, more.length + 2 * edges.size());
     int n = more.length;
-    for (Edge edge : edges) {
+    for (SweepEdge edge : edges) {
       all[n++] = edge.u0;
       all[n++] = edge.u1;
     }
@@ -140,11 +113,10 @@ final class PlanSweep {
     return Arrays.copyOf(all, kept);
   }
 
-  private void slab(List<Edge> active, double left, double right, int depth) {
-    double middle = (left + right) / 2;
-    active.forEach(e -> e.now = e.at(middle));
+  private void slab(List<SweepEdge> active, double left, double right, int depth) {
+    active.forEach(e -> e.between(left, right));
     // The order stays from slab to slab, but for edges that are new.
-    active.sort(Comparator.comparingDouble(Edge::now));
+    active.sort((a, b) -> Double.compare(a.middle, b.middle));
     double crossing = depth < DEEPEST ? crossing(active, left, right) : Double.NaN;
     if (crossing > left + WaterRules.SAME_PLAN && crossing < right - WaterRules.SAME_PLAN) {
       slab(active, left, crossing, depth + 1);
@@ -154,10 +126,12 @@ final class PlanSweep {
     }
   }
 
-  private static double crossing(List<Edge> order, double left, double right) {
+  private static double crossing(List<SweepEdge> order, double left, double right) {
     for (int i = 0; i + 1 < order.size(); i++) {
-      double atLeft = order.get(i + 1).at(left) - order.get(i).at(left);
-      double atRight = order.get(i + 1).at(right) - order.get(i).at(right);
+      SweepEdge lower = order.get(i);
+      SweepEdge upper = order.get(i + 1);
+      double atLeft = upper.left - lower.left;
+      double atRight = upper.right - lower.right;
       if (Math.min(atLeft, atRight) < -WaterRules.SAME_PLAN) {
         return left + (right - left) * atLeft / (atLeft - atRight);
       }
@@ -166,21 +140,17 @@ final class PlanSweep {
   }
 
   /** Strips too narrow to keep are taken in by the next one. */
-  private void fill(List<Edge> order, double left, double right) {
+  private void fill(List<SweepEdge> order, double left, double right) {
     int first = columns.size();
-    List<Integer> open = new ArrayList<>();
+    opened = 0;
     int base = 0;
     for (int i = 0; i + 1 < order.size(); i++) {
-      Integer shape = order.get(i).shape;
-      if (!open.remove(shape)) {
-        open.add(shape);
-      }
-      Edge lower = order.get(base);
-      Edge upper = order.get(i + 1);
-      double twice = upper.at(left) + upper.at(right) - lower.at(left) - lower.at(right);
-      if (twice > 2 * WaterRules.SAME_PLAN) {
-        if (!open.isEmpty()) {
-          column(open, left, right, lower, upper);
+      toggle(order.get(i).shape);
+      SweepEdge lower = order.get(base);
+      SweepEdge upper = order.get(i + 1);
+      if (upper.left + upper.right - lower.left - lower.right > 2 * WaterRules.SAME_PLAN) {
+        if (opened > 0) {
+          column(left, right, lower, upper);
         }
         base = i + 1;
       }
@@ -190,73 +160,50 @@ final class PlanSweep {
     }
   }
 
-  private void column(List<Integer> open, double left, double right, Edge lower, Edge upper) {
-    double lowLeft = lower.at(left);
-    double lowRight = lower.at(right);
-    double highLeft = Math.max(lowLeft, upper.at(left));
-    double highRight = Math.max(lowRight, upper.at(right));
+  private void toggle(int shape) {
+    int at = 0;
+    while (at < opened && open[at] != shape) {
+      at++;
+    }
+    if (at < opened) {
+      System.arraycopy(open, at + 1, open, at, --opened - at);
+    } else {
+      open = opened == open.length ? Arrays.copyOf(open, 2 * opened) : open;
+      open[opened++] = shape;
+    }
+  }
+
+  private void column(double left, double right, SweepEdge lower, SweepEdge upper) {
+    double highLeft = Math.max(lower.left, upper.left);
+    double highRight = Math.max(lower.right, upper.right);
+    double u = (left + right) / 2;
+    double v = (lower.left + lower.right + highLeft + highRight) / 4;
     int catchment = -1;
     int outlet = -1;
-    List<Facet> faces = new ArrayList<>(open.size());
-    for (int shape : open) {
+    stacker.clear();
+    for (int i = 0; i < opened; i++) {
+      int shape = open[i];
       if (shape < catchmentsFrom) {
-        faces.add(facets.get(shape));
+        stacker.add(facets.get(shape), facets.get(shape).at(u, v));
       } else if (shape < outletsFrom) {
         catchment = shape - catchmentsFrom;
       } else if (shape < shapes) {
         outlet = shape - outletsFrom;
       }
     }
-    double u = (left + right) / 2;
-    double v = (lowLeft + lowRight + highLeft + highRight) / 4;
+    List<Layer> stack = stacker.layers(columns.size(), layers.size());
+    layers.addAll(stack);
     columns.add(
         new Column(
             slabs.size(),
             left,
             right,
-            lowLeft,
-            lowRight,
+            lower.left,
+            lower.right,
             highLeft,
             highRight,
             catchment,
             outlet,
-            stacked(faces, u, v)));
-  }
-
-  /** What each piece takes of the height, from the highest down. */
-  private List<Layer> stacked(List<Facet> faces, double u, double v) {
-    faces.sort(
-        Comparator.comparingInt(Facet::piece)
-            .thenComparingDouble(f -> -f.at(u, v))
-            .thenComparing(f -> f.up() ? 0 : 1));
-    List<Layer> stack = new ArrayList<>(faces.size() / 2 + 1);
-    int i = 0;
-    while (i < faces.size()) {
-      Facet top = faces.get(i++);
-      if (!top.up()) {
-        continue;
-      }
-      int depth = 1;
-      double bottom = top.at(u, v);
-      while (i < faces.size() && faces.get(i).piece() == top.piece()) {
-        Facet face = faces.get(i);
-        double w = face.at(u, v);
-        if (depth == 0 && bottom - w > WaterRules.TOUCH) {
-          break;
-        }
-        depth += face.up() ? 1 : -1;
-        bottom = w;
-        i++;
-      }
-      stack.add(new Layer(0, columns.size(), top, top.at(u, v), bottom));
-    }
-    stack.sort(Comparator.comparingDouble(Layer::topAt).reversed());
-    for (int k = 0; k < stack.size(); k++) {
-      Layer l = stack.get(k);
-      Layer numbered = new Layer(layers.size(), l.column(), l.top(), l.topAt(), l.bottomAt());
-      layers.add(numbered);
-      stack.set(k, numbered);
-    }
-    return stack;
+            stack));
   }
 }

@@ -1,8 +1,7 @@
 package org.underlee.drainage;
 
 import java.util.ArrayList;
-import java.util.Comparator;
-import java.util.LinkedHashSet;
+import java.util.HashSet;
 import java.util.List;
 import java.util.PriorityQueue;
 import java.util.Set;
@@ -16,18 +15,22 @@ import org.underlee.geom.Vec3;
  * way out. Sills of one level are taken from the nearest to the furthest.
  */
 final class Pool {
-  private record Rim(Sill sill, double away, int order) {}
+  private record Rim(Sill sill, double away, int order) implements Comparable<Rim> {
+    @Override
+    public int compareTo(Rim o) {
+      if (sill.level() != o.sill.level()) {
+        return sill.level() < o.sill.level() ? -1 : 1;
+      }
+      return away == o.away ? Integer.compare(order, o.order) : Double.compare(away, o.away);
+    }
+  }
 
   private final WaterGraph graph;
   private final List<Column> columns;
   private final Layer start;
   private final List<Layer> layers = new ArrayList<>();
-  private final Set<Integer> members = new LinkedHashSet<>();
-  private final PriorityQueue<Rim> rims =
-      new PriorityQueue<>(
-          Comparator.comparingDouble((Rim r) -> r.sill.level())
-              .thenComparingDouble(Rim::away)
-              .thenComparingInt(Rim::order));
+  private final Set<Integer> members = new HashSet<>();
+  private final PriorityQueue<Rim> rims = new PriorityQueue<>();
   private double level = Double.NEGATIVE_INFINITY;
   private int order;
   private @Nullable Way pending;
@@ -46,6 +49,9 @@ final class Pool {
       layers.add(layer);
       Column from = columns.get(start.column());
       for (Sill sill : graph.sills(layer)) {
+        if (isInside(sill.way())) {
+          continue;
+        }
         double away = Math.hypot(sill.at().x() - from.middleU(), sill.at().y() - from.middleV());
         rims.add(new Rim(sill, away, order++));
       }

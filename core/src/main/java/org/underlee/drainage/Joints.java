@@ -1,0 +1,128 @@
+package org.underlee.drainage;
+
+import java.util.List;
+import java.util.Optional;
+import org.underlee.drainage.Piece.Kind;
+import org.underlee.drainage.WaterGraph.Way;
+import org.underlee.geom.Vec3;
+
+/**
+ * What water meets at the edge of a layer, and whether the joint there holds: it does when the
+ * water drops onto a part that reaches far enough back under the one it comes from.
+ */
+record Joints(
+    List<Piece> pieces, List<Column> columns, Neighbours neighbours, Places places, Sinks sinks) {
+  /** What water that reaches a side meets: a layer, or a wall of it, or neither. */
+  record Meeting(Optional<Layer> layer, boolean wall) {
+    private static final Meeting NOTHING = new Meeting(Optional.empty(), false);
+  }
+
+  /** The way over a side by its flow: it goes on only where the joint holds. */
+  Way way(Layer layer, Side side, Meeting met, double weight) {
+    if (met.layer.isEmpty()) {
+      return loose(layer, side, met, weight);
+    }
+    Layer onto = met.layer.get();
+    if (onto.piece() == layer.piece() || onto.top().thin()) {
+      return Way.to(onto, weight);
+    }
+    double drop = layer.top().at(side.u(), side.v()) - onto.top().at(side.u(), side.v());
+    double needed = drop < WaterRules.FREE_DROP ? WaterRules.LEAST_LAP : WaterRules.DRIP_MARGIN;
+    return reachesBack(layer, side, onto.piece(), needed)
+        ? Way.to(onto, weight)
+        : Way.end(leak(LeakCause.SHORT_LAP, layer, side), weight);
+  }
+
+  /** The way of water that drips off a side, whatever the lap. */
+  Way loose(Layer layer, Side side, Meeting met, double weight) {
+    return met.layer
+        .map(l -> Way.to(l, weight))
+        .orElseGet(() -> Way.end(leak(throughCause(layer, side), layer, side), weight));
+  }
+
+  /** Whether a piece lies under the layer for a distance back from the side. */
+  private boolean reachesBack(Layer layer, Side side, int piece, double distance) {
+    for (int step = 1; step <= 2; step++) {
+      double back = distance * step / 2;
+      int at = neighbours.at(side.u() - side.du() * back, side.v() - side.dv() * back);
+      if (at < 0
+          || columns.get(at).layers().stream()
+              .noneMatch(l -> l.piece() == piece && l.topAt() < ownTop(layer, at))) {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  private double ownTop(Layer layer, int column) {
+    Column c = columns.get(column);
+    return layer.top().at(c.middleU(), c.middleV());
+  }
+
+  private LeakCause throughCause(Layer layer, Side side) {
+    Column column = columns.get(layer.column());
+    if (isCovered(layer, column)) {
+      return LeakCause.REVERSED_LAP;
+    }
+    if (places.isWithin(layer.piece(), side.u(), side.v())) {
+      return LeakCause.OPEN_HOLE;
+    }
+    boolean back = side.du() < 0 && kind(layer) == Kind.SHEET && !layer.top().thin();
+    return back ? LeakCause.BACK_FALL : LeakCause.EDGE;
+  }
+
+  private boolean isCovered(Layer layer, Column column) {
+    return column.layers().stream()
+        .anyMatch(
+            l ->
+                l.piece() != layer.piece()
+                    && kind(l) == Kind.SHEET
+                    && l.topAt() > layer.topAt()
+                    && l.bottomAt() - layer.topAt() < WaterRules.LIES_ON);
+  }
+
+  /**
+   * Water that runs along a joint of two sheets in contact passes it by, and water that runs
+   * against it runs under the upper sheet; standing water is kept out.
+   */
+  Meeting meeting(Side side, double z, boolean standing) {
+    double under = z + (standing ? 2 : -2) * WaterRules.TOUCH;
+    if (side.beyond().isEmpty()) {
+      return Meeting.NOTHING;
+    }
+    for (Layer l : side.beyond().get().layers()) {
+      double top = l.top().at(side.u(), side.v());
+      double bottom = top - (l.topAt() - l.bottomAt());
+      if (top <= z + WaterRules.CLIMB) {
+        return new Meeting(Optional.of(l), false);
+      }
+      if (bottom < under) {
+        return new Meeting(Optional.of(l), true);
+      }
+    }
+    return Meeting.NOTHING;
+  }
+
+  /** Two faces that fall toward each other meet in a valley: neither runs on into the other. */
+  static boolean isValley(Meeting met, Side side, Facet face) {
+    if (met.layer.isEmpty()) {
+      return false;
+    }
+    Facet other = met.layer.get().top();
+    double back = side.flux(other.b(), other.c()) / side.length();
+    double drop = face.at(side.u(), side.v()) - other.at(side.u(), side.v());
+    return back > WaterRules.LEVEL && !other.thin() && drop < WaterRules.CLIMB;
+  }
+
+  /** Number of the leak at a side. */
+  int leak(LeakCause cause, Layer from, Side side) {
+    Vec3 at = new Vec3(side.u(), side.v(), from.top().at(side.u(), side.v()));
+    boolean joist = kind(from) == Kind.JOIST;
+    LeakCause open = joist ? places.open(at, cause) : cause;
+    return sinks.leak(open, joist ? -1 : from.piece(), places.bay(at), at);
+  }
+
+  Kind kind(Layer layer) {
+    return pieces.get(layer.piece()).kind();
+  }
+}
