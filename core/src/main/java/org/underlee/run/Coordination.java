@@ -82,7 +82,7 @@ public record Coordination(
                 own));
     things.forEach(t -> own.add(t.element().globalId()));
     for (Path path : services) {
-      StepFile file = DeckRun.opened(path, survey.request().limits());
+      StepFile file = Surveyor.opened(path, survey.request().limits());
       files.put(file.name(), file);
       Federated model = Federated.of(survey.model(), IfcModel.of(file), file.name(), places);
       things.addAll(things(model, false, places, clearances, own));

@@ -27,7 +27,7 @@ public record IdsChecked(String file, String sha256, String ifcSchema, IdsReport
    * @throws InputException when a file cannot be read
    */
   public static IdsChecked of(Path model, Path ids, Path schema) {
-    StepFile file = DeckRun.opened(model);
+    StepFile file = Surveyor.opened(model);
     Schema read = Schema.read(schema);
     boolean own = ids.getFileName().toString().equals(OWN) && !ids.toFile().exists();
     IdsReport report = own ? IdsCheck.byOwn(read, file) : IdsCheck.of(ids, read, file);

@@ -60,7 +60,7 @@ public final class Resync {
       List<Path> services,
       Optional<Overrides> overrides,
       Optional<Kit> kit) {
-    return of(DeckRun.opened(export), DeckRun.opened(drained), services, overrides, kit);
+    return of(Surveyor.opened(export), Surveyor.opened(drained), services, overrides, kit);
   }
 
   /** As {@link #of(Path, Path, List, Optional, Optional)}, from what is in memory. */

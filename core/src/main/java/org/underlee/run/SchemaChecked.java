@@ -30,7 +30,7 @@ public record SchemaChecked(
    * @throws InputException when a file cannot be read, or our block is asked for and not there
    */
   public static SchemaChecked of(Path model, Path schema, boolean onlyOurs) {
-    return of(DeckRun.opened(model), Schema.read(schema), onlyOurs);
+    return of(Surveyor.opened(model), Schema.read(schema), onlyOurs);
   }
 
   /** As {@link #of(Path, Path, boolean)}, of what is in memory. */

@@ -50,7 +50,7 @@ record Services(
     Services all =
         new Services(new ArrayList<>(), new ArrayList<>(), new ArrayList<>(), new ArrayList<>());
     for (Path file : files) {
-      all.read(DeckRun.opened(file, limits), deck, decks, known);
+      all.read(Surveyor.opened(file, limits), deck, decks, known);
     }
     return all;
   }

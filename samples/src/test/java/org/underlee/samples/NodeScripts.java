@@ -1,6 +1,11 @@
 package org.underlee.samples;
 
+import static java.nio.file.StandardOpenOption.CREATE;
+import static java.nio.file.StandardOpenOption.WRITE;
+
 import java.io.IOException;
+import java.nio.channels.FileChannel;
+import java.nio.channels.FileLock;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -37,18 +42,29 @@ public final class NodeScripts {
   public static NodeScripts in(String folder) throws IOException, InterruptedException {
     Path module = Path.of(System.getProperty("underlee.root", "..")).resolve("samples");
     Path home = Files.createDirectories(module.resolve("target").resolve(folder));
-    boolean changed = !Files.isDirectory(home.resolve("node_modules"));
-    for (Path from : scripts(module.resolve("src/test").resolve(folder))) {
-      Path to = home.resolve(from.getFileName());
-      changed |=
-          from.toString().endsWith(".json") && (!Files.exists(to) || Files.mismatch(from, to) >= 0);
-      Files.copy(from, to, StandardCopyOption.REPLACE_EXISTING);
-    }
     NodeScripts scripts = new NodeScripts(home);
-    if (changed) {
-      scripts.run(List.of("npm", "ci", "--no-audit", "--no-fund"), "");
+    // Tests run in more than one process.
+    try (FileChannel file = FileChannel.open(home.resolve("lock"), CREATE, WRITE);
+        FileLock lock = file.lock()) {
+      if (scripts.renewed(module.resolve("src/test").resolve(folder)) && lock.isValid()) {
+        scripts.run(List.of("npm", "ci", "--no-audit", "--no-fund"), "");
+      }
     }
     return scripts;
+  }
+
+  /** Copies what is in the folder; says whether packages must be installed anew. */
+  private boolean renewed(Path folder) throws IOException {
+    boolean changed = !Files.isDirectory(home.resolve("node_modules"));
+    for (Path from : scripts(folder)) {
+      Path to = home.resolve(from.getFileName());
+      if (Files.exists(to) && Files.mismatch(from, to) < 0) {
+        continue;
+      }
+      changed |= from.toString().endsWith(".json");
+      Files.copy(from, to, StandardCopyOption.REPLACE_EXISTING);
+    }
+    return changed;
   }
 
   private static List<Path> scripts(Path folder) throws IOException {

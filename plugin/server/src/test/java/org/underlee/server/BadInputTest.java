@@ -85,10 +85,12 @@ class BadInputTest {
 
   @Test
   void anEmptyProjectHasNothingToGet(TestServer server) {
-    new People(server.address()).project("Bare", "ifc4");
-    assertRefused(typed(server.address(), "get", "--project", "Bare"), "\"Bare\" is empty");
+    new People(server.address()).project("Nothing yet", "ifc4");
     assertRefused(
-        typed(server.address(), "get", "--project", "Bare", "--revision", "4"), "no revision 4");
+        typed(server.address(), "get", "--project", "Nothing yet"), "\"Nothing yet\" is empty");
+    assertRefused(
+        typed(server.address(), "get", "--project", "Nothing yet", "--revision", "4"),
+        "no revision 4");
   }
 
   @Test
