@@ -41,7 +41,7 @@ final class Fate {
   /** Whether both are the same, so that a mixture of the two is as well. */
   private boolean isOneWith(Fate other) {
     return this == other
-        || sinks.length == 1 && other.sinks.length == 1 && sinks[0] == other.sinks[0];
+        || (sinks.length == 1 && other.sinks.length == 1 && sinks[0] == other.sinks[0]);
   }
 
   /** Adds to the first {@code count} ends, which are in order of their sinks; gives how many. */

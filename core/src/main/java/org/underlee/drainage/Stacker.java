@@ -25,7 +25,9 @@ final class Stacker {
     count = 0;
   }
 
-  /** Keeps the faces by piece, then from the top down; of two at one height the upper side first. */
+  /**
+   * Keeps the faces by piece, then from the top down; of two at one height the upper side first.
+   */
   void add(Facet face, double height) {
     if (count == faces.length) {
       faces = Arrays.copyOf(faces, 2 * count);
