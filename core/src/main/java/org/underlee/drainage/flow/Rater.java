@@ -106,19 +106,19 @@ public final class Rater {
 
   /**
    * How many times this rain the gutter holds with its freeboard: false position (Illinois), from
-   * below.
+   * below, on the depth to the power of 3/2, which grows almost as the rain does.
    *
    * @param depth of the deepest water in this rain
    */
   private double largest(GutterRun run, double depth) {
-    double most = most(run);
-    if (most <= 0) {
+    if (most(run) <= 0) {
       return 0;
     }
+    double most = grown(most(run));
     double low = 0;
     double atLow = -most;
     double high = 1;
-    double atHigh = depth - most;
+    double atHigh = grown(depth) - most;
     while (atHigh <= 0) {
       low = high;
       atLow = atHigh;
@@ -144,8 +144,12 @@ public final class Rater {
     return high < CLOSE ? 0 : low;
   }
 
+  private static double grown(double depth) {
+    return depth * Math.sqrt(depth);
+  }
+
   private static double deepest(GutterRun run, double times) {
-    return GutterFlow.solve(run.scaled(times)).deepest().depth();
+    return grown(GutterFlow.solve(run.scaled(times)).deepest().depth());
   }
 
   private List<Rating> outlets(GutterRun run, FlowProfile profile) {
