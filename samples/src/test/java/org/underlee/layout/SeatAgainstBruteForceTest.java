@@ -31,7 +31,7 @@ class SeatAgainstBruteForceTest {
   private static final int STEEP = 20;
 
   static LongStream seeds() {
-    return LongStream.rangeClosed(1, Integer.getInteger("underlee.fields", 100));
+    return LongStream.rangeClosed(1, Integer.getInteger("underlee.fields", 30));
   }
 
   private record Best(double area, int cuts, double seat) {

@@ -35,7 +35,6 @@ class SameEverywhereTest {
 
   private static final List<Machine> ELSEWHERE =
       List.of(
-          new Machine("again", HERE.options),
           new Machine(
               "commas",
               List.of(
