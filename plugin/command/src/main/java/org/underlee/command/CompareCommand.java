@@ -44,6 +44,8 @@ final class CompareCommand implements Callable<Integer> {
 
   @Mixin BuyingOptions buying = new BuyingOptions();
 
+  @Mixin RainOption rain = new RainOption();
+
   @Mixin WishOptions wishes = new WishOptions();
 
   @Override
@@ -54,11 +56,12 @@ final class CompareCommand implements Callable<Integer> {
     Comparison comparison =
         Comparison.of(
             survey,
-            wishes.of(model.scope()),
+            wishes.of(model.scope(), survey),
             chosen,
             falls.stream().map(KitOption.Fall::run).toList(),
             prefer,
-            buying.buying(chosen));
+            buying.buying(chosen),
+            rain.storm());
     model.print(
         model.json
             ? CompareJson.write(comparison)
