@@ -67,7 +67,7 @@ public final class Rater {
         .forEach(c -> ratings.add(new Rating(Rating.Part.GUTTER, c, carried)));
     double taken = profile.greatestOutflow();
     outlets(run, profile).forEach(ratings::add);
-    leader(downspout).forEach(c -> ratings.add(new Rating(Rating.Part.DOWNSPOUT, c, taken)));
+    downspout(downspout).forEach(c -> ratings.add(new Rating(Rating.Part.DOWNSPOUT, c, taken)));
     return ratings;
   }
 
@@ -106,19 +106,19 @@ public final class Rater {
 
   /**
    * How many times this rain the gutter holds with its freeboard: false position (Illinois), from
-   * below.
+   * below, on the depth to the power of 3/2, which grows almost as the rain does.
    *
    * @param depth of the deepest water in this rain
    */
   private double largest(GutterRun run, double depth) {
-    double most = most(run);
-    if (most <= 0) {
+    if (most(run) <= 0) {
       return 0;
     }
+    double most = grown(most(run));
     double low = 0;
     double atLow = -most;
     double high = 1;
-    double atHigh = depth - most;
+    double atHigh = grown(depth) - most;
     while (atHigh <= 0) {
       low = high;
       atLow = atHigh;
@@ -144,8 +144,12 @@ public final class Rater {
     return high < CLOSE ? 0 : low;
   }
 
+  private static double grown(double depth) {
+    return depth * Math.sqrt(depth);
+  }
+
   private static double deepest(GutterRun run, double times) {
-    return GutterFlow.solve(run.scaled(times)).deepest().depth();
+    return grown(GutterFlow.solve(run.scaled(times)).deepest().depth());
   }
 
   private List<Rating> outlets(GutterRun run, FlowProfile profile) {
@@ -170,18 +174,20 @@ public final class Rater {
         .toList();
   }
 
-  /** What every method says of a leader; formulas take a rectangle as the pipe that rubs alike. */
-  public List<Capacity> leader(Opening downspout) {
+  /**
+   * What every method says of a downspout; formulas take a rectangle as the pipe that rubs alike.
+   */
+  public List<Capacity> downspout(Opening downspout) {
     double diameter = downspout.hydraulicDiameter();
     List<Capacity> all = new ArrayList<>();
-    all.add(data.method("wyly-eaton").of(Formulas.wylyEaton(diameter, Formulas.LEADER_FILLING)));
+    all.add(data.method("wyly-eaton").of(Formulas.wylyEaton(diameter, Formulas.DOWNSPOUT_FILLING)));
     all.add(
         data.method("en-12056-3-downpipe").of(Formulas.enDownpipe(diameter, Formulas.EN_FILLING)));
     all.add(data.method("area-rule").of(Formulas.areaRule(downspout.area())));
     boolean round = downspout instanceof Opening.Round;
     all.addAll(
         data.tabled(
-            round ? CapacityData.ROUND_LEADER : CapacityData.RECTANGULAR_LEADER,
+            round ? CapacityData.ROUND_DOWNSPOUT : CapacityData.RECTANGULAR_DOWNSPOUT,
             downspout.equalDiameter(),
             0));
     return all;
