@@ -74,7 +74,7 @@ public record Assembled(
     return field().frame();
   }
 
-  /** Height of the bearing line at a station of the field's frame. */
+  /** Height of the seat at a station of the field's frame. */
   public double seat(double v) {
     return layout.seatHigh() - layout.fall() * v;
   }

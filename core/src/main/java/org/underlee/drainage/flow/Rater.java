@@ -67,7 +67,7 @@ public final class Rater {
         .forEach(c -> ratings.add(new Rating(Rating.Part.GUTTER, c, carried)));
     double taken = profile.greatestOutflow();
     outlets(run, profile).forEach(ratings::add);
-    leader(downspout).forEach(c -> ratings.add(new Rating(Rating.Part.DOWNSPOUT, c, taken)));
+    downspout(downspout).forEach(c -> ratings.add(new Rating(Rating.Part.DOWNSPOUT, c, taken)));
     return ratings;
   }
 
@@ -170,18 +170,20 @@ public final class Rater {
         .toList();
   }
 
-  /** What every method says of a leader; formulas take a rectangle as the pipe that rubs alike. */
-  public List<Capacity> leader(Opening downspout) {
+  /**
+   * What every method says of a downspout; formulas take a rectangle as the pipe that rubs alike.
+   */
+  public List<Capacity> downspout(Opening downspout) {
     double diameter = downspout.hydraulicDiameter();
     List<Capacity> all = new ArrayList<>();
-    all.add(data.method("wyly-eaton").of(Formulas.wylyEaton(diameter, Formulas.LEADER_FILLING)));
+    all.add(data.method("wyly-eaton").of(Formulas.wylyEaton(diameter, Formulas.DOWNSPOUT_FILLING)));
     all.add(
         data.method("en-12056-3-downpipe").of(Formulas.enDownpipe(diameter, Formulas.EN_FILLING)));
     all.add(data.method("area-rule").of(Formulas.areaRule(downspout.area())));
     boolean round = downspout instanceof Opening.Round;
     all.addAll(
         data.tabled(
-            round ? CapacityData.ROUND_LEADER : CapacityData.RECTANGULAR_LEADER,
+            round ? CapacityData.ROUND_DOWNSPOUT : CapacityData.RECTANGULAR_DOWNSPOUT,
             downspout.equalDiameter(),
             0));
     return all;
