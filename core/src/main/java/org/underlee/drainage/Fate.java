@@ -73,6 +73,16 @@ final class Fate {
     return shares[end];
   }
 
+  /** Whether any of the water goes through an outlet. */
+  boolean leadsTo(int outlet, Sinks all) {
+    for (int sink : sinks) {
+      if (all.get(sink).outlet() == outlet) {
+        return true;
+      }
+    }
+    return false;
+  }
+
   /** The end that takes most. */
   int main() {
     int most = 0;

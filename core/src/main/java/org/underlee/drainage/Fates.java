@@ -24,8 +24,12 @@ final class Fates {
   }
 
   private final WaterGraph graph;
+  private final PlanSweep plan;
   private final List<Layer> layers;
   private final List<Column> columns;
+  private final Sinks sinks;
+
+  /** Number of the outlet that lets nothing through, or −1. */
   private final int blocked;
 
   /** By layer: null before it is visited, {@link #open} while it is, then where its water ends. */
@@ -33,17 +37,35 @@ final class Fates {
 
   private final Fate open = Fate.of(-1);
   private final List<Pool> pools = new ArrayList<>();
+  private final int[] holders;
+  private int filled;
   private final List<Visit> stack = new ArrayList<>();
 
-  /**
-   * @param blocked number of the outlet that lets nothing through, or −1
-   */
-  Fates(WaterGraph graph, PlanSweep plan, int blocked) {
+  /** With every outlet open. */
+  Fates(WaterGraph graph, PlanSweep plan, Sinks sinks) {
+    this(graph, plan, sinks, -1, new Fate[plan.layers().size()]);
+  }
+
+  /** With one outlet shut: what none of the water on a layer came to is no matter to it. */
+  Fates without(int outlet) {
+    @Nullable Fate[] same = new Fate[fates.length];
+    for (int i = 0; i < fates.length; i++) {
+      Fate fate = fates[i];
+      same[i] = fate == null || fate.leadsTo(outlet, sinks) ? null : fate;
+    }
+    return new Fates(graph, plan, sinks, outlet, same);
+  }
+
+  private Fates(
+      WaterGraph graph, PlanSweep plan, Sinks sinks, int blocked, @Nullable Fate[] fates) {
+    this.plan = plan;
     this.graph = graph;
+    this.sinks = sinks;
     this.layers = plan.layers();
     this.columns = plan.columns();
     this.blocked = blocked;
-    this.fates = new Fate[layers.size()];
+    this.fates = fates;
+    this.holders = new int[layers.size()];
   }
 
   /** Pools that were filled so far. */
@@ -56,7 +78,7 @@ final class Fates {
       open(start);
       while (!stack.isEmpty()) {
         Visit visit = stack.get(stack.size() - 1);
-        Fate fate = visit.pool == null ? flow(visit) : spill(visit, visit.pool);
+        Fate fate = visit.pool == null ? flow(visit) : spill(visit.pool);
         if (fate != null) {
           fates[visit.layer.number()] = fate;
           stack.remove(stack.size() - 1);
@@ -79,14 +101,14 @@ final class Fates {
   private @Nullable Fate flow(Visit visit) {
     while (visit.next < visit.ways.size()) {
       Way way = visit.ways.get(visit.next++);
-      if (way.layer().isPresent() && fates[way.layer().getAsInt()] == null) {
-        open(layers.get(way.layer().getAsInt()));
+      if (!way.isEnd() && fates[way.layer()] == null) {
+        open(layers.get(way.layer()));
         return null;
       }
     }
     Fate fate = combined(visit.ways);
     if (fate == null) {
-      visit.pool = new Pool(graph, visit.layer, columns);
+      visit.pool = new Pool(graph, visit.layer, columns, holders, ++filled);
     }
     return fate;
   }
@@ -112,30 +134,26 @@ final class Fates {
   }
 
   private @Nullable Fate endOf(Way way) {
-    if (way.layer().isEmpty()) {
+    if (way.isEnd()) {
+      sinks.reached(way.sink(), way.at());
       return Fate.of(way.sink());
     }
-    Fate end = fates[way.layer().getAsInt()];
+    Fate end = fates[way.layer()];
     return end == open ? null : end;
   }
 
   /**
    * Fills the pool further; the fate of what it spills to, or null when that is yet to be known.
    */
-  private @Nullable Fate spill(Visit visit, Pool pool) {
+  private @Nullable Fate spill(Pool pool) {
     while (true) {
       Way way = pool.lowest();
-      if (way == null) {
-        Fate nowhere = Fate.of(graph.closed(visit.layer));
-        finish(pool, nowhere);
-        return nowhere;
-      }
       Fate end = endOf(way);
       if (end != null) {
         finish(pool, end);
         return end;
       }
-      Layer beyond = layers.get(way.layer().orElseThrow());
+      Layer beyond = layers.get(way.layer());
       if (fates[beyond.number()] == open || fallsBack(beyond, pool)) {
         pool.take(beyond);
       } else {
@@ -148,21 +166,20 @@ final class Fates {
   /** Whether water on a layer stands, or runs into the pool or what is still open. */
   private boolean fallsBack(Layer layer, Pool pool) {
     List<Way> ways = graph.ways(layer, blocked);
-    return ways.isEmpty()
-        || ways.stream()
-            .anyMatch(
-                w ->
-                    w.layer().isPresent()
-                        && (pool.holds(w.layer().getAsInt())
-                            || fates[w.layer().getAsInt()] == open));
+    for (Way way : ways) {
+      if (!way.isEnd() && (pool.holds(way.layer()) || fates[way.layer()] == open)) {
+        return true;
+      }
+    }
+    return ways.isEmpty();
   }
 
   private void finish(Pool pool, Fate end) {
     pool.spillTo(end);
     pools.add(pool);
-    for (int member : pool.members()) {
-      if (fates[member] == null) {
-        fates[member] = end;
+    for (Layer member : pool.layers()) {
+      if (fates[member.number()] == null) {
+        fates[member.number()] = end;
       }
     }
   }

@@ -30,14 +30,14 @@ record Joints(
     double needed = drop < WaterRules.FREE_DROP ? WaterRules.LEAST_LAP : WaterRules.DRIP_MARGIN;
     return reachesBack(layer, side, onto.piece(), needed)
         ? Way.to(onto, weight)
-        : Way.end(leak(LeakCause.SHORT_LAP, layer, side), weight);
+        : leak(LeakCause.SHORT_LAP, layer, side, weight);
   }
 
   /** The way of water that drips off a side, whatever the lap. */
   Way loose(Layer layer, Side side, Meeting met, double weight) {
     return met.layer
         .map(l -> Way.to(l, weight))
-        .orElseGet(() -> Way.end(leak(throughCause(layer, side), layer, side), weight));
+        .orElseGet(() -> leak(throughCause(layer, side), layer, side, weight));
   }
 
   /** Whether a piece lies under the layer for a distance back from the side. */
@@ -45,18 +45,21 @@ record Joints(
     for (int step = 1; step <= 2; step++) {
       double back = distance * step / 2;
       int at = neighbours.at(side.u() - side.du() * back, side.v() - side.dv() * back);
-      if (at < 0
-          || columns.get(at).layers().stream()
-              .noneMatch(l -> l.piece() == piece && l.topAt() < ownTop(layer, at))) {
+      if (at < 0 || !isUnder(columns.get(at), layer, piece)) {
         return false;
       }
     }
     return true;
   }
 
-  private double ownTop(Layer layer, int column) {
-    Column c = columns.get(column);
-    return layer.top().at(c.middleU(), c.middleV());
+  private static boolean isUnder(Column column, Layer layer, int piece) {
+    double top = layer.top().at(column.middleU(), column.middleV());
+    for (Layer l : column.layers()) {
+      if (l.piece() == piece && l.topAt() < top) {
+        return true;
+      }
+    }
+    return false;
   }
 
   private LeakCause throughCause(Layer layer, Side side) {
@@ -114,12 +117,12 @@ record Joints(
     return back > WaterRules.LEVEL && !other.thin() && drop < WaterRules.CLIMB;
   }
 
-  /** Number of the leak at a side. */
-  int leak(LeakCause cause, Layer from, Side side) {
+  /** The way out at a side. */
+  Way leak(LeakCause cause, Layer from, Side side, double weight) {
     Vec3 at = new Vec3(side.u(), side.v(), from.top().at(side.u(), side.v()));
     boolean joist = kind(from) == Kind.JOIST;
     LeakCause open = joist ? places.open(at, cause) : cause;
-    return sinks.leak(open, joist ? -1 : from.piece(), places.bay(at), at);
+    return Way.end(sinks.leak(open, joist ? -1 : from.piece(), places.bay(at)), weight, at);
   }
 
   Kind kind(Layer layer) {

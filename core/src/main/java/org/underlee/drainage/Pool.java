@@ -1,10 +1,8 @@
 package org.underlee.drainage;
 
 import java.util.ArrayList;
-import java.util.HashSet;
 import java.util.List;
 import java.util.PriorityQueue;
-import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import org.underlee.drainage.WaterGraph.Sill;
 import org.underlee.drainage.WaterGraph.Way;
@@ -29,7 +27,11 @@ final class Pool {
   private final List<Column> columns;
   private final Layer start;
   private final List<Layer> layers = new ArrayList<>();
-  private final Set<Integer> members = new HashSet<>();
+
+  /** By layer: the number of the pool that took it last; all pools share it. */
+  private final int[] holders;
+
+  private final int number;
   private final PriorityQueue<Rim> rims = new PriorityQueue<>();
   private double level = Double.NEGATIVE_INFINITY;
   private int order;
@@ -37,19 +39,25 @@ final class Pool {
   private Vec3 spillsAt = Vec3.ZERO;
   private @Nullable Fate end;
 
-  Pool(WaterGraph graph, Layer start, List<Column> columns) {
+  /**
+   * @param number not 0
+   */
+  Pool(WaterGraph graph, Layer start, List<Column> columns, int[] holders, int number) {
     this.graph = graph;
     this.columns = columns;
     this.start = start;
+    this.holders = holders;
+    this.number = number;
     take(start);
   }
 
   final void take(Layer layer) {
-    if (members.add(layer.number())) {
+    if (!holds(layer.number())) {
+      holders[layer.number()] = number;
       layers.add(layer);
       Column from = columns.get(start.column());
       for (Sill sill : graph.sills(layer)) {
-        if (isInside(sill.way())) {
+        if (isInside(sill.layer())) {
           continue;
         }
         double away = Math.hypot(sill.at().x() - from.middleU(), sill.at().y() - from.middleV());
@@ -59,32 +67,36 @@ final class Pool {
   }
 
   boolean holds(int layer) {
-    return members.contains(layer);
+    return holders[layer] == number;
   }
 
-  Set<Integer> members() {
-    return members;
+  List<Layer> layers() {
+    return layers;
   }
 
-  /** The lowest way over the rim; the pool is as high as that. Null when there is none. */
-  @Nullable Way lowest() {
-    if (pending != null && !isInside(pending)) {
+  /** The lowest way over the rim; the pool is as high as that. Without any the water stays. */
+  Way lowest() {
+    if (pending != null && !isInside(pending.layer())) {
       return pending;
     }
     pending = null;
     while (!rims.isEmpty() && pending == null) {
       Sill sill = rims.remove().sill;
-      if (!isInside(sill.way())) {
+      if (!isInside(sill.layer())) {
         level = Math.max(level, sill.level());
         spillsAt = sill.at();
-        pending = sill.way();
+        pending = graph.over(sill);
       }
+    }
+    if (pending == null) {
+      pending = graph.closed(start);
+      spillsAt = pending.at();
     }
     return pending;
   }
 
-  private boolean isInside(Way way) {
-    return way.layer().isPresent() && holds(way.layer().getAsInt());
+  private boolean isInside(int layer) {
+    return layer >= 0 && holds(layer);
   }
 
   void spillTo(Fate fate) {

@@ -15,31 +15,43 @@ final class Sinks {
    * @param outlet number of the outlet, or −1 for a leak
    * @param piece that the water leaves last, or −1
    * @param bay number of the catchment, or −1
-   * @param at in the frame of the field
    */
-  record Sink(int outlet, Optional<LeakCause> cause, int piece, int bay, Vec3 at) {}
+  record Sink(int outlet, Optional<LeakCause> cause, int piece, int bay) {}
 
-  private record Key(int outlet, Optional<LeakCause> cause, int piece, int bay) {}
-
-  private final Map<Key, Integer> known = new HashMap<>();
+  private final Map<Sink, Integer> known = new HashMap<>();
   private final List<Sink> all = new ArrayList<>();
+  private final Map<Integer, Vec3> places = new HashMap<>();
 
-  int outlet(int outlet, int gutter, Vec3 at) {
-    return number(new Sink(outlet, Optional.empty(), gutter, -1, at));
+  int outlet(int outlet, int gutter) {
+    return number(new Sink(outlet, Optional.empty(), gutter, -1));
   }
 
-  int leak(LeakCause cause, int piece, int bay, Vec3 at) {
-    return number(new Sink(-1, Optional.of(cause), piece, bay, at));
+  int leak(LeakCause cause, int piece, int bay) {
+    return number(new Sink(-1, Optional.of(cause), piece, bay));
   }
 
   private int number(Sink sink) {
-    Key key = new Key(sink.outlet, sink.cause, sink.piece, sink.bay);
-    Integer number = known.putIfAbsent(key, all.size());
+    Integer number = known.putIfAbsent(sink, all.size());
     if (number == null) {
       all.add(sink);
       return all.size() - 1;
     }
     return number;
+  }
+
+  /**
+   * Water came to an end. Where it first did is the end's place; that a way there is known, as from
+   * each sill of a pool, does not say that water takes it.
+   *
+   * @param at in the frame of the field
+   */
+  void reached(int sink, Vec3 at) {
+    places.putIfAbsent(sink, at);
+  }
+
+  /** Where water first came to an end. */
+  Vec3 at(int sink) {
+    return places.getOrDefault(sink, Vec3.ZERO);
   }
 
   Sink get(int number) {

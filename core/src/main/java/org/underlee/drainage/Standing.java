@@ -9,7 +9,7 @@ import org.underlee.drainage.Sinks.Sink;
 import org.underlee.geom.Vec3;
 
 /** Tells of water that stands: how deep, how heavy, and where it runs over. */
-record Standing(DrainCase given, Places places, PlanSweep plan, WaterGraph graph, Sinks sinks) {
+record Standing(DrainCase given, Places places, PlanSweep plan, Sinks sinks) {
   /** Water that stands with every outlet open. */
   List<StandingWater> ponds(Fates fates) {
     return fates.pools().stream()
@@ -33,13 +33,17 @@ record Standing(DrainCase given, Places places, PlanSweep plan, WaterGraph graph
     return floors;
   }
 
-  /** Each outlet shut in turn. */
-  List<StandingWater> blocked() {
+  /**
+   * Each outlet shut in turn.
+   *
+   * @param open where the water goes with none shut
+   */
+  List<StandingWater> blocked(Fates open) {
     List<StandingWater> all = new ArrayList<>();
     List<List<Layer>> floors = floors();
     for (int i = 0; i < floors.size(); i++) {
       Optional<String> outlet = Optional.of(pieceId(places.outlets().get(i)));
-      Fates fates = new Fates(graph, plan, i);
+      Fates fates = open.without(i);
       floors.get(i).forEach(fates::of);
       fates.pools().stream()
           .max(Comparator.comparingDouble(Pool::volume))

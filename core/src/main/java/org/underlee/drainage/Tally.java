@@ -105,7 +105,7 @@ final class Tally {
                 given.field(),
                 sink.bay() < 0 ? "" : given.catchments().get(sink.bay()).bay(),
                 cause.get(),
-                world(sink.at()),
+                world(sinks.at(s)),
                 total(s),
                 piece < 0 ? List.of() : List.of(pieceId(piece)),
                 regions.getOrDefault(s, List.of())));

@@ -3,7 +3,6 @@ package org.underlee.drainage;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
-import java.util.OptionalInt;
 import org.jspecify.annotations.Nullable;
 import org.underlee.drainage.Piece.Kind;
 import org.underlee.geom.Vec3;
@@ -16,19 +15,33 @@ final class WaterGraph {
   /** A side that takes less than this share of a face's fall takes none. */
   private static final double ALONG = 1e-3;
 
-  /** One way on: a layer, or an end. */
-  record Way(OptionalInt layer, int sink, double weight) {
+  /**
+   * One way on.
+   *
+   * @param layer number of the layer that it leads to; −1 for an end
+   * @param sink number of the end; −1 for a layer
+   * @param at where an end is reached
+   */
+  record Way(int layer, int sink, double weight, Vec3 at) {
     static Way to(Layer layer, double weight) {
-      return new Way(OptionalInt.of(layer.number()), -1, weight);
+      return new Way(layer.number(), -1, weight, Vec3.ZERO);
     }
 
-    static Way end(int sink, double weight) {
-      return new Way(OptionalInt.empty(), sink, weight);
+    static Way end(int sink, double weight, Vec3 at) {
+      return new Way(-1, sink, weight, at);
+    }
+
+    boolean isEnd() {
+      return layer < 0;
     }
   }
 
-  /** A way on for water that stands, once it is as high as the level. */
-  record Sill(double level, Way way, Vec3 at) {}
+  /**
+   * A way on for water that stands, once it is as high as the level.
+   *
+   * @param layer number of the layer that it leads to; −1 for an end
+   */
+  record Sill(double level, int layer, Layer from, Side side, Vec3 at) {}
 
   private final List<Column> columns;
   private final Neighbours neighbours;
@@ -70,7 +83,7 @@ final class WaterGraph {
     Column column = columns.get(layer.column());
     if (isOutlet(layer)) {
       Vec3 at = new Vec3(column.middleU(), column.middleV(), layer.topAt());
-      return List.of(Way.end(sinks.outlet(column.outlet(), layer.piece(), at), 1));
+      return List.of(Way.end(sinks.outlet(column.outlet(), layer.piece()), 1, at));
     }
     return joints.kind(layer) == Kind.JOIST ? offJoist(layer, column) : overSheet(layer);
   }
@@ -174,8 +187,8 @@ final class WaterGraph {
         return Way.to(l, side.length());
       }
     }
-    return Way.end(
-        joints.leak(seam ? LeakCause.PLY_SEAM : LeakCause.JOIST_FACE, layer, side), side.length());
+    return joints.leak(
+        seam ? LeakCause.PLY_SEAM : LeakCause.JOIST_FACE, layer, side, side.length());
   }
 
   /** The ways on for water that stands on a layer, and the level at which each opens. */
@@ -188,24 +201,28 @@ final class WaterGraph {
       double u = first ? side.u0() : side.u1();
       double v = first ? side.v0() : side.v1();
       double level = level(layer, met, u, v);
-      Way way =
-          met.layer()
-              .map(l -> Way.to(l, 1))
-              .orElseGet(() -> Way.end(joints.leak(LeakCause.SPILL, layer, side), 1));
-      sills.add(new Sill(level, way, new Vec3(u, v, level)));
+      int onto = met.layer().isPresent() ? met.layer().get().number() : -1;
+      sills.add(new Sill(level, onto, layer, side, new Vec3(u, v, level)));
     }
     return sills;
   }
 
+  /** The way over a sill. */
+  Way over(Sill sill) {
+    return sill.layer < 0
+        ? joints.leak(LeakCause.SPILL, sill.from, sill.side, 1)
+        : new Way(sill.layer, -1, 1, sill.at);
+  }
+
   private static double level(Layer layer, Joints.Meeting met, double u, double v) {
     double own = layer.top().at(u, v);
-    return met.layer().map(l -> Math.max(own, l.top().at(u, v))).orElse(own);
+    return met.layer().isPresent() ? Math.max(own, met.layer().get().top().at(u, v)) : own;
   }
 
   /** The end of water in a hollow that nothing leads out of. */
-  int closed(Layer layer) {
+  Way closed(Layer layer) {
     Column c = columns.get(layer.column());
     Vec3 at = new Vec3(c.middleU(), c.middleV(), layer.topAt());
-    return sinks.leak(LeakCause.SPILL, layer.piece(), places.bay(at), at);
+    return Way.end(sinks.leak(LeakCause.SPILL, layer.piece(), places.bay(at)), 1, at);
   }
 }

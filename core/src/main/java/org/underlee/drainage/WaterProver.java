@@ -76,7 +76,7 @@ public final class WaterProver {
   }
 
   private DrainProof proof() {
-    Fates fates = new Fates(graph, plan, -1);
+    Fates fates = new Fates(graph, plan, sinks);
     Tally tally = new Tally(given, places, sinks);
     for (Column column : plan.columns()) {
       if (column.catchment() >= 0) {
@@ -87,14 +87,14 @@ public final class WaterProver {
         places.outlets().stream()
             .map(o -> new PipeRuns(given.pieces(), places, given.ground()).fault(o))
             .toList();
-    Standing standing = new Standing(given, places, plan, graph, sinks);
+    Standing standing = new Standing(given, places, plan, sinks);
     return new DrainProof(
         tally.area(),
         tally.drained(faults),
         tally.leaks(faults),
         tally.outlets(),
         standing.ponds(fates),
-        standing.blocked(),
+        standing.blocked(fates),
         flat());
   }
 
@@ -106,7 +106,9 @@ public final class WaterProver {
     Vec3 at = new Vec3(column.middleU(), v, 0);
     LeakCause open = places.open(at, LeakCause.GAP);
     LeakCause cause = open == LeakCause.GAP && isHole(at) ? LeakCause.OPEN_HOLE : open;
-    return Fate.of(sinks.leak(cause, -1, column.catchment(), at));
+    int sink = sinks.leak(cause, -1, column.catchment());
+    sinks.reached(sink, at);
+    return Fate.of(sink);
   }
 
   private boolean isHole(Vec3 at) {

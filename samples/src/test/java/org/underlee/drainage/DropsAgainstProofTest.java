@@ -23,6 +23,9 @@ import org.underlee.samples.SampleDecks;
 
 /** The exact partition and its graph against drops that walk over the meshes. */
 class DropsAgainstProofTest {
+  /** How many random decks: {@code -Dunderlee.seeds=200} before a release. */
+  private static final int SEEDS = Integer.getInteger("underlee.seeds", 30);
+
   /** One false alarm in 16,000 comparisons: as rare as four standard errors. */
   private static final double RARE = 1 / 16_000.0;
 
@@ -46,7 +49,7 @@ class DropsAgainstProofTest {
   static Stream<Deck> decks() {
     return Stream.concat(
         SampleDecks.all().stream().map(d -> new Deck(d, 600)),
-        LongStream.rangeClosed(1, 200).mapToObj(s -> new Deck(SampleDecks.random(s), 40)));
+        LongStream.rangeClosed(1, SEEDS).mapToObj(s -> new Deck(SampleDecks.random(s), 40)));
   }
 
   @ParameterizedTest
