@@ -25,10 +25,6 @@ public record Shop(
     return new Shop(unit, 1, 0, 0, 0, 0, source);
   }
 
-  public boolean mayBeRipped() {
-    return ripWidth > 0;
-  }
-
   public boolean keeps(double offcut) {
     return keepOffcut > 0 && offcut >= keepOffcut;
   }

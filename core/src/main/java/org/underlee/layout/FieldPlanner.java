@@ -218,6 +218,10 @@ final class FieldPlanner {
       findings.add(open.onPurpose(run.bay()));
       return;
     }
+    if (!wishes.keepsDry(run.bay(), bays.field())) {
+      findings.add(open.outsideZone(run.bay()));
+      return;
+    }
     assembly.unfit(run).ifPresentOrElse(findings::add, () -> fit.add(run));
   }
 }

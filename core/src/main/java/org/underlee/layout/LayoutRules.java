@@ -40,7 +40,7 @@ public final class LayoutRules {
           "no-seat-height",
           Level.ERROR,
           Rule.OWN,
-          "No height of the pan's bearing line meets every limit in the bay, or not the field's"
+          "No seat height meets every limit in the bay, or not the field's"
               + " height; the bay is left open.");
 
   static final Rule PIPE_AT_EDGE =
@@ -72,6 +72,21 @@ public final class LayoutRules {
           Level.NOTE,
           Rule.OWN,
           "A bay is left open because the user asked for it.");
+
+  static final Rule OUTSIDE_ZONE =
+      new Rule(
+          "bay-outside-dry-zone",
+          Level.NOTE,
+          Rule.OWN,
+          "A bay is left open because it is over nothing that the user wants dry.");
+
+  static final Rule NOTCHED_LONG =
+      new Rule(
+          "rail-notched-long",
+          Level.ERROR,
+          Rule.OWN,
+          "A rail's leg is notched so low that no screw fits, over more than the kit's spacing of"
+              + " screws.");
 
   static final Rule NO_SUCH_LOW_END =
       new Rule(
@@ -180,6 +195,8 @@ public final class LayoutRules {
         PIPE_THROUGH,
         BATTEN_NOT_HUNG,
         LEFT_OPEN,
+        OUTSIDE_ZONE,
+        NOTCHED_LONG,
         NO_SUCH_LOW_END,
         BOARDS_ON,
         BOARDS_TAKEN_OFF,

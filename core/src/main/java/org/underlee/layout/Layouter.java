@@ -2,6 +2,7 @@ package org.underlee.layout;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Set;
 import java.util.TreeSet;
 import org.underlee.bay.FieldBays;
@@ -11,6 +12,7 @@ import org.underlee.finding.Place;
 import org.underlee.framing.Deck;
 import org.underlee.framing.Field;
 import org.underlee.framing.Framing;
+import org.underlee.geom.Box;
 import org.underlee.kit.Kit;
 
 /** From bays and a kit to every part in its place. */
@@ -32,6 +34,7 @@ public final class Layouter {
       Framing framing, List<FieldBays> bays, Scope scope, Kit kit, GutterCapacity capacity) {
     List<Deck> decks = scope.of(framing.decks());
     requireBays(decks, bays, scope.wishes());
+    requireDryBays(decks, bays, scope.wishes());
     List<Finding> findings = new ArrayList<>(scope.leftOut(framing.decks()));
     List<FieldLayout> fields = new ArrayList<>();
     Boards boards = new Boards(framing, kit, scope.wishes());
@@ -40,7 +43,10 @@ public final class Layouter {
       boards.finding(deck).ifPresent(findings::add);
       for (Field field : deck.fields()) {
         number++;
-        if (!boards.inTheWay(deck)) {
+        if (scope.wishes().dryZone().isPresent()
+            && !isOverZone(baysOf(field, bays), scope.wishes())) {
+          findings.add(outsideZone(field));
+        } else if (!boards.inTheWay(deck)) {
           FieldLayouter.layOut(
                   deck.id(), baysOf(field, bays), kit, capacity, scope.wishes(), number, findings)
               .ifPresent(fields::add);
@@ -62,6 +68,46 @@ public final class Layouter {
 
   private static FieldBays baysOf(Field field, List<FieldBays> bays) {
     return bays.stream().filter(b -> b.field().equals(field)).findFirst().orElseThrow();
+  }
+
+  /** Some bay must be over what is to stay dry. */
+  private static void requireDryBays(List<Deck> decks, List<FieldBays> all, Wishes wishes) {
+    List<Field> fields = decks.stream().flatMap(d -> d.fields().stream()).toList();
+    boolean some = fields.stream().anyMatch(f -> isOverZone(baysOf(f, all), wishes));
+    if (wishes.dryZone().isPresent() && !some) {
+      Box decked = Box.around(fields.stream().map(Layouter::bounds).toList());
+      throw new InputException(
+          Place.NOWHERE,
+          String.format(
+              Locale.ROOT,
+              "no bay of the decks in scope is over the dry zone; their joists are from"
+                  + " %.3f,%.3f to %.3f,%.3f m",
+              decked.min().x(),
+              decked.min().y(),
+              decked.max().x(),
+              decked.max().y()),
+          "Draw the zone below a deck, in the model's coordinates, or name a slab or space there.");
+    }
+  }
+
+  private static boolean isOverZone(FieldBays bays, Wishes wishes) {
+    return bays.bays().stream().anyMatch(b -> wishes.keepsDry(b, bays.field()));
+  }
+
+  private static Box bounds(Field field) {
+    return Box.around(
+        field.lines().stream()
+            .flatMap(l -> l.plies().stream())
+            .map(m -> m.element().shape().bounds())
+            .toList());
+  }
+
+  private static Finding outsideZone(Field field) {
+    return Finding.of(
+        LayoutRules.OUTSIDE_ZONE,
+        field.lines().get(0).plies().get(0).element().place(),
+        field.id() + " is over nothing that must stay dry; it is left open.",
+        "Nothing to do; draw the dry zone larger where rain must not fall through.");
   }
 
   /** A bay that is to be left open must be there. */

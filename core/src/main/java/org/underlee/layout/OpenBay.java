@@ -52,6 +52,15 @@ record OpenBay(String field, Kit kit) {
         .about(new Subject(field, bay.id(), place(bay), Optional.empty()));
   }
 
+  Finding outsideZone(Bay bay) {
+    return Finding.of(
+            LayoutRules.OUTSIDE_ZONE,
+            place(bay),
+            Words.of("over nothing that must stay dry; left open."),
+            "Nothing to do; draw the dry zone larger where rain must not fall through.")
+        .about(new Subject(field, bay.id(), place(bay), Optional.empty()));
+  }
+
   Finding onASlant(Bay bay, double slant) {
     return Finding.measured(
             LayoutRules.ON_A_SLANT,

@@ -146,6 +146,7 @@ record PanAssembly(FieldBays bays, Kit kit) implements Assembly {
               "Flash the pans' heads against what stands there."));
     }
     plan.served().forEach(r -> notes.addAll(PackedRails.of(bays.field().id(), r)));
+    plan.served().forEach(r -> LongNotches.of(plan, r).ifPresent(notes::add));
     return notes;
   }
 }

@@ -3,6 +3,8 @@ package org.underlee.layout;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
+import org.underlee.bay.Bay;
+import org.underlee.framing.Field;
 
 /**
  * What the user has fixed or stated about the decks in scope; the rest is the program's to choose.
@@ -12,9 +14,14 @@ import java.util.Set;
  *     deck-1/field-1/B3}
  * @param seat height at the high end, metres from the joist bottom there
  * @param lowEnd the line that the low end follows: {@link LowEnd#id()}
+ * @param dryZone what must stay dry; everything below the decks when empty
  */
 public record Wishes(
-    boolean boardsOff, Set<String> leaveOpen, OptionalDouble seat, Optional<String> lowEnd) {
+    boolean boardsOff,
+    Set<String> leaveOpen,
+    OptionalDouble seat,
+    Optional<String> lowEnd,
+    Optional<DryZone> dryZone) {
   public static final Wishes NONE =
       new Wishes(false, Set.of(), OptionalDouble.empty(), Optional.empty());
 
@@ -22,20 +29,35 @@ public record Wishes(
     leaveOpen = Set.copyOf(leaveOpen);
   }
 
+  /** With everything below the decks to stay dry. */
+  public Wishes(
+      boolean boardsOff, Set<String> leaveOpen, OptionalDouble seat, Optional<String> lowEnd) {
+    this(boardsOff, leaveOpen, seat, lowEnd, Optional.empty());
+  }
+
   public Wishes withBoardsOff() {
-    return new Wishes(true, leaveOpen, seat, lowEnd);
+    return new Wishes(true, leaveOpen, seat, lowEnd, dryZone);
   }
 
   public Wishes leavingOpen(Set<String> bays) {
-    return new Wishes(boardsOff, bays, seat, lowEnd);
+    return new Wishes(boardsOff, bays, seat, lowEnd, dryZone);
   }
 
   public Wishes withSeat(double metres) {
-    return new Wishes(boardsOff, leaveOpen, OptionalDouble.of(metres), lowEnd);
+    return new Wishes(boardsOff, leaveOpen, OptionalDouble.of(metres), lowEnd, dryZone);
   }
 
   public Wishes endingAt(String line) {
-    return new Wishes(boardsOff, leaveOpen, seat, Optional.of(line));
+    return new Wishes(boardsOff, leaveOpen, seat, Optional.of(line), dryZone);
+  }
+
+  public Wishes keepingDry(DryZone zone) {
+    return new Wishes(boardsOff, leaveOpen, seat, lowEnd, Optional.of(zone));
+  }
+
+  /** Whether a bay of a field is over what must stay dry. */
+  boolean keepsDry(Bay bay, Field field) {
+    return dryZone.map(z -> z.isBelow(bay, field.frame())).orElse(true);
   }
 
   /**

@@ -8,6 +8,8 @@ import java.util.OptionalDouble;
 import org.underlee.drainage.DrainCases;
 import org.underlee.drainage.DrainProof;
 import org.underlee.drainage.WaterProver;
+import org.underlee.drainage.flow.RainData;
+import org.underlee.drainage.flow.Storm;
 import org.underlee.framing.Field;
 import org.underlee.kit.DrainValue;
 import org.underlee.kit.Family;
@@ -43,6 +45,7 @@ public record Comparison(Survey survey, List<Arrangement> arrangements) {
    * @param runsPerFall falls to try besides each kit's own: 48 is 1:48
    * @param order of preference; what is not named counts after it
    * @param buying what things cost, where that is known
+   * @param storm the rain that gutters and outlets must carry, as in {@link DeckRun#layOut}
    */
   public static Comparison of(
       Survey survey,
@@ -50,12 +53,13 @@ public record Comparison(Survey survey, List<Arrangement> arrangements) {
       List<Kit> kits,
       List<Double> runsPerFall,
       List<Preference> order,
-      Buying buying) {
+      Buying buying,
+      Storm storm) {
     List<Arrangement> found = new ArrayList<>();
     for (Kit kit : kits) {
       for (Kit steep : atFalls(kit, runsPerFall)) {
         for (String line : lines(survey, scope)) {
-          arrangement(survey, scope, steep, line, buying)
+          arrangement(survey, scope, steep, line, buying, storm)
               .filter(a -> found.stream().noneMatch(a::isSameAs))
               .ifPresent(found::add);
         }
@@ -70,6 +74,18 @@ public record Comparison(Survey survey, List<Arrangement> arrangements) {
         .map(a -> a.dominatedBy(dominating(a, best).map(d -> best.indexOf(d) + 1)))
         .forEach(told::add);
     return new Comparison(survey, told);
+  }
+
+  /** As above, for the rain that holds for any place. */
+  public static Comparison of(
+      Survey survey,
+      Scope scope,
+      List<Kit> kits,
+      List<Double> runsPerFall,
+      List<Preference> order,
+      Buying buying) {
+    Storm anywhere = RainData.builtIn().service(RainData.ANYWHERE);
+    return of(survey, scope, kits, runsPerFall, order, buying, anywhere);
   }
 
   private static Optional<Arrangement> dominating(Arrangement a, List<Arrangement> others) {
@@ -104,11 +120,11 @@ public record Comparison(Survey survey, List<Arrangement> arrangements) {
   }
 
   private static Optional<Arrangement> arrangement(
-      Survey survey, Scope scope, Kit kit, String line, Buying buying) {
+      Survey survey, Scope scope, Kit kit, String line, Buying buying, Storm storm) {
     boolean boardsOff = kit.family() == Family.DRAPE;
     var wishes = scope.wishes().endingAt(line);
     Scope own = scope.with(boardsOff ? wishes.withBoardsOff() : wishes);
-    Layout layout = Layouter.layOut(survey.framing(), survey.bays(), own, kit);
+    Layout layout = DeckRun.layOut(survey, own, kit, storm);
     if (layout.fields().isEmpty()) {
       return Optional.empty();
     }
@@ -138,7 +154,8 @@ public record Comparison(Survey survey, List<Arrangement> arrangements) {
             .map(f -> DrainCases.of(survey.baysOf(f), List.of()))
             .mapToDouble(c -> WaterProver.prove(c).area())
             .sum();
-    return proof.drained() / (proof.area() + bare);
+    // Areas of slivers add up in another order, to a last digit more than the whole.
+    return Math.min(1, proof.drained() / (proof.area() + bare));
   }
 
   private static OptionalDouble headroom(Survey survey, Layout layout) {

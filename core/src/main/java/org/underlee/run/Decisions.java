@@ -18,6 +18,7 @@ import org.underlee.ifc.IfcModel;
 import org.underlee.kit.DrainValue;
 import org.underlee.kit.Kit;
 import org.underlee.kit.KitReader;
+import org.underlee.layout.DryZone;
 import org.underlee.layout.Scope;
 import org.underlee.layout.Wishes;
 import org.underlee.units.RainRates;
@@ -87,6 +88,7 @@ record Decisions(
     }
     wishes.seat().ifPresent(s -> told.put(Provenance.SEAT, Double.toString(s)));
     wishes.lowEnd().ifPresent(l -> told.put(Provenance.LOW_END, l));
+    wishes.dryZone().ifPresent(z -> told.put(Provenance.DRY_ZONE, z.text()));
     return told;
   }
 
@@ -101,7 +103,8 @@ record Decisions(
             set.containsKey(Provenance.BOARDS_OFF),
             open.isEmpty() ? Set.of() : Set.of(open.split(" ")),
             seat,
-            Optional.ofNullable(set.get(Provenance.LOW_END)));
+            Optional.ofNullable(set.get(Provenance.LOW_END)),
+            Optional.ofNullable(set.get(Provenance.DRY_ZONE)).map(DryZone::parse));
     return new Scope(
         Optional.ofNullable(set.get(Provenance.DECK)),
         Optional.ofNullable(set.get(Provenance.STOREY)),

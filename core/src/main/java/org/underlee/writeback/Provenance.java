@@ -38,6 +38,9 @@ public record Provenance(
   /** The line of the low end that the user chose. */
   public static final String LOW_END = "LowEnd";
 
+  /** Corners of what must stay dry, in metres. */
+  public static final String DRY_ZONE = "DryZone";
+
   /** Names that a resync kept in place of those that a survey counts out. */
   public static final String NAMES = "KeptNames";
 

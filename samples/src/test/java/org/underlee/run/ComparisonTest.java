@@ -7,8 +7,12 @@ import java.util.List;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
+import org.underlee.drainage.flow.RainData;
+import org.underlee.drainage.flow.Storm;
 import org.underlee.kit.Family;
+import org.underlee.kit.Kit;
 import org.underlee.kit.KitReader;
+import org.underlee.layout.Layout;
 import org.underlee.layout.Scope;
 import org.underlee.report.CompareJson;
 import org.underlee.report.CompareText;
@@ -51,6 +55,22 @@ class ComparisonTest {
       assertThat(a.dryFraction()).isEqualTo(design.proof().dryFraction());
       assertThat(a.fields()).isEqualTo(design.layout().fields());
     }
+  }
+
+  /** More outlets than the usual rain asks for: both count them for the rain that is named. */
+  @Test
+  void aHarderRainIsReckonedWithAsItsDesignDoes() {
+    Survey wide =
+        DeckRun.survey(IfcEmitter.emit(SampleDecks.plain(3000, 406.4, 21), Mix.PLAIN), "deck.ifc");
+    Storm hard = RainData.builtIn().meant("600mm/h").orElseThrow();
+    List<Kit> kit = List.of(KitReader.builtIn());
+    Arrangement a =
+        Comparison.of(wide, Scope.OUTSIDE, kit, List.of(), List.of(), Buying.PLAIN, hard)
+            .arrangements()
+            .get(0);
+    Layout hardest = DeckRun.layOut(wide, Scope.OUTSIDE, a.kit(), hard);
+    assertThat(a.fields()).isEqualTo(hardest.fields());
+    assertThat(a.fields()).isNotEqualTo(DeckRun.layOut(wide, Scope.OUTSIDE, a.kit()).fields());
   }
 
   /** Each figure of the one compared with each of the other, one by one. */

@@ -22,6 +22,7 @@ import org.underlee.framing.JoistLine;
 import org.underlee.kit.DrainValue;
 import org.underlee.kit.Kit;
 import org.underlee.kit.KitReader;
+import org.underlee.layout.DryZone;
 import org.underlee.layout.Scope;
 import org.underlee.layout.Wishes;
 import org.underlee.run.BayChange;
@@ -147,14 +148,18 @@ class ResyncTest {
   void whatTheUserFixedAboutADeckIsKeptToo() {
     SampleDeck deck = PineDeck.sample();
     Mix mix = deck.ownMix();
-    Wishes wishes = Wishes.NONE.leavingOpen(Set.of("B3", "deck-1/field-1/B7")).withSeat(-0.014);
+    Wishes wishes =
+        Wishes.NONE
+            .leavingOpen(Set.of("B3", "deck-1/field-1/B7"))
+            .withSeat(-0.014)
+            .keepingDry(DryZone.parse("-100,-100 100,-100 100,100 -100,100"));
     Scope scope = new Scope(Optional.of("deck-1"), Optional.empty(), wishes);
     Survey survey = DeckRun.survey(IfcEmitter.emit(deck, mix), "old.ifc");
     byte[] old = DeckRun.design(survey, scope, KitReader.builtIn(), RAIN).written().bytes();
     Resynced resynced = resync(deck, mix, old);
     assertThat(resynced.decisions())
         .extracting(Resynced.Decision::name)
-        .contains("deck", "leftopen", "seat");
+        .contains("deck", "leftopen", "seat", "dryzone");
     assertThat(resynced.design().layout().parts())
         .noneMatch(p -> p.bay().filter(Set.of("B3", "B7")::contains).isPresent());
     assertThat(resynced.bays()).isNotEmpty().allMatch(b -> b.kind() == Kind.KEPT);

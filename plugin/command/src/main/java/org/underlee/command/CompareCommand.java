@@ -15,7 +15,7 @@ import picocli.CommandLine.Option;
 
 @Command(
     name = "compare",
-    description = "Shows the ways in which a deck can be kept dry, side by side.",
+    description = "Shows the arrangements that can keep a deck dry, side by side.",
     mixinStandardHelpOptions = true)
 final class CompareCommand implements Callable<Integer> {
   @Mixin ModelOptions model = new ModelOptions();
@@ -44,6 +44,8 @@ final class CompareCommand implements Callable<Integer> {
 
   @Mixin BuyingOptions buying = new BuyingOptions();
 
+  @Mixin RainOption rain = new RainOption();
+
   @Mixin WishOptions wishes = new WishOptions();
 
   @Override
@@ -54,11 +56,12 @@ final class CompareCommand implements Callable<Integer> {
     Comparison comparison =
         Comparison.of(
             survey,
-            wishes.of(model.scope()),
+            wishes.of(model.scope(), survey),
             chosen,
             falls.stream().map(KitOption.Fall::run).toList(),
             prefer,
-            buying.buying(chosen));
+            buying.buying(chosen),
+            rain.storm());
     model.print(
         model.json
             ? CompareJson.write(comparison)

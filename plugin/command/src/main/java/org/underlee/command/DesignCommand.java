@@ -95,7 +95,7 @@ final class DesignCommand implements Callable<Integer> {
     Kit chosen = kit.kit();
     Buying lists = buying.buying(List.of(chosen));
     Survey survey = model.survey();
-    Scope scope = wishes.of(model.scope());
+    Scope scope = wishes.of(model.scope(), survey);
     Storm storm = rain.storm();
     Layout layout = DeckRun.layOut(survey, scope, chosen, storm);
     Design design = DeckRun.design(survey, scope, layout, storm, lists);

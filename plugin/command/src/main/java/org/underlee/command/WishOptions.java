@@ -6,6 +6,8 @@ import java.util.OptionalDouble;
 import java.util.Set;
 import org.underlee.layout.Scope;
 import org.underlee.layout.Wishes;
+import org.underlee.run.DryZones;
+import org.underlee.run.Survey;
 import org.underlee.units.LengthText;
 import picocli.CommandLine.ITypeConverter;
 import picocli.CommandLine.Option;
@@ -38,6 +40,16 @@ final class WishOptions {
       description = "Line that the low end follows: beam-1 from the house, or joist-end.")
   Optional<String> lowEnd = Optional.empty();
 
+  @Option(
+      names = "--dry-zone",
+      paramLabel = "ZONE",
+      description = {
+        "What must stay dry: the GlobalId or the name of a slab or space, or corners in metres in the"
+            + " model's coordinates, such as \"0,0 3.6,0 3.6,2.4\", with ; between polygons. Bays"
+            + " over none of it are left open."
+      })
+  Optional<String> dryZone = Optional.empty();
+
   @Option(names = "--storey", paramLabel = "NAME", description = "Only decks of this storey.")
   Optional<String> storey = Optional.empty();
 
@@ -58,7 +70,10 @@ final class WishOptions {
     }
   }
 
-  Scope of(Scope scope) {
+  /**
+   * @throws org.underlee.finding.InputException when nothing is called as the dry zone is
+   */
+  Scope of(Scope scope, Survey survey) {
     return new Scope(
         scope.deck(),
         storey,
@@ -66,6 +81,7 @@ final class WishOptions {
             boardsOff,
             Set.copyOf(leaveOpen),
             seat.map(h -> OptionalDouble.of(h.metres())).orElseGet(OptionalDouble::empty),
-            lowEnd));
+            lowEnd,
+            dryZone.map(text -> DryZones.of(survey, text))));
   }
 }

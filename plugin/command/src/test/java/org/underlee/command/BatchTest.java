@@ -1,16 +1,14 @@
 package org.underlee.command;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.underlee.command.Ran.run;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
-import java.io.PrintWriter;
-import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
-import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -21,23 +19,6 @@ class BatchTest {
 
   @TempDir Path folder;
   private Path models;
-
-  private record Ran(int code, String out, String err) {
-    List<String> rows() {
-      return out.lines().toList();
-    }
-  }
-
-  private static Ran run(Object... args) {
-    StringWriter out = new StringWriter();
-    StringWriter err = new StringWriter();
-    int code =
-        Underlee.run(
-            new PrintWriter(out),
-            new PrintWriter(err),
-            Stream.of(args).map(Object::toString).toArray(String[]::new));
-    return new Ran(code, out.toString(), err.toString());
-  }
 
   /** Two sound models at different depths, and one that is none. */
   @BeforeEach

@@ -4,8 +4,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
 import java.io.InputStream;
-import java.io.PrintWriter;
-import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -31,24 +29,22 @@ class DocumentedCommandsTest {
   /** A command, and what the page says that it prints. */
   private record Step(String command, List<String> shown) {}
 
-  /** What a command did. */
-  private record Ran(int code, String out, String err) {
-    /** The first stretch of shown lines that is in neither stream. */
-    Optional<String> missing(List<String> shown) {
-      List<String> stretch = new ArrayList<>();
-      for (String line : Stream.concat(shown.stream(), Stream.of(LEFT_OUT)).toList()) {
-        if (!line.equals(LEFT_OUT)) {
-          stretch.add(line);
-          continue;
-        }
-        String text = "\n" + String.join("\n", stretch) + "\n";
-        if (!stretch.isEmpty() && !("\n" + out).contains(text) && !("\n" + err).contains(text)) {
-          return Optional.of(text);
-        }
-        stretch.clear();
+  /** The first stretch of shown lines that is in neither stream. */
+  private static Optional<String> missing(Ran ran, List<String> shown) {
+    List<String> stretch = new ArrayList<>();
+    for (String line : Stream.concat(shown.stream(), Stream.of(LEFT_OUT)).toList()) {
+      if (!line.equals(LEFT_OUT)) {
+        stretch.add(line);
+        continue;
       }
-      return Optional.empty();
+      String text = "\n" + String.join("\n", stretch) + "\n";
+      boolean there = ("\n" + ran.out()).contains(text) || ("\n" + ran.err()).contains(text);
+      if (!stretch.isEmpty() && !there) {
+        return Optional.of(text);
+      }
+      stretch.clear();
     }
+    return Optional.empty();
   }
 
   static Stream<String> pages() {
@@ -79,10 +75,10 @@ class DocumentedCommandsTest {
     Ran last = new Ran(0, "", "");
     for (Step step : steps) {
       if (step.command.equals("echo $?")) {
-        assertThat(step.shown).containsExactly(Integer.toString(last.code));
+        assertThat(step.shown).containsExactly(Integer.toString(last.code()));
       } else {
         last = run(step.command);
-        assertThat(last.missing(step.shown)).as(step.command).isEmpty();
+        assertThat(missing(last, step.shown)).as(step.command).isEmpty();
       }
     }
   }
@@ -91,10 +87,10 @@ class DocumentedCommandsTest {
   void aShownLineThatIsNotPrintedIsNoticed() throws IOException {
     layOutFiles();
     Ran ran = run("underlee survey pine-deck.ifc");
-    assertThat(ran.missing(List.of("pine-deck.ifc: IFC4, lengths in foot", LEFT_OUT))).isEmpty();
-    assertThat(ran.missing(List.of("pine-deck.ifc: IFC4, lengths in foot", "B1")))
+    assertThat(missing(ran, List.of("pine-deck.ifc: IFC4, lengths in foot", LEFT_OUT))).isEmpty();
+    assertThat(missing(ran, List.of("pine-deck.ifc: IFC4, lengths in foot", "B1")))
         .hasValueSatisfying(m -> assertThat(m).contains("B1"));
-    assertThat(ran.missing(List.of("IFC4, lengths in foot"))).isPresent();
+    assertThat(missing(ran, List.of("IFC4, lengths in foot"))).isPresent();
   }
 
   private static List<Step> steps(String page) {
@@ -115,21 +111,17 @@ class DocumentedCommandsTest {
   private Ran run(String command) {
     List<String> words = List.of(command.split(" "));
     assertThat(words.get(0)).isEqualTo("underlee");
-    String[] args =
-        words.stream()
-            .skip(1)
-            .map(w -> w.contains(".") || w.endsWith("/") ? folder.resolve(w).toString() : w)
-            .toArray(String[]::new);
-    StringWriter out = new StringWriter();
-    StringWriter err = new StringWriter();
-    int code = Underlee.run(new PrintWriter(out), new PrintWriter(err), args);
-    return new Ran(code, asInFolder(out), asInFolder(err));
+    Ran ran =
+        Ran.run(
+            words.stream()
+                .skip(1)
+                .<Object>map(w -> w.contains(".") || w.endsWith("/") ? folder.resolve(w) : w)
+                .toArray());
+    return new Ran(ran.code(), asInFolder(ran.out()), asInFolder(ran.err()));
   }
 
-  private String asInFolder(StringWriter text) {
-    return text.toString()
-        .replace("\r\n", "\n")
-        .replace(folder + folder.getFileSystem().getSeparator(), "");
+  private String asInFolder(String text) {
+    return text.replace("\r\n", "\n").replace(folder + folder.getFileSystem().getSeparator(), "");
   }
 
   /** The files that the pages speak of. */
@@ -161,7 +153,7 @@ class DocumentedCommandsTest {
   }
 
   private void drainedFiles() throws IOException {
-    assertThat(run("underlee design pine-deck.ifc --out pine-deck.drained.ifc").code).isZero();
+    assertThat(run("underlee design pine-deck.ifc --out pine-deck.drained.ifc").code()).isZero();
     String drained = Files.readString(folder.resolve("pine-deck.drained.ifc"));
     Files.writeString(folder.resolve("edited.ifc"), drained.replaceFirst("'Deck'", "'Terrace'"));
     Files.writeString(folder.resolve("half.ifc"), drained.replace("/* Underlee ends */", ""));

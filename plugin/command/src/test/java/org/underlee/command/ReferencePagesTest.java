@@ -5,8 +5,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
-import java.io.PrintWriter;
-import java.io.StringWriter;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -74,16 +72,9 @@ class ReferencePagesTest {
     if (!Files.exists(model)) {
       Files.copy(ROOT.resolve("samples").resolve(sample).resolve(sample + ".ifc"), model);
     }
-    StringWriter out = new StringWriter();
-    int code =
-        Underlee.run(
-            new PrintWriter(out),
-            new PrintWriter(new StringWriter()),
-            verb,
-            model.toString(),
-            format);
-    assertThat(code).isZero();
-    return out.toString();
+    Ran ran = Ran.run(verb, model, format);
+    assertThat(ran.code()).isZero();
+    return ran.out();
   }
 
   private static void names(JsonNode node, Set<String> into) {

@@ -1,9 +1,9 @@
 package org.underlee.command;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.underlee.command.Ran.run;
 
 import com.fasterxml.jackson.databind.JsonNode;
-import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.io.StringWriter;
@@ -48,23 +48,6 @@ class UnderleeTest {
 
   @TempDir Path folder;
   private Path deck;
-
-  private record Ran(int code, String out, String err) {
-    JsonNode json() throws IOException {
-      return new ObjectMapper().readTree(out);
-    }
-  }
-
-  private static Ran run(Object... args) {
-    StringWriter out = new StringWriter();
-    StringWriter err = new StringWriter();
-    int code =
-        Underlee.run(
-            new PrintWriter(out),
-            new PrintWriter(err),
-            Stream.of(args).map(Object::toString).toArray(String[]::new));
-    return new Ran(code, out.toString(), err.toString());
-  }
 
   @BeforeEach
   void copyTheSample() throws IOException {
@@ -128,12 +111,12 @@ class UnderleeTest {
     assertThat(survey.json().at("/decks/0/fields/0/bays")).hasSize(12);
     assertThat(survey.json().at("/findings/0/rule").asText()).isEqualTo("framing-assumed");
     Ran design = run("design", slab, "--assume", joists, "--out", drained);
-    assertThat(design.code).isZero();
-    assertThat(design.err).contains("framing-assumed").contains("Wrote");
+    assertThat(design.code()).isZero();
+    assertThat(design.err()).contains("framing-assumed").contains("Wrote");
     String written = Files.readString(drained);
     assertThat(written).contains("'AssumedFraming',$,IFCTEXT('" + joists + "')");
     assertThat(written).doesNotContain("IFCBEAM");
-    assertThat(run("strip", drained, "--out", folder.resolve("back.ifc")).code).isZero();
+    assertThat(run("strip", drained, "--out", folder.resolve("back.ifc")).code()).isZero();
     assertThat(sha256(folder.resolve("back.ifc"))).isEqualTo(sha256(slab));
   }
 
@@ -148,11 +131,12 @@ class UnderleeTest {
     Ran survey = run("survey", deck, "--json");
     assertThat(survey.json().at("/overrides/file").asText()).isEqualTo("deck.underlee.json");
     assertThat(survey.json().at("/decks/0/outside/value").asBoolean()).isFalse();
-    assertThat(run("survey", deck).out).contains("deck.underlee.json: 1 element set right by you");
+    assertThat(run("survey", deck).out())
+        .contains("deck.underlee.json: 1 element set right by you");
     Ran design = run("design", deck, "--out", folder.resolve("drained.ifc"));
-    assertThat(design.err).contains("is left out: the overrides file says so");
+    assertThat(design.err()).contains("is left out: the overrides file says so");
     Path other = file("other.json", overrides.formatted("gone"));
-    assertThat(run("survey", deck, "--overrides", other).err).contains("override-stale (gone)");
+    assertThat(run("survey", deck, "--overrides", other).err()).contains("override-stale (gone)");
   }
 
   /** A pipe of 60 mm by 60 mm through the slab's place, in millimetres and another schema. */
@@ -202,8 +186,8 @@ class UnderleeTest {
     assertThat(crossing.get("ifcClass").asText()).isEqualTo("IfcFlowSegment");
     assertThat(crossing.get("way").asText()).isEqualTo("through");
     assertThat(crossing.get("sizeMm").asDouble()).isEqualTo(60);
-    assertThat(ran.err).contains("warning services-elsewhere (far.ifc)");
-    assertThat(ran.out.split("\"element\"", -1)).hasSize(2);
+    assertThat(ran.err()).contains("warning services-elsewhere (far.ifc)");
+    assertThat(ran.out().split("\"element\"", -1)).hasSize(2);
   }
 
   /** As check says it of the same model; the file of issues is the same too. */
@@ -226,11 +210,11 @@ class UnderleeTest {
             "--issues",
             own,
             "--write-interferences");
-    assertThat(design.code).isZero();
-    assertThat(design.err).contains("Wrote 0 interferences; ");
+    assertThat(design.code()).isZero();
+    assertThat(design.err()).contains("Wrote 0 interferences; ");
     Ran check = run("check", out, "--services", services, "--issues", checks);
-    String issues = check.out.substring(check.out.indexOf(" parts against "));
-    assertThat(design.out).contains(issues);
+    String issues = check.out().substring(check.out().indexOf(" parts against "));
+    assertThat(design.out()).contains(issues);
     assertThat(own).hasSameTextualContentAs(checks);
     assertThat(issues).contains("pairs examined");
   }
@@ -239,30 +223,31 @@ class UnderleeTest {
   void framingThatCannotBeAssumedIsAMistakeOfUsageOrOfTheModel() throws Exception {
     Path slab = file("slab.ifc", SLAB);
     Ran size = run("survey", slab, "--assume", "joists=2x11@16in");
-    assertThat(size.code).isEqualTo(2);
-    assertThat(size.err).contains("\"2x11\" is no size of lumber known here");
+    assertThat(size.code()).isEqualTo(2);
+    assertThat(size.err()).contains("\"2x11\" is no size of lumber known here");
     Ran way = run("survey", slab, "--assume", "joists=2x10@16in");
-    assertThat(way.code).isEqualTo(3);
-    assertThat(way.err).contains("#27").contains("direction=90");
+    assertThat(way.code()).isEqualTo(3);
+    assertThat(way.err()).contains("#27").contains("direction=90");
   }
 
   @ParameterizedTest
   @ValueSource(strings = {"pine-deck", "harbour-balcony", "hillside-terrace"})
   void aSurveyOfASampleIsCleanAndItsJsonIsAllThatIsOnStdout(String sample) throws Exception {
     Ran ran = run("survey", SAMPLES.resolve(sample + "/" + sample + ".ifc"), "--json");
-    assertThat(ran.code).isZero();
+    assertThat(ran.code()).isZero();
     assertThat(ran.json().get("schema").asText()).isEqualTo("underlee/survey/1");
     assertThat(ran.json().get("decks")).isNotEmpty();
-    assertThat(ran.out).startsWith("{").endsWith("}\n");
-    assertThat(ran.err).doesNotContain("{");
+    assertThat(ran.out()).startsWith("{").endsWith("}\n");
+    assertThat(ran.err()).doesNotContain("{");
   }
 
   @Test
   void textGoesToStdoutInTheUnitsThatAreAskedFor() {
-    assertThat(run("survey", deck, "--units", "metric").out).contains("349 mm");
-    assertThat(run("survey", deck, "--units", "imperial").out).contains("1' 1 3/4\"");
+    assertThat(run("survey", deck, "--units", "metric").out()).contains("349 mm");
+    assertThat(run("survey", deck, "--units", "imperial").out()).contains("1' 1 3/4\"");
     // the sample is drawn in feet
-    assertThat(run("survey", deck).out).isEqualTo(run("survey", deck, "--units", "imperial").out);
+    assertThat(run("survey", deck).out())
+        .isEqualTo(run("survey", deck, "--units", "imperial").out());
   }
 
   @ParameterizedTest
@@ -274,16 +259,16 @@ class UnderleeTest {
       args.addAll(List.of("--out", folder.resolve("never.ifc")));
     }
     Ran ran = run(args.toArray());
-    assertThat(ran.code).isEqualTo(2);
-    assertThat(ran.err).contains("--deck deck-7: the model has deck-1, deck-2");
+    assertThat(ran.code()).isEqualTo(2);
+    assertThat(ran.err()).contains("--deck deck-7: the model has deck-1, deck-2");
     assertThat(folder.resolve("never.ifc")).doesNotExist();
   }
 
   @Test
   void anyDeckIsUnknownWhereNoneWasFound() throws Exception {
     Ran ran = run("survey", bare(), "--deck", "deck-1");
-    assertThat(ran.code).isEqualTo(2);
-    assertThat(ran.err).contains("no deck was found in the model");
+    assertThat(ran.code()).isEqualTo(2);
+    assertThat(ran.err()).contains("no deck was found in the model");
   }
 
   @Test
@@ -307,15 +292,15 @@ class UnderleeTest {
   @CsvSource({"note,1", "warning,1", "error,0", "WARNING,1"})
   void findingsAtOrAboveTheLevelEndWithOne(String level, int code) throws Exception {
     Ran ran = run("survey", bare(), "--json", "--fail-on", level);
-    assertThat(ran.code).isEqualTo(code);
+    assertThat(ran.code()).isEqualTo(code);
     assertThat(ran.json().get("decks")).isEmpty();
     assertThat(ran.json().get("findings").get(0).get("rule").asText()).isEqualTo("no-joists");
-    assertThat(ran.err).contains("no-joists");
+    assertThat(ran.err()).contains("no-joists");
   }
 
   @Test
   void findingsWithoutALevelToFailOnEndWithZero() throws Exception {
-    assertThat(run("survey", bare()).code).isZero();
+    assertThat(run("survey", bare()).code()).isZero();
   }
 
   @ParameterizedTest
@@ -338,24 +323,24 @@ class UnderleeTest {
     Map<String, String> before = files();
     Ran ran =
         line.isEmpty() ? run() : run((Object[]) line.replace("DECK", deck.toString()).split(" "));
-    assertThat(ran.code).isEqualTo(2);
-    assertThat(ran.err).isNotBlank();
-    assertThat(ran.out).isEmpty();
+    assertThat(ran.code()).isEqualTo(2);
+    assertThat(ran.err()).isNotBlank();
+    assertThat(ran.out()).isEmpty();
     assertThat(files()).isEqualTo(before);
   }
 
   @Test
   void helpAndVersionAreNoMistake() {
-    assertThat(run("--help").code).isZero();
-    assertThat(run("--help").out).contains("survey", "design", "takeoff", "strip");
-    assertThat(run("design", "--help").out).contains("--takeoff");
-    assertThat(run("--version").out).startsWith("underlee 0.");
+    assertThat(run("--help").code()).isZero();
+    assertThat(run("--help").out()).contains("survey", "design", "takeoff", "strip");
+    assertThat(run("design", "--help").out()).contains("--takeoff");
+    assertThat(run("--version").out()).startsWith("underlee 0.");
   }
 
   private void assertRefused(Ran ran, String... words) throws Exception {
-    assertThat(ran.code).isEqualTo(3);
-    assertThat(ran.out).isEmpty();
-    assertThat(ran.err).contains(words).doesNotContain("\tat ");
+    assertThat(ran.code()).isEqualTo(3);
+    assertThat(ran.out()).isEmpty();
+    assertThat(ran.err()).contains(words).doesNotContain("\tat ");
   }
 
   @Test
@@ -365,10 +350,10 @@ class UnderleeTest {
     String text = Files.readString(drained);
     Path bare = file("bare.ifc", text.replaceAll("/\\* Underlee.*?\\*/\\r?\\n", ""));
     Path again = folder.resolve("again.ifc");
-    assertThat(run("design", bare, "--out", again).code).isZero();
+    assertThat(run("design", bare, "--out", again).code()).isZero();
     assertThat(Files.readString(again)).isEqualTo(text);
     Path stripped = folder.resolve("stripped.ifc");
-    assertThat(run("strip", bare, "--out", stripped).code).isZero();
+    assertThat(run("strip", bare, "--out", stripped).code()).isZero();
     assertThat(stripped).hasSameBinaryContentAs(deck);
   }
 
@@ -396,7 +381,7 @@ class UnderleeTest {
 
   @Test
   void surveyOfOneDeckLeavesTheOthersOut() {
-    assertThat(run("survey", deck, "--deck", "deck-1").out).contains("deck-1/field-1");
+    assertThat(run("survey", deck, "--deck", "deck-1").out()).contains("deck-1/field-1");
   }
 
   @ParameterizedTest
@@ -440,9 +425,9 @@ class UnderleeTest {
             {"takeoff", deck, "--out", target}
           }) {
         Ran ran = run(line);
-        assertThat(ran.code).as("%s to %s", line[0], target).isEqualTo(4);
-        assertThat(ran.out).isEmpty();
-        assertThat(ran.err).isNotBlank().doesNotContain("\tat ");
+        assertThat(ran.code()).as("%s to %s", line[0], target).isEqualTo(4);
+        assertThat(ran.out()).isEmpty();
+        assertThat(ran.err()).isNotBlank().doesNotContain("\tat ");
         assertThat(files()).isEqualTo(before);
       }
     }
@@ -453,10 +438,10 @@ class UnderleeTest {
   void designWritesBesideTheModelAndLeavesTheModelAlone() throws Exception {
     String original = sha256(deck);
     Ran ran = run("design", deck, "--json");
-    assertThat(ran.code).isZero();
+    assertThat(ran.code()).isZero();
     assertThat(ran.json().get("schema").asText()).isEqualTo("underlee/design/1");
     assertThat(ran.json().get("parts")).isNotEmpty();
-    assertThat(ran.err).contains("deck.drained.ifc");
+    assertThat(ran.err()).contains("deck.drained.ifc");
     assertThat(files()).containsOnlyKeys("deck.ifc", "deck.drained.ifc");
     assertThat(sha256(deck)).isEqualTo(original);
   }
@@ -468,11 +453,11 @@ class UnderleeTest {
     Path drained = folder.resolve("drained.ifc");
     Path back = folder.resolve("back.ifc");
     String original = sha256(model);
-    assertThat(run("design", model, "--out", drained).code).isZero();
+    assertThat(run("design", model, "--out", drained).code()).isZero();
     assertThat(sha256(drained)).isNotEqualTo(original);
     Ran strip = run("strip", drained, "--out", back);
-    assertThat(strip.code).isZero();
-    assertThat(strip.out).isEmpty();
+    assertThat(strip.code()).isZero();
+    assertThat(strip.out()).isEmpty();
     assertThat(sha256(back)).isEqualTo(original);
     assertThat(sha256(model)).isEqualTo(original);
   }
@@ -483,7 +468,7 @@ class UnderleeTest {
     Path twice = folder.resolve("twice.ifc");
     Ran first = run("design", deck, "--out", once, "--json");
     Ran second = run("design", once, "--out", twice, "--json");
-    assertThat(second.code).isZero();
+    assertThat(second.code()).isZero();
     assertThat(sha256(twice)).isEqualTo(sha256(once));
     assertThat(second.json().get("parts")).isEqualTo(first.json().get("parts"));
   }
@@ -491,8 +476,8 @@ class UnderleeTest {
   @Test
   void anOutputThatIsThereIsReplaced() throws Exception {
     Path out = file("out.json", "old");
-    assertThat(run("survey", deck, "--json", "--out", out).code).isZero();
-    assertThat(Files.readString(out)).isEqualTo(run("survey", deck, "--json").out);
+    assertThat(run("survey", deck, "--json", "--out", out).code()).isZero();
+    assertThat(Files.readString(out)).isEqualTo(run("survey", deck, "--json").out());
   }
 
   @Test
@@ -501,16 +486,16 @@ class UnderleeTest {
     Path json = folder.resolve("buy.json");
     Path svg = folder.resolve("plan.svg");
     Path png = folder.resolve("view.png");
-    assertThat(run("takeoff", deck, "--out", csv).code).isZero();
-    assertThat(run("takeoff", deck, "--out", json).code).isZero();
+    assertThat(run("takeoff", deck, "--out", csv).code()).isZero();
+    assertThat(run("takeoff", deck, "--out", json).code()).isZero();
     assertThat(Files.readString(csv)).startsWith("row,item,");
-    assertThat(Files.readString(json)).isEqualTo(run("takeoff", deck, "--json").out);
-    assertThat(run("takeoff", deck).out).contains("To buy");
+    assertThat(Files.readString(json)).isEqualTo(run("takeoff", deck, "--json").out());
+    assertThat(run("takeoff", deck).out()).contains("To buy");
     Ran ran = run("design", deck, "--takeoff", folder.resolve("again.csv"), "--picture", svg);
-    assertThat(ran.code).isZero();
+    assertThat(ran.code()).isZero();
     assertThat(Files.readString(folder.resolve("again.csv"))).isEqualTo(Files.readString(csv));
     assertThat(Files.readString(svg)).contains("<svg", "B1");
-    assertThat(run("survey", deck, "--picture", png).code).isZero();
+    assertThat(run("survey", deck, "--picture", png).code()).isZero();
     assertThat(new String(Files.readAllBytes(png), 1, 3, StandardCharsets.US_ASCII))
         .isEqualTo("PNG");
   }
@@ -518,12 +503,12 @@ class UnderleeTest {
   @Test
   void aPartIsExplainedInTheUnitsThatAreAskedForAndNothingIsWritten() throws Exception {
     Ran imperial = run("design", deck, "--explain", "F1-B1-P1", "--units", "imperial");
-    assertThat(imperial.code).isZero();
-    assertThat(imperial.out).contains("clear run of bay B1", "kit railEndGapMm: common practice");
-    assertThat(imperial.out).contains("1.00 in").doesNotContainPattern("\\d mm");
-    assertThat(imperial.err).isEmpty();
+    assertThat(imperial.code()).isZero();
+    assertThat(imperial.out()).contains("clear run of bay B1", "kit railEndGapMm: common practice");
+    assertThat(imperial.out()).contains("1.00 in").doesNotContainPattern("\\d mm");
+    assertThat(imperial.err()).isEmpty();
     Ran metric = run("design", deck, "--explain", "deck-1/field-1/B1/pan-1", "--units", "metric");
-    assertThat(metric.out).contains("25.4 mm").doesNotContain(" in  ");
+    assertThat(metric.out()).contains("25.4 mm").doesNotContain(" in  ");
     JsonNode part =
         run("design", deck, "--explain", "F1-B1-P1", "--json").json().at("/parts/0/dimensions");
     assertThat(part.findValuesAsText("dimension")).contains("length", "flat-width", "seat-high");
@@ -533,10 +518,10 @@ class UnderleeTest {
   @Test
   void aNameThatSeveralPartsShareListsThemAndAnUnknownOneNamesTheNearest() throws Exception {
     Ran several = run("design", deck, "--explain", "F1-B1-R");
-    assertThat(several.out.lines()).hasSize(2).allMatch(l -> l.startsWith("F1-B1-R"));
+    assertThat(several.out().lines()).hasSize(2).allMatch(l -> l.startsWith("F1-B1-R"));
     Ran none = run("design", deck, "--explain", "F1-B1-Q1");
-    assertThat(none.code).isEqualTo(2);
-    assertThat(none.err).contains("no part is called so").contains("F1-B1-P1");
+    assertThat(none.code()).isEqualTo(2);
+    assertThat(none.err()).contains("no part is called so").contains("F1-B1-P1");
   }
 
   /** A kit's own descriptions of what is bought are the kit's words, and are left as they are. */
@@ -546,8 +531,8 @@ class UnderleeTest {
     Path model = SAMPLES.resolve(sample).resolve(sample + ".ifc");
     Path out = folder.resolve("imperial.ifc");
     Ran ran = run("design", model, "--units", "imperial", "--checklist", "--out", out);
-    String bought = ran.out.substring(ran.out.indexOf("To buy"), ran.out.indexOf("To cut"));
-    assertThat(ran.out.replace(bought, "") + ran.err)
+    String bought = ran.out().substring(ran.out().indexOf("To buy"), ran.out().indexOf("To cut"));
+    assertThat(ran.out().replace(bought, "") + ran.err())
         .contains("1:96", "net-fall-low")
         .doesNotContainPattern("\\d ?mm\\b");
   }
@@ -555,10 +540,10 @@ class UnderleeTest {
   @Test
   void aLimitIsNamedWhenAModelExceedsItAndCanBeWidened() throws IOException {
     Ran refused = run("survey", bare(), "--record-limit", "2");
-    assertThat(refused.code).isEqualTo(ExitCode.INPUT);
-    assertThat(refused.err).contains("more than 2 instances", "--record-limit");
-    assertThat(run("survey", bare(), "--record-limit", "3").code).isEqualTo(ExitCode.CLEAN);
-    assertThat(run("survey", bare(), "--zip-ratio-limit", "0").code).isEqualTo(ExitCode.USAGE);
+    assertThat(refused.code()).isEqualTo(ExitCode.INPUT);
+    assertThat(refused.err()).contains("more than 2 instances", "--record-limit");
+    assertThat(run("survey", bare(), "--record-limit", "3").code()).isEqualTo(ExitCode.CLEAN);
+    assertThat(run("survey", bare(), "--zip-ratio-limit", "0").code()).isEqualTo(ExitCode.USAGE);
     Path archive = folder.resolve("zeros.ifczip");
     try (var zip = new java.util.zip.ZipOutputStream(Files.newOutputStream(archive))) {
       zip.putNextEntry(new java.util.zip.ZipEntry("zeros.ifc"));
@@ -566,7 +551,8 @@ class UnderleeTest {
           (BARE.formatted("IFC4") + "/*" + "0".repeat(1 << 20) + "*/")
               .getBytes(StandardCharsets.UTF_8));
     }
-    assertThat(run("survey", archive).err).contains("100 times its size", "--zip-ratio-limit");
-    assertThat(run("survey", archive, "--zip-ratio-limit", "2000").code).isEqualTo(ExitCode.CLEAN);
+    assertThat(run("survey", archive).err()).contains("100 times its size", "--zip-ratio-limit");
+    assertThat(run("survey", archive, "--zip-ratio-limit", "2000").code())
+        .isEqualTo(ExitCode.CLEAN);
   }
 }
