@@ -1,6 +1,7 @@
 package org.underlee.report.packet;
 
 import java.util.List;
+import java.util.Optional;
 import org.underlee.picture.Image;
 import org.underlee.picture.PlanDrawing;
 
@@ -61,8 +62,16 @@ public sealed interface Block {
    * @param id names its file: {@code plan}, {@code section-b6}
    * @param caption what it shows
    * @param share of the sheet's height that it may take
+   * @param drafted for those who draft: in true proportions; none where there is no such drawing
    */
-  record Drawing(String id, String caption, PlanDrawing plan, double share) implements Block {}
+  record Drawing(
+      String id, String caption, PlanDrawing plan, double share, Optional<PlanDrawing> drafted)
+      implements Block {
+    /** One that is in true proportions itself. */
+    Drawing(String id, String caption, PlanDrawing plan, double share) {
+      this(id, caption, plan, share, Optional.of(plan));
+    }
+  }
 
   /** A drawing at full size, whose paper is cut along its lines. */
   record Template(String id, String caption, PlanDrawing plan) implements Block {}

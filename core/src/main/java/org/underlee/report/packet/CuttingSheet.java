@@ -48,7 +48,8 @@ record CuttingSheet(Job job) {
                 "cutting-" + item.id(),
                 job.say("stock.caption", item.description()),
                 bars(cuttings),
-                BAR_SHARE));
+                BAR_SHARE,
+                java.util.Optional.empty()));
         blocks.add(table(cuttings));
       }
     }

@@ -3,7 +3,6 @@ package org.underlee.report.packet;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Map;
-import java.util.stream.Stream;
 import org.underlee.picture.PlanDrawing;
 import org.underlee.picture.PlanRaster;
 import org.underlee.picture.PlanSheet;
@@ -30,8 +29,11 @@ public final class DrawingFiles {
         if (block instanceof Block.Drawing drawing) {
           PlanSheet paper = paper(drawing.plan(), packet.writing());
           write(files, drawing.id(), drawing.plan(), paper);
+          drawing.drafted().ifPresent(p -> dxf(files, drawing.id(), p, paper(p, packet.writing())));
         } else if (block instanceof Block.Template template) {
-          write(files, template.id(), template.plan(), PlanSheet.of(template.plan(), 1, 1));
+          PlanSheet paper = PlanSheet.of(template.plan(), 1, 1);
+          write(files, template.id(), template.plan(), paper);
+          dxf(files, template.id(), template.plan(), paper);
         } else if (block instanceof Block.Picture picture) {
           files.put("drawings/" + picture.id() + ".png", Png.encode(picture.image()));
         }
@@ -44,15 +46,12 @@ public final class DrawingFiles {
     String name = "drawings/" + id;
     files.put(name + ".svg", Svg.write(plan, paper).getBytes(StandardCharsets.UTF_8));
     files.put(name + ".png", Png.encode(PlanRaster.draw(plan, paper, PIXELS_PER_MM, 1)));
-    if (isTrueToSize(id)) {
-      files.put(
-          name + ".dxf", Dxf.write(plan, paper.denominator()).getBytes(StandardCharsets.US_ASCII));
-    }
   }
 
-  /** Cutting bars and the gutter's falls are drawn out of proportion on purpose. */
-  private static boolean isTrueToSize(String id) {
-    return Stream.of("plan", "section-", "notch-", "collar-", "ruler").anyMatch(id::startsWith);
+  private static void dxf(Map<String, byte[]> files, String id, PlanDrawing plan, PlanSheet paper) {
+    files.put(
+        "drawings/" + id + ".dxf",
+        Dxf.write(plan, paper.denominator()).getBytes(StandardCharsets.US_ASCII));
   }
 
   /** A drawing on its own, at a usual scale. */

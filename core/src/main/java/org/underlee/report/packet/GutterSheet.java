@@ -6,19 +6,14 @@ import static org.underlee.report.packet.Block.Tone.STRONG;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
-import org.underlee.framing.Member;
 import org.underlee.geom.Interval;
 import org.underlee.geom.Mesh;
-import org.underlee.geom.Vec2;
 import org.underlee.geom.Vec3;
 import org.underlee.layout.Part;
 import org.underlee.layout.PartKind;
-import org.underlee.picture.PlanBuilder;
-import org.underlee.picture.PlanDrawing;
-import org.underlee.picture.PlanItem;
-import org.underlee.picture.PlanStyle;
 import org.underlee.report.packet.Block.Column;
 
 /**
@@ -89,8 +84,9 @@ record GutterSheet(Job job) {
         new Block.Drawing(
             "gutter-" + place.mark().toLowerCase(java.util.Locale.ROOT),
             job.say("gutter.caption", job.writing().number(TALLER, 0)),
-            drawing(place, gutters),
-            SHARE));
+            new GutterDrawing(job, place, TALLER).plan(),
+            SHARE,
+            Optional.of(new GutterDrawing(job, place, 1).plan())));
     blocks.add(pieces(gutters, start));
     blocks.add(
         new Block.Text(
@@ -159,88 +155,5 @@ record GutterSheet(Job job) {
             Column.text(job.say("col.itsFoot")),
             Column.text(job.say("col.what"))),
         rows);
-  }
-
-  /** Seen from the house, looking down the fall: J1 is at the left. */
-  private PlanDrawing drawing(Job.Place place, List<Span> gutters) {
-    PlanBuilder plan = new PlanBuilder();
-    double start = gutters.get(0).across().from();
-    double end = gutters.get(gutters.size() - 1).across().to();
-    double top =
-        gutters.stream().mapToDouble(g -> Math.max(g.topFrom(), g.topTo())).max().orElse(0);
-    double bottom = gutters.stream().mapToDouble(Span::bottom).min().orElse(0);
-    for (Member post : place.field().posts()) {
-      var shape = place.field().shapeOf(post);
-      rectangle(plan, shape.across(), bottom * TALLER - 0.5, top * TALLER + 0.15, PlanStyle.POST);
-    }
-    for (Span spout : spans(place, PartKind.DOWNSPOUT)) {
-      rectangle(plan, spout.across(), bottom * TALLER - 0.5, bottom * TALLER, PlanStyle.DOWNSPOUT);
-    }
-    for (Span g : gutters) {
-      double depth = depth(g) * TALLER;
-      plan.area(
-          List.of(
-              new Vec2(g.across().from(), g.topFrom() * TALLER - depth),
-              new Vec2(g.across().to(), g.topTo() * TALLER - depth),
-              new Vec2(g.across().to(), g.topTo() * TALLER),
-              new Vec2(g.across().from(), g.topFrom() * TALLER)),
-          PlanStyle.GUTTER);
-      fallArrow(plan, g);
-    }
-    for (Span hanger : spans(place, PartKind.HANGER)) {
-      rectangle(
-          plan,
-          hanger.across(),
-          (hanger.topFrom() - 0.02) * TALLER,
-          hanger.topFrom() * TALLER + 0.04,
-          PlanStyle.BLOCKING);
-    }
-    labels(plan, place, new Interval(start, end), top * TALLER + 0.22, bottom * TALLER - 0.5);
-    return plan.build(job.say("gutter.title"));
-  }
-
-  /** The trough's own depth at its high end: its lowest point is at the outlet. */
-  private static double depth(Span g) {
-    return Math.min(g.topFrom(), g.topTo()) - g.bottom();
-  }
-
-  private void fallArrow(PlanBuilder plan, Span g) {
-    boolean right = g.topFrom() > g.topTo();
-    double from = g.across().from() + g.across().length() * (right ? 0.3 : 0.7);
-    double to = g.across().from() + g.across().length() * (right ? 0.6 : 0.4);
-    double y = (g.topFrom() + g.topTo()) / 2 * TALLER - depth(g) * TALLER / 2;
-    plan.arrow(new Vec2(from, y), new Vec2(to, y), PlanStyle.FALL);
-  }
-
-  private void labels(PlanBuilder plan, Job.Place place, Interval across, double y, double bottom) {
-    double start = across.from();
-    double end = across.to();
-    for (Span outlet : spans(place, PartKind.OUTLET)) {
-      plan.dimension(
-          new Vec2(start, y),
-          new Vec2(outlet.middle(), y),
-          0.25,
-          job.length(outlet.middle() - start).replace('\u00a0', ' '));
-      plan.label(
-          new Vec2(outlet.middle(), bottom),
-          outlet.part().label(),
-          PlanBuilder.SMALL_TEXT_MM,
-          PlanItem.Anchor.BELOW,
-          0,
-          PlanStyle.NOTE);
-    }
-    plan.dimension(
-        new Vec2(start, y), new Vec2(end, y), 0.5, job.length(end - start).replace('\u00a0', ' '));
-  }
-
-  private static void rectangle(
-      PlanBuilder plan, Interval across, double low, double high, PlanStyle style) {
-    plan.area(
-        List.of(
-            new Vec2(across.from(), low),
-            new Vec2(across.to(), low),
-            new Vec2(across.to(), high),
-            new Vec2(across.from(), high)),
-        style);
   }
 }

@@ -37,6 +37,8 @@ final class PacketCommand implements Callable<Integer> {
 
   @Mixin KitOption kit = new KitOption();
 
+  @Mixin WishOptions wishes = new WishOptions();
+
   @Mixin RainOption rain = new RainOption();
 
   @Option(
@@ -59,7 +61,8 @@ final class PacketCommand implements Callable<Integer> {
           model.spec.commandLine(),
           "--lang " + language + ": choose one of " + String.join(", ", Writing.LANGUAGES));
     }
-    Design design = DeckRun.design(model.survey(), model.scope(), kit.kit(), rain.storm());
+    Design design =
+        DeckRun.design(model.survey(), wishes.of(model.scope()), kit.kit(), rain.storm());
     UnitSystem units = model.unitsFor(design.survey());
     if (design.layout().fields().isEmpty()) {
       model.say("Nothing was laid out; there is nothing to take to the site.");

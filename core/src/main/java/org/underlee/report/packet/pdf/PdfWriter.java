@@ -33,7 +33,7 @@ public final class PdfWriter {
       Pages pages = new Pages(document, fonts, packet, paper);
       PDDocumentOutline outline = new PDDocumentOutline();
       for (Sheet sheet : packet.sheets()) {
-        PDPage first = new SheetSetter(pages, sheet).set();
+        PDPage first = SheetSetter.set(pages, sheet);
         outline.addLast(bookmark(sheet.title(), first));
       }
       pages.foot();
@@ -87,6 +87,11 @@ public final class PdfWriter {
       this.fonts = fonts;
       this.packet = packet;
       this.paper = paper;
+    }
+
+    /** The same paper in another document. */
+    Pages in(PDDocument other) {
+      return new Pages(other, fonts, packet, paper);
     }
 
     PDDocument document() {

@@ -1,0 +1,72 @@
+package org.underlee.report.packet.pdf;
+
+import java.io.IOException;
+import java.util.List;
+import org.underlee.picture.PlanDrawing;
+import org.underlee.picture.PlanSheet;
+import org.underlee.report.packet.Block;
+import org.underlee.report.packet.pdf.PdfWriter.Pages;
+
+/** Sets drawings, templates and pictures with their captions. */
+record FigureSetter(PageFlow flow, Setting set) {
+  /** Free paper below a caption, mm. */
+  private static final double AFTER = 4;
+
+  void set(Block.Drawing drawing) throws IOException {
+    PlanSheet paper = paper(drawing);
+    place(
+        drawing.plan(),
+        paper,
+        flow.pages().packet().writing().say("drawing.scale", drawing.caption(), scale(paper)));
+  }
+
+  /** What a drawing takes of a page, mm, with one line of caption. */
+  double least(Block.Drawing drawing) {
+    return paper(drawing).heightMm() + set.cellStep() + AFTER;
+  }
+
+  private PlanSheet paper(Block.Drawing drawing) {
+    double most = (flow.height() - 2 * Pages.MARGIN - 12) * drawing.share() * set.scale();
+    boolean metric = flow.pages().packet().writing().isMetric();
+    return PlanSheet.fitting(
+        drawing.plan(),
+        flow.room(),
+        most,
+        1,
+        metric ? PlanSheet.METRIC_SCALES : PlanSheet.INCH_SCALES);
+  }
+
+  private static String scale(PlanSheet paper) {
+    return "1:" + Math.round(paper.denominator());
+  }
+
+  void set(Block.Template template) throws IOException {
+    place(template.plan(), PlanSheet.of(template.plan(), 1, 1), template.caption());
+  }
+
+  private void place(PlanDrawing plan, PlanSheet paper, String caption) throws IOException {
+    double step = set.cellStep();
+    List<String> lines = Lines.of(caption, flow.fonts(), false, set.cell(), flow.room());
+    flow.need(paper.heightMm() + lines.size() * step + AFTER);
+    double x = flow.left() + Math.max(0, (flow.room() - paper.widthMm()) / 2);
+    new DrawingOnPage(flow.pen(), flow.fonts(), paper, x, flow.y()).draw(plan);
+    flow.down(paper.heightMm());
+    for (String line : lines) {
+      flow.down(step);
+      flow.pen().text(flow.left(), flow.y(), line, false, set.cell(), PageFlow.GREY);
+    }
+    flow.down(AFTER);
+  }
+
+  void set(Block.Picture picture) throws IOException {
+    double wide = flow.room() * set.scale();
+    double tall = wide * picture.image().height() / picture.image().width();
+    flow.need(tall + 8);
+    flow.pen()
+        .image(
+            Pixels.of(flow.pages().document(), picture.image()), flow.left(), flow.y(), wide, tall);
+    flow.down(tall + set.cellStep());
+    flow.pen().text(flow.left(), flow.y(), picture.caption(), false, set.cell(), PageFlow.GREY);
+    flow.down(3);
+  }
+}
