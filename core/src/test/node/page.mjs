@@ -8,6 +8,9 @@ const axe = readFileSync(new URL("node_modules/axe-core/axe.min.js", import.meta
 const url = pathToFileURL(file).href;
 const browser = await puppeteer.launch({
   executablePath: chromium,
+  // a machine that builds something else at the same time is slow to start it
+  timeout: 240_000,
+  protocolTimeout: 600_000,
   args: ["--no-sandbox", "--use-angle=swiftshader", "--enable-unsafe-swiftshader"],
 });
 const found = { requests: [], errors: [], violations: [], views: [] };

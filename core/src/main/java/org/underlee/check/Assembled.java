@@ -41,26 +41,29 @@ public record Assembled(
 
   static Assembled of(FieldLayout layout, FieldBays bays, Kit kit) {
     List<Placed> parts = Placed.all(layout.parts(), bays.field().frame());
+    List<Placed> catching = parts.stream().filter(p -> p.part().kind().catchesWater()).toList();
     Map<String, List<Placed>> pans = new HashMap<>();
     for (Bay bay : bays.bays()) {
       if (layout.bays().contains(bay.id())) {
-        pans.put(
-            bay.id(), parts.stream().filter(p -> catches(p, bay)).sorted(DOWN_THE_FALL).toList());
+        pans.put(bay.id(), under(bay, catching));
       }
     }
     return new Assembled(layout, bays, kit, parts, pans);
   }
 
-  /** Whether it is of the bay, or below all bays and reaches under the middle of this one. */
-  private static boolean catches(Placed placed, Bay bay) {
+  /** What is of the bay, or below all bays and reaches under the middle of this one. */
+  private static List<Placed> under(Bay bay, List<Placed> catching) {
     double v = bay.stretch().middle();
     double middle = (bay.left().centre(v) + bay.right().centre(v)) / 2;
-    return placed.part().kind().catchesWater()
-        && placed
-            .part()
-            .bay()
-            .map(bay.id()::equals)
-            .orElse(placed.box().min().x() <= middle && placed.box().max().x() >= middle);
+    return catching.stream()
+        .filter(
+            p ->
+                p.part()
+                    .bay()
+                    .map(bay.id()::equals)
+                    .orElse(p.box().min().x() <= middle && p.box().max().x() >= middle))
+        .sorted(DOWN_THE_FALL)
+        .toList();
   }
 
   public Field field() {
@@ -71,7 +74,7 @@ public record Assembled(
     return field().frame();
   }
 
-  /** Height of the bearing line at a station of the field's frame. */
+  /** Height of the seat at a station of the field's frame. */
   public double seat(double v) {
     return layout.seatHigh() - layout.fall() * v;
   }

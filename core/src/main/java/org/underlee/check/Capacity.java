@@ -153,7 +153,9 @@ public final class Capacity implements Check {
     Quantity asked = Quantity.of(Kind.RAIN, storm.intensity());
     return f.found(
         rule,
-        Words.of("%s carries rain of %s and no more, by %s.", what, carried, r.capacity().name()),
+        Words.of(
+            "%s carries rain of %s at most, by %s; it must carry %s.",
+            what, carried, r.capacity().name(), asked),
         new Measure(carried, asked),
         Fix.of("Use a kit with a larger gutter and downspout, or more outlets."));
   }

@@ -56,6 +56,9 @@ public final class Cleaning implements Check {
         LONG_PAN,
         Words.of("the longest piece of pan is %s.", Quantity.length(length)),
         Measure.lengths(length, LONGEST),
-        Fix.of(Words.of("Use a kit whose panLongestMm is %s or less.", Quantity.length(LONGEST))));
+        Fix.of(
+            Words.of(
+                "Use a kit whose longest piece of pan is %s or less (panLongestMm).",
+                Quantity.length(LONGEST))));
   }
 }

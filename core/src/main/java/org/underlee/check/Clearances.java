@@ -83,9 +83,11 @@ public final class Clearances implements Check {
                 Finding.measured(
                         TOO_NEAR,
                         e.place(),
-                        Words.of("stands near the %s #%s.", kind.name, e.instance()),
+                        Words.of(
+                            "less than %s from the %s #%s.",
+                            Quantity.length(kind.distance), kind.name, e.instance()),
                         Measure.lengths(apart(own, p.box()), kind.distance),
-                        "Leave the bays around it open, or have it moved by who may.")
+                        "Leave the bays around it open, or have it moved by someone licensed to.")
                     .about(
                         f.subject(
                             p.part().label(),

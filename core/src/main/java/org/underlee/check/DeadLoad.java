@@ -80,10 +80,13 @@ public final class DeadLoad implements Check {
 
   private static Finding finding(Assembled f, WetLoad load) {
     Quantity weighs = Quantity.of(Kind.LOAD, WetLoad.mass(load.blocked()));
+    Quantity spare = Quantity.of(Kind.LOAD, WetLoad.mass(SPARE));
     return f.found(
         HEAVY,
-        Words.of("the assembly weighs %s with its gutter full.", weighs),
-        new Measure(weighs, Quantity.of(Kind.LOAD, WetLoad.mass(SPARE))),
+        Words.of(
+            "the assembly weighs %s with its gutter full; an ordinary deck has %s to spare.",
+            weighs, spare),
+        new Measure(weighs, spare),
         Fix.of("Use a lighter kit, or have the deck's reserve looked at by an engineer."));
   }
 }

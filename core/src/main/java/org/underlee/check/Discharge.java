@@ -62,8 +62,8 @@ public final class Discharge implements Check {
   }
 
   private static Optional<Finding> judge(
-      Assembled f, Placed shoe, List<BuildingElement> house, double least) {
-    return FallDirection.nearest(f, house, shoe.box())
+      Assembled f, Placed elbow, List<BuildingElement> house, double least) {
+    return FallDirection.nearest(f, house, elbow.box())
         .filter(n -> n.distance() < least)
         .map(
             n ->
@@ -71,14 +71,14 @@ public final class Discharge implements Check {
                         AT_FOUNDATION,
                         f.place(),
                         Words.of(
-                            "the downspout lets its water out near %s #%s.",
-                            n.element().ifcClass(), n.element().instance()),
+                            "the downspout lets its water out less than %s from %s #%s.",
+                            Quantity.length(least), n.element().ifcClass(), n.element().instance()),
                         Measure.lengths(n.distance(), least),
                         "Lead the water on with a pipe or a splash block, or move the outlet to the"
                             + " far end.")
                     .about(
                         f.subject(
-                            shoe.part().label(),
+                            elbow.part().label(),
                             n.element(),
                             Optional.of(Quantity.length(n.distance())))));
   }

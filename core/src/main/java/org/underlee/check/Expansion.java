@@ -102,7 +102,7 @@ public final class Expansion implements Check {
         NO_ROOM,
         Words.of(
             "a %s of %s grows by %s when it warms by %s; it has %s.",
-            kind.word().replace('-', ' '),
+            kind.spoken(),
             Quantity.length(length),
             Quantity.length(movement),
             Quantity.of(Kind.WARMING, WARMING),

@@ -59,7 +59,9 @@ public final class FallDirection implements Check {
   private static Finding finding(Assembled f, double gap) {
     return f.found(
         TOWARD_HOUSE,
-        Words.of("a wall stands %s from the low end of the joists.", Quantity.length(gap)),
+        Words.of(
+            "a wall stands %s from the low end of the joists, where the water goes.",
+            Quantity.length(gap)),
         Measure.lengths(gap, AT),
         Fix.of(
             "Call the member on the house side a ledger in the model or in the overrides file, so"

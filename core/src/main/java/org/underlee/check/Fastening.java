@@ -82,9 +82,14 @@ public final class Fastening implements Check {
   private static Finding shallow(Assembled f, double depth) {
     return f.found(
         SHORT,
-        Words.of("its screws reach %s into the wood.", Quantity.length(depth)),
+        Words.of(
+            "its screws reach %s into the wood; they need %s.",
+            Quantity.length(depth), Quantity.length(DEEP)),
         Measure.lengths(depth, DEEP),
-        Fix.of("Use a kit whose screwLengthMm is longer."));
+        Fix.of(
+            Words.of(
+                "Use a kit with screws that are longer by %s or more (screwLengthMm).",
+                Quantity.length(DEEP - depth))));
   }
 
   private static Optional<Finding> judge(Assembled f, Bay bay) {
@@ -102,7 +107,9 @@ public final class Fastening implements Check {
             Finding.measured(
                     NEAR_EDGE,
                     f.place(),
-                    Words.of("the rails' screws come too near to the joists' lower edge."),
+                    Words.of(
+                        "the rails' screws come nearer than %s to the joists' lower edge.",
+                        Quantity.length(LEAST)),
                     Measure.lengths(least, LEAST),
                     "Use a kit with a taller rail leg, or less fall.")
                 .about(f.subject(bay, Optional.of(Quantity.length(least)))));

@@ -67,8 +67,22 @@ public final class GutterInRain implements GutterCapacity {
         .max(Comparator.comparingDouble(Rating::use));
   }
 
+  @Override
+  public boolean carries(Kit kit, Interval stretch, double outlet, List<Share> shares) {
+    return run(kit, stretch, outlet, shares)
+        .map(run -> rater.carries(run, spout(kit)))
+        .orElse(true);
+  }
+
   /** What every method says; nothing where no water comes in. */
   List<Rating> ratings(Kit kit, Interval stretch, double outlet, List<Share> shares) {
+    return run(kit, stretch, outlet, shares)
+        .map(run -> rater.rate(run, spout(kit)).ratings())
+        .orElse(List.of());
+  }
+
+  /** Empty where no water comes in. */
+  private Optional<GutterRun> run(Kit kit, Interval stretch, double outlet, List<Share> shares) {
     List<Inflow> inflows =
         shares.stream()
             .filter(s -> s.area() > 0 && s.across().length() > 0)
@@ -80,19 +94,21 @@ public final class GutterInRain implements GutterCapacity {
                         storm.flow(s.area())))
             .toList();
     if (inflows.isEmpty()) {
-      return List.of();
+      return Optional.empty();
     }
     double thick = kit.item(Items.GUTTER).thickness();
-    Opening spout =
-        new Opening.Round(kit.get(DOWNSPOUT_DIAMETER) - 2 * kit.item(Items.DOWNSPOUT).thickness());
-    GutterRun run =
+    return Optional.of(
         new GutterRun(
             stretch.length(),
             Trough.box(kit.get(GUTTER_WIDTH) - 2 * thick, kit.get(GUTTER_DEPTH) - thick),
             LEVEL,
             data.get(ProofData.Key.ROUGHNESS_SMOOTH),
             inflows,
-            List.of(Outlet.hole(outlet - stretch.from(), spout)));
-    return rater.rate(run, spout).ratings();
+            List.of(Outlet.hole(outlet - stretch.from(), spout(kit)))));
+  }
+
+  private static Opening spout(Kit kit) {
+    return new Opening.Round(
+        kit.get(DOWNSPOUT_DIAMETER) - 2 * kit.item(Items.DOWNSPOUT).thickness());
   }
 }

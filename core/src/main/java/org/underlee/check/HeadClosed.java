@@ -47,7 +47,8 @@ public final class HeadClosed implements Check {
                 Measure.lengths(dam, LEAST),
                 Fix.of(
                     Words.of(
-                        "Use a kit whose panHemMm is %s or more, or seal the head rail to the pan.",
+                        "Use a kit whose pans turn up by %s or more (panHemMm), or seal the head rail to the"
+                            + " pan.",
                         Quantity.length(LEAST)))));
       }
     }

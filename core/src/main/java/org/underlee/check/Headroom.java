@@ -67,7 +67,8 @@ public final class Headroom implements Check {
                 Finding.measured(
                         OPENING,
                         e.place(),
-                        Words.of("hangs below the head of %s #%s.", e.ifcClass(), e.instance()),
+                        Words.of(
+                            "hangs that far below the head of %s #%s.", e.ifcClass(), e.instance()),
                         Measure.lengths(p.box().min().z(), own.max().z()),
                         "Leave the bays before it open, or let the water fall the other way.")
                     .about(
@@ -122,7 +123,9 @@ public final class Headroom implements Check {
     return Finding.measured(
             STAIR,
             stair.place(),
-            Words.of("hangs low over %s #%s.", stair.ifcClass(), stair.instance()),
+            Words.of(
+                "hangs lower than %s over %s #%s.",
+                Quantity.length(Limits.HEADROOM), stair.ifcClass(), stair.instance()),
             Measure.lengths(over.room, Limits.HEADROOM),
             "Leave the bays over the stair open.")
         .about(f.subject(over.part.part().label(), stair, Optional.of(Quantity.length(over.room))));

@@ -6,6 +6,7 @@ import java.util.Optional;
 import org.underlee.bay.Bay;
 import org.underlee.finding.Finding;
 import org.underlee.finding.Finding.Measure;
+import org.underlee.finding.Fix;
 import org.underlee.finding.Level;
 import org.underlee.finding.Rule;
 import org.underlee.geom.Box;
@@ -68,9 +69,13 @@ public final class LapsShed implements Check {
           Finding.measured(
                   SHORT,
                   f.place(),
-                  Words.of("two pieces of the %s lap by too little.", f.piece()),
+                  Words.of(
+                      "two pieces of the %s lap by less than %s.",
+                      f.piece(), Quantity.length(LEAST)),
                   Measure.lengths(lap, LEAST),
-                  "Use a kit whose panLapMm is longer.")
+                  Fix.of(
+                      Words.of(
+                          "Use a kit whose pieces lap by %s or more.", Quantity.length(LEAST))))
               .about(f.subject(bay, Optional.of(Quantity.length(lap)))));
     }
     double over = floor(f, up) - floor(f, down);
@@ -86,7 +91,7 @@ public final class LapsShed implements Check {
                 .about(f.subject(bay, Optional.empty())));
   }
 
-  /** Height of a piece's floor above the bearing line, at its low end. */
+  /** Height of a piece's floor above the seat, at its low end. */
   private static double floor(Assembled f, Placed p) {
     Box floor = Placed.around(List.of(p.part().bodies().get(0)), f.frame());
     return floor.min().z() - f.seat(floor.max().y());

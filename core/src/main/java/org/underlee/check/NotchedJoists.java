@@ -122,7 +122,9 @@ public final class NotchedJoists implements Check {
     return Finding.measured(
             NOTCHED,
             f.place(),
-            Words.of("a notch is deeper than a sawn joist may have there."),
+            Words.of(
+                "a notch is deeper than the %s that a sawn joist may have there.",
+                Quantity.length(notch.limit)),
             Measure.lengths(notch.depth, notch.limit),
             "Have the joist looked at by someone licensed to; nothing is fixed to it until then.")
         .about(

@@ -106,7 +106,10 @@ public final class Outlets implements Check {
         LONG,
         Words.of("one outlet serves %s of gutter.", Quantity.length(length)),
         Measure.lengths(length, LONGEST),
-        Fix.of("Use a kit with a shorter gutterLongestMm, for more outlets."));
+        Fix.of(
+            Words.of(
+                "Use a kit that has an outlet for each %s of gutter or less (gutterLongestMm).",
+                Quantity.length(LONGEST))));
   }
 
   private static Finding turns(Assembled f, long elbows, long most) {

@@ -63,7 +63,9 @@ public final class Ventilation implements Check {
             Finding.measured(
                     CLOSED,
                     f.place(),
-                    Words.of("too little stays open above the pan for the bay to dry out."),
+                    Words.of(
+                        "less than %s of the bay's area stays open above the pan for it to dry out.",
+                        Quantity.of(Kind.FACTOR, least)),
                     new Measure(Quantity.of(Kind.FACTOR, share), Quantity.of(Kind.FACTOR, least)),
                     "Lower the seat, or put vents with insect mesh into the rim.")
                 .about(f.subject(bay, Optional.of(Quantity.of(Kind.FACTOR, share)))));

@@ -50,7 +50,7 @@ public record Issue(String id, Cause cause, List<Theirs> things, List<Clash> cla
     Set<String> kinds = new LinkedHashSet<>();
     Map<String, Set<String>> bays = new TreeMap<>();
     for (Clash c : clashes) {
-      kinds.add(c.part().kind().word());
+      kinds.add(c.part().kind().spoken());
       Set<String> own = bays.computeIfAbsent(c.part().field(), f -> new LinkedHashSet<>());
       if (c.part().isInBay() && c.part().bay().length() > c.part().field().length()) {
         own.add(c.part().bay());

@@ -23,6 +23,8 @@ public record DrainProof(
   public static final double TEST_RAIN = 100;
 
   public DrainProof {
+    // Areas of slivers add up in another order, to a last digit more than the whole.
+    drained = Math.min(drained, area);
     leaks = List.copyOf(leaks);
     outlets = List.copyOf(outlets);
     ponds = List.copyOf(ponds);
@@ -34,7 +36,6 @@ public record DrainProof(
    * Part of the area in scope whose rain provably reaches an outlet; 0 when nothing is in scope.
    */
   public double dryFraction() {
-    // Areas of slivers add up in another order, to a last digit more than the whole.
-    return area > 0 ? Math.min(1, drained / area) : 0;
+    return area > 0 ? drained / area : 0;
   }
 }

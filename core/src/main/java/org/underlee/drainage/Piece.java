@@ -18,7 +18,7 @@ public record Piece(String id, Kind kind, Mesh shape, boolean sealed) {
     GUTTER,
     /** Takes water out of the gutter above it. */
     OUTLET,
-    /** Downspout, elbow or shoe. */
+    /** Downspout or elbow. */
     PIPE,
     /** Framing: its top sheds to both sides, and the water keeps to its faces. */
     JOIST

@@ -51,16 +51,22 @@ public record BuildingElement(
 
   /** The same element, in a model of services. */
   public BuildingElement in(String serviceFile) {
+    return placed(Optional.of(serviceFile), shape);
+  }
+
+  /** The same element, in the model with the framing. */
+  public BuildingElement inHost() {
+    return placed(Optional.empty(), shape);
+  }
+
+  /** The same element with another body, as when it is moved. */
+  public BuildingElement shaped(Mesh other) {
+    return placed(file, other);
+  }
+
+  private BuildingElement placed(Optional<String> in, Mesh body) {
     return new BuildingElement(
-        Optional.of(serviceFile),
-        instance,
-        globalId,
-        ifcClass,
-        name,
-        typeName,
-        predefinedType,
-        storey,
-        shape);
+        in, instance, globalId, ifcClass, name, typeName, predefinedType, storey, body);
   }
 
   /** Whether it stands in no file: framing that the user let the program assume. */

@@ -2,14 +2,13 @@ package org.underlee.ifc;
 
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.OptionalLong;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.underlee.step.StepFile;
 import org.underlee.step.StepInstance;
 
-/** The geometric contexts of the project: where new bodies belong, and how precise they are. */
+/** The geometric contexts of the project: where new bodies belong. */
 final class Contexts {
   private static final String SUB_CONTEXT = "IFCGEOMETRICREPRESENTATIONSUBCONTEXT";
   private static final String CONTEXT = "IFCGEOMETRICREPRESENTATIONCONTEXT";
@@ -29,11 +28,6 @@ final class Contexts {
         .flatMap(Optional::stream)
         .mapToLong(StepInstance::id)
         .findFirst();
-  }
-
-  /** In file units. */
-  OptionalDouble precision() {
-    return model().map(c -> c.optionalNumber(3)).orElse(OptionalDouble.empty());
   }
 
   private Optional<StepInstance> model() {

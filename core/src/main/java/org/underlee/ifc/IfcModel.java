@@ -5,7 +5,6 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.OptionalLong;
 import java.util.Set;
 import java.util.function.BiPredicate;
@@ -104,14 +103,6 @@ public final class IfcModel implements ElementSource {
     return contexts.body();
   }
 
-  /** The precision that the Model context claims, in metres. */
-  public OptionalDouble contextPrecision() {
-    OptionalDouble precision = contexts.precision();
-    return precision.isPresent()
-        ? OptionalDouble.of(precision.getAsDouble() * units.metresPerLengthUnit())
-        : precision;
-  }
-
   /** The first owner history, which IFC2X3 wants on everything. */
   public OptionalLong ownerHistoryId() {
     int[] all = step.ofKeyword("IFCOWNERHISTORY");
@@ -208,10 +199,6 @@ public final class IfcModel implements ElementSource {
   /** In file order. */
   public List<Storey> storeys() {
     return tree.storeys();
-  }
-
-  public OptionalLong storeyInstance(String globalId) {
-    return tree.instance(globalId);
   }
 
   /**

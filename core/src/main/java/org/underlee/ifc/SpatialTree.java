@@ -56,13 +56,6 @@ final class SpatialTree {
     return List.copyOf(storeys.values());
   }
 
-  OptionalLong instance(String globalId) {
-    return storeys.entrySet().stream()
-        .filter(e -> e.getValue().globalId().equals(globalId))
-        .mapToLong(Map.Entry::getKey)
-        .findFirst();
-  }
-
   /** A circle of parts and wholes ends the search; the element then has no storey. */
   Optional<Storey> storeyOf(long element) {
     Set<Long> seen = new HashSet<>();

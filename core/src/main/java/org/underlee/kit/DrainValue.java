@@ -33,28 +33,15 @@ public enum DrainValue implements KitNumber {
       "dischargeHeightMm", KitNumber.MM, "Height of the downspout's foot above the ground"),
   LEAST_HEADROOM("leastHeadroomMm", KitNumber.MM, "Headroom below which a warning is given");
 
-  private final String key;
-  private final double toSi;
-  private final String meaning;
+  @SuppressWarnings("ImmutableEnumChecker") // a record of texts and a number
+  private final Stated stated;
 
   DrainValue(String key, double toSi, String meaning) {
-    this.key = key;
-    this.toSi = toSi;
-    this.meaning = meaning;
+    stated = new Stated(key, toSi, meaning);
   }
 
   @Override
-  public String key() {
-    return key;
-  }
-
-  @Override
-  public String meaning() {
-    return meaning;
-  }
-
-  @Override
-  public double toSi(double value) {
-    return value * toSi;
+  public Stated stated() {
+    return stated;
   }
 }

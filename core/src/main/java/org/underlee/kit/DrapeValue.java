@@ -34,28 +34,15 @@ public enum DrapeValue implements KitNumber {
   CAP_FASTENER_SPACING(
       "capFastenerSpacingMm", KitNumber.MM, "Greatest spacing of the screws of a cap strip");
 
-  private final String key;
-  private final double toSi;
-  private final String meaning;
+  @SuppressWarnings("ImmutableEnumChecker") // a record of texts and a number
+  private final Stated stated;
 
   DrapeValue(String key, double toSi, String meaning) {
-    this.key = key;
-    this.toSi = toSi;
-    this.meaning = meaning;
+    stated = new Stated(key, toSi, meaning);
   }
 
   @Override
-  public String key() {
-    return key;
-  }
-
-  @Override
-  public String meaning() {
-    return meaning;
-  }
-
-  @Override
-  public double toSi(double value) {
-    return value * toSi;
+  public Stated stated() {
+    return stated;
   }
 }

@@ -19,13 +19,13 @@ public final class Items {
   public static final String OUTLET = "gutter-outlet";
   public static final String HANGER = "gutter-hanger";
   public static final String DOWNSPOUT = "downspout";
-  public static final String SHOE = "downspout-shoe";
+  public static final String ELBOW = "downspout-elbow";
   public static final String STRAP = "downspout-strap";
   public static final String SCREW = "screw";
 
   /** What leads the water away, of every family. */
   static final List<String> OF_DRAIN =
-      List.of(GUTTER, END_CAP, OUTLET, HANGER, DOWNSPOUT, SHOE, STRAP, SCREW);
+      List.of(GUTTER, END_CAP, OUTLET, HANGER, DOWNSPOUT, ELBOW, STRAP, SCREW);
 
   static final List<String> OF_PANS =
       List.of(PAN_SHEET, SIDE_RAIL, HEAD_RAIL, STRIP_SHEET, SEAM_TAPE);

@@ -8,12 +8,29 @@ public sealed interface KitNumber permits DrainValue, PanValue, DrapeValue, Shee
   /** Takes a number of a kit file that is given in millimetres to SI. */
   double MM = 0.001;
 
+  /**
+   * How a kit file states a number.
+   *
+   * @param key its name there
+   * @param toSi what one of the file's units is in SI
+   * @param meaning what it is, for people
+   */
+  record Stated(String key, double toSi, String meaning) {}
+
+  Stated stated();
+
   /** The name in a kit file. */
-  String key();
+  default String key() {
+    return stated().key;
+  }
 
   /** What it is, for people. */
-  String meaning();
+  default String meaning() {
+    return stated().meaning;
+  }
 
   /** The number of a kit file in SI: metres, or a plain ratio. */
-  double toSi(double value);
+  default double toSi(double value) {
+    return value * stated().toSi;
+  }
 }

@@ -45,28 +45,15 @@ public enum PanValue implements KitNumber {
       "collarClearanceMm", KitNumber.MM, "Gap between a pipe and the hole's edge, all round"),
   COLLAR_EDGE("collarEdgeMm", KitNumber.MM, "Least sheet left between the hole and the pan's edge");
 
-  private final String key;
-  private final double toSi;
-  private final String meaning;
+  @SuppressWarnings("ImmutableEnumChecker") // a record of texts and a number
+  private final Stated stated;
 
   PanValue(String key, double toSi, String meaning) {
-    this.key = key;
-    this.toSi = toSi;
-    this.meaning = meaning;
+    stated = new Stated(key, toSi, meaning);
   }
 
   @Override
-  public String key() {
-    return key;
-  }
-
-  @Override
-  public String meaning() {
-    return meaning;
-  }
-
-  @Override
-  public double toSi(double value) {
-    return value * toSi;
+  public Stated stated() {
+    return stated;
   }
 }

@@ -35,28 +35,15 @@ public enum SheetValue implements KitNumber {
   BATTEN_HANGER_WIDTH(
       "battenHangerWidthMm", KitNumber.MM, "Width of the strap of a hanger, likewise of its foot");
 
-  private final String key;
-  private final double toSi;
-  private final String meaning;
+  @SuppressWarnings("ImmutableEnumChecker") // a record of texts and a number
+  private final Stated stated;
 
   SheetValue(String key, double toSi, String meaning) {
-    this.key = key;
-    this.toSi = toSi;
-    this.meaning = meaning;
+    stated = new Stated(key, toSi, meaning);
   }
 
   @Override
-  public String key() {
-    return key;
-  }
-
-  @Override
-  public String meaning() {
-    return meaning;
-  }
-
-  @Override
-  public double toSi(double value) {
-    return value * toSi;
+  public Stated stated() {
+    return stated;
   }
 }

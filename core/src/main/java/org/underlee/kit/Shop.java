@@ -33,10 +33,6 @@ public record Shop(
     return oneByOne(unit, "the kit does not say how it is sold");
   }
 
-  public boolean mayBeRipped() {
-    return ripWidth > 0;
-  }
-
   public boolean keeps(double offcut) {
     return keepOffcut > 0 && offcut >= keepOffcut;
   }

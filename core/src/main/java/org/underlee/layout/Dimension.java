@@ -12,10 +12,8 @@ public enum Dimension {
   DEPTH_HIGH("depth below the joist tops at its high end", Kind.LENGTH),
   DEPTH_LOW("depth below the joist tops at its low end", Kind.LENGTH),
   FALL("fall", Kind.FALL),
-  SEAT_HIGH(
-      "bearing line at its high end, from the joist bottom at the field's high end", Kind.LENGTH),
-  SEAT_LOW(
-      "bearing line at its low end, from the joist bottom at the field's high end", Kind.LENGTH),
+  SEAT_HIGH("seat at its high end, from the joist bottom at the field's high end", Kind.LENGTH),
+  SEAT_LOW("seat at its low end, from the joist bottom at the field's high end", Kind.LENGTH),
   NOTCH_FROM("start of the notch, from the rail's high end", Kind.LENGTH),
   NOTCH_LENGTH("length of the notch", Kind.LENGTH),
   NOTCH_DEPTH("depth of the notch, from the leg's top", Kind.LENGTH),

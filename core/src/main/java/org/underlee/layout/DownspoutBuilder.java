@@ -15,7 +15,7 @@ import org.underlee.kit.Items;
 import org.underlee.kit.Kit;
 import org.underlee.kit.StockItem;
 
-/** Outlet, downspout and shoe below each low point of the gutter, and how the water passes on. */
+/** Outlet, downspout and elbow below each low point of the gutter, and how the water passes on. */
 final class DownspoutBuilder {
   private static final int SIDES = 24;
 
@@ -27,10 +27,10 @@ final class DownspoutBuilder {
   /** Play between a tube and the one it slips into. */
   static final double PLAY = 0.0005;
 
-  /** The shoe: its socket around the downspout's foot, and its leg at 45°. */
+  /** The elbow: its socket around the downspout's foot, and its leg at 45°. */
   static final double SOCKET = 0.06;
 
-  static final double SHOE_LEG = 0.1;
+  static final double ELBOW_LEG = 0.1;
 
   private final FieldPlan plan;
   private final PartNames names;
@@ -120,8 +120,8 @@ final class DownspoutBuilder {
       above = piece.id();
       at -= length;
     }
-    Part shoe = shoe(outlet, foot, ordinal);
-    parts.add(shoe);
+    Part elbow = elbow(outlet, foot, ordinal);
+    parts.add(elbow);
     StrapBuilder builder = new StrapBuilder(plan, names, line);
     outlet
         .post()
@@ -129,14 +129,14 @@ final class DownspoutBuilder {
         .ifPresent(parts::addAll);
     straps = (int) parts.stream().filter(p -> p.kind() == PartKind.STRAP).count();
     links.add(
-        new Link(above, shoe.id(), plan.frame().apply(new Vec3(outlet.u(), line.middle(), foot))));
+        new Link(above, elbow.id(), plan.frame().apply(new Vec3(outlet.u(), line.middle(), foot))));
   }
 
   /**
-   * Where the downspout ends: the shoe's leg below it ends at the kit's height above the ground.
+   * Where the downspout ends: the elbow's leg below it ends at the kit's height above the ground.
    */
   private double foot() {
-    return ground + plan.kit().get(DISCHARGE_HEIGHT) + reckoning.shoeHeight();
+    return ground + plan.kit().get(DISCHARGE_HEIGHT) + reckoning.elbowHeight();
   }
 
   private Part downspout(
@@ -158,12 +158,12 @@ final class DownspoutBuilder {
         PartKind.DOWNSPOUT,
         ++downspouts,
         shape,
-        "from the outlet to the shoe above the ground, which is taken at the foot of the posts");
+        "from the outlet to the elbow above the ground, which is taken at the foot of the posts");
   }
 
-  private Part shoe(GutterLine.Outlet outlet, double foot, int ordinal) {
+  private Part elbow(GutterLine.Outlet outlet, double foot, int ordinal) {
     Kit kit = plan.kit();
-    double t = kit.item(Items.SHOE).thickness();
+    double t = kit.item(Items.ELBOW).thickness();
     double inner = radius() + PLAY;
     double drop = (inner + t) * Math.sqrt(0.5) + PLAY;
     Vec3 start = new Vec3(outlet.u(), line.middle(), foot - drop);
@@ -171,12 +171,12 @@ final class DownspoutBuilder {
     List<Extrusion> bodies =
         List.of(
             tube(outlet.u(), line.middle(), foot, SOCKET, inner + t, t),
-            Extrusion.straight(leg, ring(inner + t, t), SHOE_LEG));
+            Extrusion.straight(leg, ring(inner + t, t), ELBOW_LEG));
     return names.inField(
         PartKind.ELBOW,
         ordinal,
-        PartNames.Shape.of(Items.SHOE, SOCKET + SHOE_LEG, 2 * (inner + t), bodies)
-            .derived(reckoning.shoe()),
+        PartNames.Shape.of(Items.ELBOW, SOCKET + ELBOW_LEG, 2 * (inner + t), bodies)
+            .derived(reckoning.elbow()),
         "turns the water away from the house; lead it on to where your local code allows");
   }
 

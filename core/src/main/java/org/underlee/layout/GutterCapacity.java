@@ -44,4 +44,9 @@ public interface GutterCapacity {
    * @param outlet its place
    */
   Use of(Kit kit, Interval stretch, double outlet, List<Share> shares);
+
+  /** Whether that is no more than all of it. */
+  default boolean carries(Kit kit, Interval stretch, double outlet, List<Share> shares) {
+    return of(kit, stretch, outlet, shares).share() <= 1;
+  }
 }

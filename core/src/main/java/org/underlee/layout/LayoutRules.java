@@ -40,7 +40,7 @@ public final class LayoutRules {
           "no-seat-height",
           Level.ERROR,
           Rule.OWN,
-          "No height of the pan's bearing line meets every limit in the bay, or not the field's"
+          "No seat height meets every limit in the bay, or not the field's"
               + " height; the bay is left open.");
 
   static final Rule PIPE_AT_EDGE =

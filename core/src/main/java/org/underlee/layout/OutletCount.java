@@ -19,45 +19,80 @@ record OutletCount(List<GutterLine.Outlet> outlets, String why) {
   /** Outlets nearer to each other than this are not tried. */
   private static final double NEAREST = 1.2;
 
-  /** A number of outlets, and the use of the hardest used one. */
-  private record Choice(List<GutterLine.Outlet> outlets, Use use) {}
+  /** The rain on the bays, and what gutters of the plan's kit carry of it. */
+  private record Rain(FieldPlan plan, List<Share> shares, GutterCapacity capacity) {
+    boolean isCarriedBy(List<GutterLine.Outlet> outlets) {
+      return outlets.stream()
+          .allMatch(o -> capacity.carries(plan.kit(), o.stretch(), o.u(), within(o.stretch())));
+    }
+
+    Use hardest(List<GutterLine.Outlet> outlets) {
+      return outlets.stream()
+          .map(o -> capacity.of(plan.kit(), o.stretch(), o.u(), within(o.stretch())))
+          .max(Comparator.comparingDouble(Use::share))
+          .orElseThrow();
+    }
+
+    private List<Share> within(Interval stretch) {
+      List<Share> own = new ArrayList<>();
+      for (Share share : shares) {
+        Interval met = share.across().meet(stretch);
+        if (!met.isEmpty() && met.length() > 0) {
+          own.add(new Share(met, share.area() * met.length() / share.across().length()));
+        }
+      }
+      return own;
+    }
+  }
 
   static OutletCount of(FieldPlan plan, double face, Interval across, GutterCapacity capacity) {
-    List<Share> shares = shares(plan, face, capacity);
-    List<Choice> tried = new ArrayList<>();
-    int parts = 1;
-    while (tried.isEmpty() || (!carries(last(tried)) && across.length() / parts >= NEAREST)) {
+    Rain rain = new Rain(plan, shares(plan, face, capacity), capacity);
+    List<List<GutterLine.Outlet>> tried = new ArrayList<>();
+    for (int parts = 1; tried.isEmpty() || across.length() / parts >= NEAREST; ) {
       List<GutterLine.Outlet> outlets =
           GutterStretches.of(plan, face, across, parts).stream()
               .map(s -> GutterLine.outlet(plan, face, s))
               .toList();
+      if (rain.isCarriedBy(outlets)) {
+        return new OutletCount(outlets, whyMany(tried, outlets, rain));
+      }
+      tried.add(outlets);
       parts = outlets.size() + 1;
-      tried.add(new Choice(outlets, hardest(plan, outlets, shares, capacity)));
     }
-    Choice best =
-        tried.stream()
-            .min(Comparator.comparingDouble(c -> Math.max(1, c.use.share())))
-            .orElseThrow();
-    return new OutletCount(best.outlets, why(tried, best));
+    return leastLacking(tried, rain);
   }
 
-  private static Choice last(List<Choice> tried) {
-    return tried.get(tried.size() - 1);
+  /** Empty where one stretch is enough, or where the gutter's length alone decides. */
+  private static String whyMany(
+      List<List<GutterLine.Outlet>> fewer, List<GutterLine.Outlet> outlets, Rain rain) {
+    if (fewer.isEmpty()) {
+      return "";
+    }
+    List<GutterLine.Outlet> before = fewer.get(fewer.size() - 1);
+    Use use = rain.hardest(before);
+    return String.format(
+        Locale.ROOT,
+        "; one of %d, as %d would carry %d %% of the rain, by %s",
+        outlets.size(),
+        before.size(),
+        percent(use),
+        use.by());
   }
 
-  private static boolean carries(Choice choice) {
-    return choice.use.share() <= 1;
-  }
-
-  private static Use hardest(
-      FieldPlan plan,
-      List<GutterLine.Outlet> outlets,
-      List<Share> shares,
-      GutterCapacity capacity) {
-    return outlets.stream()
-        .map(o -> capacity.of(plan.kit(), o.stretch(), o.u(), within(shares, o.stretch())))
-        .max(Comparator.comparingDouble(Use::share))
-        .orElseThrow();
+  private static OutletCount leastLacking(List<List<GutterLine.Outlet>> tried, Rain rain) {
+    List<Use> uses = tried.stream().map(rain::hardest).toList();
+    int best = 0;
+    for (int i = 1; i < uses.size(); i++) {
+      best = uses.get(i).share() < uses.get(best).share() ? i : best;
+    }
+    String why =
+        String.format(
+            Locale.ROOT,
+            "; one of %d, and no number of outlets carries the rain: %d %% of it, by %s",
+            tried.get(best).size(),
+            percent(uses.get(best)),
+            uses.get(best).by());
+    return new OutletCount(tried.get(best), why);
   }
 
   private static List<Share> shares(FieldPlan plan, double face, GutterCapacity capacity) {
@@ -74,42 +109,7 @@ record OutletCount(List<GutterLine.Outlet> outlets, String why) {
         .toList();
   }
 
-  private static List<Share> within(List<Share> shares, Interval stretch) {
-    List<Share> own = new ArrayList<>();
-    for (Share share : shares) {
-      Interval met = share.across().meet(stretch);
-      if (!met.isEmpty() && met.length() > 0) {
-        own.add(new Share(met, share.area() * met.length() / share.across().length()));
-      }
-    }
-    return own;
-  }
-
-  /** Empty where one stretch is enough, or where the gutter's length alone decides. */
-  private static String why(List<Choice> tried, Choice best) {
-    if (best.use.share() > 1) {
-      return String.format(
-          Locale.ROOT,
-          "; one of %d, and no number of outlets carries the rain: %d %% of it, by %s",
-          best.outlets.size(),
-          percent(best),
-          best.use.by());
-    }
-    int at = tried.indexOf(best);
-    if (at == 0) {
-      return "";
-    }
-    Choice fewer = tried.get(at - 1);
-    return String.format(
-        Locale.ROOT,
-        "; one of %d, as %d would carry %d %% of the rain, by %s",
-        best.outlets.size(),
-        fewer.outlets.size(),
-        percent(fewer),
-        fewer.use.by());
-  }
-
-  private static long percent(Choice choice) {
-    return (long) Math.floor(100 / choice.use.share());
+  private static long percent(Use use) {
+    return (long) Math.floor(100 / use.share());
   }
 }

@@ -20,8 +20,8 @@ import org.underlee.layout.SeatRanges.Notch;
 import org.underlee.units.Words;
 
 /**
- * The seat of pans is the bearing line on the rails' ledges: the joist's depth and the head rail
- * bound it from above, the rail leg's reach from below (design, section 5).
+ * The seat of pans is the seat on the rails' ledges: the joist's depth and the head rail bound it
+ * from above, the rail leg's reach from below (design, section 5).
  */
 record PanSeats(Kit kit) implements SeatRules {
 

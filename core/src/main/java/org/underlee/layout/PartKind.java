@@ -36,7 +36,12 @@ public enum PartKind {
     return this == PAN || this == COLLAR_PIECE || this == MEMBRANE || this == SHEET;
   }
 
-  /** The word used in files and on screens: {@code side-rail}. */
+  /** As people say it: {@code side rail}. */
+  public String spoken() {
+    return name().toLowerCase(Locale.ROOT).replace('_', ' ');
+  }
+
+  /** The word used in files: {@code side-rail}. */
   public String word() {
     return name().toLowerCase(Locale.ROOT).replace('_', '-');
   }

@@ -18,7 +18,7 @@ import org.underlee.layout.Derivation.Ruled;
 import org.underlee.units.Quantity.Kind;
 import org.underlee.units.Words;
 
-/** What the derivations of a bay's parts have in common: its run, its faces, its bearing line. */
+/** What the derivations of a bay's parts have in common: its run, its faces, its seat. */
 record RunReckoning(FieldPlan plan, BayRun run) {
 
   /** The clear run of the bay. */
@@ -77,7 +77,7 @@ record RunReckoning(FieldPlan plan, BayRun run) {
     return line.plies().get(0).element();
   }
 
-  /** The bearing line at both ends of a part whose ends lie at these stations. */
+  /** The seat at both ends of a part whose ends lie at these stations. */
   List<Derivation> seats(double from, double to) {
     return List.of(seat(from).gives(Dimension.SEAT_HIGH), seat(to).gives(Dimension.SEAT_LOW));
   }

@@ -19,7 +19,7 @@ record Screws(Kit kit, PartNames names) {
   /** Two screws through each of the field's parts of a kind. */
   Optional<Part> through(List<Part> parts, PartKind kind, String item, int ordinal) {
     int held = (int) parts.stream().filter(p -> p.kind() == kind).count();
-    String one = kind.word().replace('-', ' ');
+    String one = kind.spoken();
     Derivation count =
         new Reckoning(kit)
             .step(Op.IS, Words.of("screws in one %s", one), EACH, Kind.COUNT, Reckoning.OWN)

@@ -13,7 +13,7 @@ import org.underlee.layout.Derivation.Origin;
 import org.underlee.units.Quantity;
 import org.underlee.units.Words;
 
-/** Where the numbers of outlets, downspouts and shoes come from. */
+/** Where the numbers of outlets, downspouts and elbows come from. */
 record SpoutReckoning(FieldPlan plan) {
 
   List<Derivation> outlet() {
@@ -53,7 +53,7 @@ record SpoutReckoning(FieldPlan plan) {
                 DownspoutBuilder.OUTLET_TUBE - DownspoutBuilder.SLIP,
                 Reckoning.OWN)
             .minus(DISCHARGE_HEIGHT)
-            .minus("height of the shoe below it", shoeHeight(), Reckoning.OWN);
+            .minus("height of the elbow below it", elbowHeight(), Reckoning.OWN);
     if (count > 1) {
       length.over(
           Words.of("equal pieces, none longer than the stock's %s", Quantity.length(longest)),
@@ -69,25 +69,25 @@ record SpoutReckoning(FieldPlan plan) {
     return plan.bays().field().posts().isEmpty() ? "the storey's floor" : "the posts' feet";
   }
 
-  List<Derivation> shoe() {
+  List<Derivation> elbow() {
     Kit kit = plan.kit();
     Reckoning width = new Reckoning(kit).from(DOWNSPOUT_DIAMETER);
     for (int side = 0; side < 2; side++) {
       width
           .plus("play around the downspout", DownspoutBuilder.PLAY, Reckoning.OWN)
-          .plus("the shoe's own sheet", kit.item(Items.SHOE).thickness(), stock(Items.SHOE));
+          .plus("the elbow's own sheet", kit.item(Items.ELBOW).thickness(), stock(Items.ELBOW));
     }
     return List.of(
         new Reckoning(kit)
             .from(Words.of("socket around the downspout"), DownspoutBuilder.SOCKET, Reckoning.OWN)
-            .plus("leg at 45 degrees", DownspoutBuilder.SHOE_LEG, Reckoning.OWN)
+            .plus("leg at 45 degrees", DownspoutBuilder.ELBOW_LEG, Reckoning.OWN)
             .gives(Dimension.LENGTH),
         width.gives(Dimension.WIDTH));
   }
 
-  /** How far the shoe's leg reaches below the downspout's foot. */
-  double shoeHeight() {
-    return (DownspoutBuilder.SHOE_LEG + plan.kit().get(DOWNSPOUT_DIAMETER)) * Math.sqrt(0.5);
+  /** How far the elbow's leg reaches below the downspout's foot. */
+  double elbowHeight() {
+    return (DownspoutBuilder.ELBOW_LEG + plan.kit().get(DOWNSPOUT_DIAMETER)) * Math.sqrt(0.5);
   }
 
   private Origin stock(String item) {

@@ -12,15 +12,15 @@ import org.underlee.geom.Vec2;
  * A piece of formed trough on a slope: a floor with upturned edges, at its head an end dam, and at
  * its low end a drip bent down. Pans, collar pieces and ply strips are such pieces.
  *
- * <p>In the slope's frame x runs across, y down the fall, z up from the bearing line. Where pieces
- * lap, the uphill piece nests in the downhill one: for each piece further down it is a sheet
- * thickness higher and, at each side, a thickness narrower, and its edges end at the same height.
+ * <p>In the slope's frame x runs across, y down the fall, z up from the seat. Where pieces lap, the
+ * uphill piece nests in the downhill one: for each piece further down it is a sheet thickness
+ * higher and, at each side, a thickness narrower, and its edges end at the same height.
  *
  * @param left outer edge of the lowest piece, as x over y; likewise right
  * @param from y of the head; {@code to} y of the low end, lap included
  * @param rank how many pieces lie below this one along the fall
- * @param hem height of the upturned edges above the bearing line
- * @param drip depth of the drip below the bearing line, zero for none
+ * @param hem height of the upturned edges above the seat
+ * @param drip depth of the drip below the seat, zero for none
  * @param dripInset how much narrower the drip is at each side, to pass between rail ledges
  * @param dam whether the head is turned up between the edges: the end dam
  * @param holes in the floor

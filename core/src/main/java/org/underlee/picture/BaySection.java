@@ -225,7 +225,7 @@ public final class BaySection {
   }
 
   /**
-   * The bearing line at a station, from the joist bottom there.
+   * The seat at a station, from the joist bottom there.
    *
    * @param aside from the station to the text, which runs on that way
    */

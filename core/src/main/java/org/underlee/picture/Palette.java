@@ -8,8 +8,6 @@ public final class Palette {
   public static final Paint POST = Paint.solid(0xb58d5c);
   public static final Paint BLOCKING = Paint.solid(0xe2c9a2);
   public static final Paint DECKING = Paint.solid(0xc9b79c);
-  public static final Paint STEEL = Paint.solid(0x8d99a6);
-  public static final Paint CONCRETE = Paint.solid(0xc4c6c4);
 
   public static final Paint PAN = Paint.solid(0xb9d3e0);
   public static final Paint RAIL = Paint.solid(0x7fa0b4);

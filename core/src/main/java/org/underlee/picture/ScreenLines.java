@@ -1,28 +1,19 @@
 package org.underlee.picture;
 
-import java.util.Arrays;
-
 /** Lines of a given width in sample coordinates, tested against the surfaces' depth. */
-final class ScreenLines {
+final class ScreenLines extends ScreenShapes {
   private static final int FIELDS = 8;
 
   private final int width;
   private final int height;
   private final double thickness;
-  private int size;
-  private int top = Integer.MAX_VALUE;
-  private int bottom = -1;
-  private double[] fields = new double[0];
-  private int[] argb = new int[0];
-  private int[] ids = new int[0];
-  private int[] firstRow = new int[0];
-  private int[] lastRow = new int[0];
 
   /**
    * @param width of the picture in samples (likewise height)
    * @param thickness of every line, in samples
    */
   ScreenLines(int width, int height, double thickness) {
+    super(FIELDS);
     this.width = width;
     this.height = height;
     this.thickness = thickness;
@@ -42,50 +33,21 @@ final class ScreenLines {
         || Math.min(p[a], p[b]) > width + thickness) {
       return;
     }
-    grow();
-    int o = FIELDS * size;
+    int o = room();
     System.arraycopy(p, a, fields, o, 3);
     System.arraycopy(p, b, fields, o + 3, 3);
     fields[o + 6] = own;
     fields[o + 7] = other;
-    argb[size] = colour;
-    ids[size] = id;
-    firstRow[size] = from;
-    lastRow[size] = to;
-    top = Math.min(top, from);
-    bottom = Math.max(bottom, to);
-    size++;
+    keep(colour, id, from, to);
   }
 
   private static int row(double y) {
     return (int) Math.floor(y);
   }
 
-  private void grow() {
-    if (size == argb.length) {
-      int more = Math.max(64, 2 * size);
-      fields = Arrays.copyOf(fields, FIELDS * more);
-      argb = Arrays.copyOf(argb, more);
-      ids = Arrays.copyOf(ids, more);
-      firstRow = Arrays.copyOf(firstRow, more);
-      lastRow = Arrays.copyOf(lastRow, more);
-    }
-  }
-
-  void draw(Layer layer) {
-    int end = layer.firstRow() + layer.rows();
-    if (bottom < layer.firstRow() || top >= end) {
-      return;
-    }
-    for (int i = 0; i < size; i++) {
-      if (lastRow[i] >= layer.firstRow() && firstRow[i] < end) {
-        draw(layer, i);
-      }
-    }
-  }
-
-  private void draw(Layer layer, int i) {
-    int o = FIELDS * i;
+  @Override
+  void draw(Layer layer, int i, int from, int to) {
+    int o = at(i);
     if (Math.abs(fields[o + 4] - fields[o + 1]) >= Math.abs(fields[o + 3] - fields[o])) {
       steep(layer, i);
     } else {
@@ -122,7 +84,7 @@ final class ScreenLines {
   }
 
   private void stroke(Layer layer, int i, int x, int y, double depth) {
-    int o = FIELDS * i;
+    int o = at(i);
     layer.strokeSample(x, y, depth, fields[o + 6], fields[o + 7], argb[i], ids[i]);
   }
 
@@ -137,7 +99,7 @@ final class ScreenLines {
     private final double half;
 
     Walk(int line, int along) {
-      int a = FIELDS * line;
+      int a = at(line);
       int b = a + 3;
       boolean turned = fields[a + along] > fields[b + along];
       int first = turned ? b : a;

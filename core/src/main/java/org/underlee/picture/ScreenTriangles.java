@@ -1,31 +1,20 @@
 package org.underlee.picture;
 
-import java.util.Arrays;
-
 /**
  * Flat-coloured triangles in sample coordinates (x right, y down), each with a depth that is linear
  * on the screen: greater is nearer. Corners are sorted by y, so that an edge shared by two
  * triangles is walked from the same end in both: no cracks and no sample drawn twice.
  */
-final class ScreenTriangles {
+final class ScreenTriangles extends ScreenShapes {
+  /** x, y of three corners, then the depth plane. */
   private static final int FIELDS = 9;
 
   private final int width;
   private final int height;
-  private int size;
-  private int top = Integer.MAX_VALUE;
-  private int bottom = -1;
-
-  /** x, y of three corners, then the depth plane. */
-  private double[] fields = new double[0];
-
-  private int[] argb = new int[0];
-  private int[] ids = new int[0];
-  private int[] firstRow = new int[0];
-  private int[] lastRow = new int[0];
 
   /** Holds triangles that meet a picture of the given size in samples. */
   ScreenTriangles(int width, int height) {
+    super(FIELDS);
     this.width = width;
     this.height = height;
   }
@@ -65,8 +54,7 @@ final class ScreenTriangles {
     }
     int from = Math.max(0, firstCentre(p[low + 1]));
     int to = Math.min(height, firstCentre(p[high + 1])) - 1;
-    grow();
-    int o = size * FIELDS;
+    int o = room();
     put(p, low, o);
     put(p, mid, o + 2);
     put(p, high, o + 4);
@@ -81,47 +69,14 @@ final class ScreenTriangles {
     fields[at + 1] = p[corner + 1];
   }
 
-  private void keep(int colour, int id, int from, int to) {
-    argb[size] = colour;
-    ids[size] = id;
-    firstRow[size] = from;
-    lastRow[size] = to;
-    top = Math.min(top, from);
-    bottom = Math.max(bottom, to);
-    size++;
-  }
-
   /** The number of the first row or column whose centre is at or after {@code at}. */
   static int firstCentre(double at) {
     return (int) Math.ceil(at - 0.5);
   }
 
-  private void grow() {
-    if (size == argb.length) {
-      int more = Math.max(64, 2 * size);
-      fields = Arrays.copyOf(fields, FIELDS * more);
-      argb = Arrays.copyOf(argb, more);
-      ids = Arrays.copyOf(ids, more);
-      firstRow = Arrays.copyOf(firstRow, more);
-      lastRow = Arrays.copyOf(lastRow, more);
-    }
-  }
-
-  /** Draws, in the order of adding, what meets the layer's rows. */
-  void draw(Layer layer) {
-    int end = layer.firstRow() + layer.rows();
-    if (bottom < layer.firstRow() || top >= end) {
-      return;
-    }
-    for (int i = 0; i < size; i++) {
-      if (lastRow[i] >= layer.firstRow() && firstRow[i] < end) {
-        draw(layer, i, Math.max(firstRow[i], layer.firstRow()), Math.min(lastRow[i], end - 1));
-      }
-    }
-  }
-
-  private void draw(Layer layer, int i, int from, int to) {
-    int o = i * FIELDS;
+  @Override
+  void draw(Layer layer, int i, int from, int to) {
+    int o = at(i);
     double x0 = fields[o];
     double y0 = fields[o + 1];
     double x1 = fields[o + 2];

@@ -67,12 +67,7 @@ public final class DesignText {
     out.append("  ")
         .append(
             kinds.entrySet().stream()
-                .map(
-                    e ->
-                        e.getValue()
-                            + " "
-                            + e.getKey().word().replace('-', ' ')
-                            + (e.getValue() == 1 ? "" : "s"))
+                .map(e -> e.getValue() + " " + e.getKey().spoken() + (e.getValue() == 1 ? "" : "s"))
                 .collect(Collectors.joining(", ")))
         .append('\n');
   }
@@ -150,7 +145,7 @@ public final class DesignText {
             "  %3d x %-32s %-13s %s",
             cut.count(),
             Lengths.format(cut.length(), units) + flat,
-            cut.kind().word().replace('-', ' '),
+            cut.kind().spoken(),
             places(cut.bays()))
         + "\n";
   }

@@ -25,7 +25,7 @@ public final class ExplainText {
 
   public static String write(Part part, UnitSystem units) {
     StringBuilder out = new StringBuilder();
-    out.append(part.label()).append("  ").append(part.kind().word().replace('-', ' '));
+    out.append(part.label()).append("  ").append(part.kind().spoken());
     out.append("  ").append(part.id()).append('\n');
     out.append("  ").append(part.why().reason().in(units)).append('\n');
     part.cuts().forEach(c -> out.append("  ").append(c.words().in(units)).append('\n'));
@@ -39,11 +39,7 @@ public final class ExplainText {
         .map(
             p ->
                 String.format(
-                    Locale.ROOT,
-                    "%-14s %-14s %s\n",
-                    p.label(),
-                    p.kind().word().replace('-', ' '),
-                    p.id()))
+                    Locale.ROOT, "%-14s %-14s %s\n", p.label(), p.kind().spoken(), p.id()))
         .collect(Collectors.joining());
   }
 

@@ -38,6 +38,6 @@ final class NotchText {
   private static String cuts(Part part, UnitSystem units) {
     return part.cuts().stream()
         .map(c -> c.words().in(units))
-        .collect(Collectors.joining("; ", part.kind().word().replace('-', ' ') + ": ", ""));
+        .collect(Collectors.joining("; ", part.kind().spoken() + ": ", ""));
   }
 }

@@ -109,23 +109,11 @@ public record Coordination(
     double reach = clearances.reach();
     for (BuildingElement e : model.near(List.of(Box.around(places)), reach).elements()) {
       if (!known.contains(e.globalId()) && !e.shape().isEmpty()) {
-        BuildingElement named = ours ? withoutFile(e) : e;
+        BuildingElement named = ours ? e.inHost() : e;
         things.add(Theirs.of(named, clearances, zones(model, e, clearances)));
       }
     }
     return things;
-  }
-
-  private static BuildingElement withoutFile(BuildingElement e) {
-    return new BuildingElement(
-        e.instance(),
-        e.globalId(),
-        e.ifcClass(),
-        e.name(),
-        e.typeName(),
-        e.predefinedType(),
-        e.storey(),
-        e.shape());
   }
 
   private static List<Zone> zones(Federated model, BuildingElement e, Clearances clearances) {

@@ -122,18 +122,7 @@ record Federated(IfcModel model, String file, Transform toDeck, List<Finding> fi
   }
 
   private BuildingElement placed(BuildingElement e) {
-    return toDeck.equals(Transform.IDENTITY)
-        ? e
-        : new BuildingElement(
-            e.file(),
-            e.instance(),
-            e.globalId(),
-            e.ifcClass(),
-            e.name(),
-            e.typeName(),
-            e.predefinedType(),
-            e.storey(),
-            e.shape().transformed(toDeck));
+    return toDeck.equals(Transform.IDENTITY) ? e : e.shaped(e.shape().transformed(toDeck));
   }
 
   private static Finding moved(String file, String by, Transform move) {
@@ -143,7 +132,7 @@ record Federated(IfcModel model, String file, Transform toDeck, List<Finding> fi
         Place.NOWHERE.inFile(file),
         String.format(
             Locale.ROOT,
-            "This model was placed by %s: moved by %.3f, %.3f, %.3f m and turned by %.3f°.",
+            "This model was placed by %s: moved by %.3f, %.3f, %.3f m and turned by %.3f degrees.",
             by,
             move.origin().x(),
             move.origin().y(),

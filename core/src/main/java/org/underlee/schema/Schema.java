@@ -8,7 +8,6 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -194,11 +193,6 @@ public final class Schema {
   /** Names of the explicit attributes of an entity as the file spells them, in their order. */
   public List<String> attributeNames(String entity) {
     return attributes(entity).stream().map(a -> spelled(a.name())).toList();
-  }
-
-  /** Whether Part 21 has {@code *} for an attribute. */
-  public boolean isDerived(String entity, String attribute) {
-    return derived(entity, attribute.toUpperCase(Locale.ROOT)).isPresent();
   }
 
   /** The defined type or entity of an attribute, in upper case, where it is one. */

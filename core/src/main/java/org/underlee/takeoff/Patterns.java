@@ -2,6 +2,7 @@ package org.underlee.takeoff;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -18,7 +19,11 @@ final class Patterns {
 
   private final CuttingOrder order;
   private final long[] needs;
+
+  /** Of each block, its sizes, each once, and how many pieces of each it has. */
   private final int[][] sizes;
+
+  private final int[][] copies;
 
   /** The state of one search: the blocks that are tried, best first, and what each is worth. */
   private int[] tried = {};
@@ -41,8 +46,16 @@ final class Patterns {
     this.needs = order.blocks().stream().mapToLong(CuttingOrder.Block::need).toArray();
     this.sizes =
         order.blocks().stream()
-            .map(b -> b.sizes().stream().mapToInt(Integer::intValue).toArray())
+            .map(b -> b.sizes().stream().mapToInt(Integer::intValue).distinct().toArray())
             .toArray(int[][]::new);
+    this.copies =
+        IntStream.range(0, sizes.length)
+            .mapToObj(b -> copies(order.blocks().get(b).sizes(), sizes[b]))
+            .toArray(int[][]::new);
+  }
+
+  private static int[] copies(List<Integer> all, int[] sizes) {
+    return Arrays.stream(sizes).map(s -> Collections.frequency(all, s)).toArray();
   }
 
   /**
@@ -55,21 +68,22 @@ final class Patterns {
    */
   Optional<Pattern> best(
       double[] worth, int[] wanted, int offer, double moreThan, Set<Pattern> not) {
-    List<Pattern> best = new ArrayList<>();
+    List<int[]> better = new ArrayList<>();
     double supply = supplyWorth(worth, offer);
     atLeast = moreThan - supply + SAME;
     stepsLeft = Long.MAX_VALUE;
     visitor =
         found -> {
-          Pattern pattern = pattern(offer);
-          if (not.isEmpty() || !not.contains(pattern)) {
+          if (not.isEmpty() || !not.contains(pattern(offer, count))) {
             atLeast = found + SAME;
-            best.add(pattern);
+            better.add(count.clone());
           }
           return false;
         };
     search(worth, wanted, offer, block -> worthOf(worth, block) > SAME);
-    return best.isEmpty() ? Optional.empty() : Optional.of(best.get(best.size() - 1));
+    return better.isEmpty()
+        ? Optional.empty()
+        : Optional.of(pattern(offer, better.get(better.size() - 1)));
   }
 
   /**
@@ -84,7 +98,7 @@ final class Patterns {
     visitor =
         found -> {
           if (isFull(offer)) {
-            all.add(pattern(offer));
+            all.add(pattern(offer, count));
           }
           return all.size() > most;
         };
@@ -98,7 +112,11 @@ final class Patterns {
   }
 
   private double worthOf(double[] worth, int block) {
-    return Arrays.stream(sizes[block]).mapToDouble(s -> worth[s]).sum();
+    double sum = 0;
+    for (int i = 0; i < sizes[block].length; i++) {
+      sum += copies[block][i] * worth[sizes[block][i]];
+    }
+    return sum;
   }
 
   private boolean search(
@@ -120,14 +138,9 @@ final class Patterns {
 
   /** How many of a block can be cut before something is cut that is not wanted. */
   private int most(int block, int[] wanted) {
-    int[] own = sizes[block];
-    if (own.length == 1) {
-      return wanted[own[0]];
-    }
     int most = Integer.MAX_VALUE;
-    for (int size : own) {
-      int each = (int) Arrays.stream(own).filter(s -> s == size).count();
-      most = Math.min(most, wanted[size] / each);
+    for (int i = 0; i < sizes[block].length; i++) {
+      most = Math.min(most, wanted[sizes[block][i]] / copies[block][i]);
     }
     return most;
   }
@@ -157,8 +170,8 @@ final class Patterns {
   }
 
   private void take(int block, int times) {
-    for (int size : sizes[block]) {
-      left[size] -= times;
+    for (int i = 0; i < sizes[block].length; i++) {
+      left[sizes[block][i]] -= times * copies[block][i];
     }
   }
 
@@ -175,10 +188,10 @@ final class Patterns {
     return true;
   }
 
-  private Pattern pattern(int offer) {
+  private Pattern pattern(int offer, int[] counts) {
     int[] blocks =
         Arrays.stream(tried)
-            .flatMap(b -> IntStream.generate(() -> b).limit(count[b]))
+            .flatMap(b -> IntStream.generate(() -> b).limit(counts[b]))
             .sorted()
             .toArray();
     return order.pattern(offer, blocks);

@@ -55,8 +55,8 @@ final class HostReader {
     if (context.isEmpty()) {
       throw new InputException(
           Place.NOWHERE.inFile(file.name()),
-          "the model has no context for shapes in 3D, so nothing can be added to it",
-          "Export the model again with its 3D shapes.");
+          "the model has no context for shapes in 3-D, so nothing can be added to it",
+          "Export the model again with its 3-D shapes.");
     }
     return file.instance(context.getAsLong());
   }

@@ -127,16 +127,19 @@ class AlignmentSolidsTest {
     assertClosed(mesh);
   }
 
+  /** 10 m along x, then 20 m along y. */
+  private String squareCorner() {
+    return text.add(
+        "IFCPOLYLINE(("
+            + String.join(
+                ",", text.point("0.,0.,0."), text.point("10.,0.,0."), text.point("10.,20.,0."))
+            + "))");
+  }
+
   /** Round a square corner to the left: the sections meet in a mitre, section × length is kept. */
   @Test
   void aPolylineIsMitredInItsCorners() {
-    String line =
-        text.add(
-            "IFCPOLYLINE(("
-                + String.join(
-                    ",", text.point("0.,0.,0."), text.point("10.,0.,0."), text.point("10.,20.,0."))
-                + "))");
-    Mesh mesh = solid(line, "2.", "25.", "$");
+    Mesh mesh = solid(squareCorner(), "2.", "25.", "$");
     assertClosed(mesh);
     assertThat(mesh.volume()).isCloseTo(2 * 23, within(1e-9));
     assertBox(mesh, 2, -1, -0.5, 11, 15, 0.5);
@@ -147,13 +150,7 @@ class AlignmentSolidsTest {
    */
   @Test
   void anOffsetFromAPolylineIsShorterInside() {
-    String line =
-        text.add(
-            "IFCPOLYLINE(("
-                + String.join(
-                    ",", text.point("0.,0.,0."), text.point("10.,0.,0."), text.point("10.,20.,0."))
-                + "))");
-    Mesh mesh = solid(line, "2.", "25.", "1.");
+    Mesh mesh = solid(squareCorner(), "2.", "25.", "1.");
     assertThat(mesh.volume()).isCloseTo(2 * (7 + 14), within(1e-9));
     assertBox(mesh, 2, 0, -0.5, 10, 15, 0.5);
   }

@@ -61,7 +61,7 @@ final class DemoDeck {
       add(
           "footing " + i,
           block(x - 0.2, beam - 0.2, -0.3, x + 0.2, beam + 0.2, 0),
-          Palette.CONCRETE);
+          Paint.solid(0xc4c6c4));
     }
   }
 

@@ -171,7 +171,8 @@ final class OneBay {
         field.binding().in(UNITS),
         design.layout().kit().id());
     parts()
-        .forEach(p -> item("%s, a %s: %s", p.label(), p.kind().word(), p.why().reason().in(UNITS)));
+        .forEach(
+            p -> item("%s, a %s: %s", p.label(), p.kind().spoken(), p.why().reason().in(UNITS)));
     say(
         "\nEvery number of every part can be asked where it comes from, as `--explain` does. The first pan:\n");
     item("%s", pan().why().inShort(UNITS).replace("; ", "\n- "));
@@ -217,7 +218,7 @@ final class OneBay {
             c ->
                 item(
                     "%d × %s, %s long, of `%s`",
-                    c.count(), c.kind().word(), length(c.length()), c.item()));
+                    c.count(), c.kind().spoken(), length(c.length()), c.item()));
   }
 
   private void written() {

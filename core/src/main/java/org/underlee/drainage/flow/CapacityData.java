@@ -22,10 +22,10 @@ public final class CapacityData {
   /** Uses that a table can have. */
   public static final String SEMICIRCULAR = "semicircular gutter";
 
-  public static final String ROUND_LEADER = "round leader";
-  public static final String RECTANGULAR_LEADER = "rectangular leader";
+  public static final String ROUND_DOWNSPOUT = "round downspout";
+  public static final String RECTANGULAR_DOWNSPOUT = "rectangular downspout";
   private static final Set<String> USES =
-      Set.of(SEMICIRCULAR, ROUND_LEADER, RECTANGULAR_LEADER, "sloped pipe");
+      Set.of(SEMICIRCULAR, ROUND_DOWNSPOUT, RECTANGULAR_DOWNSPOUT, "sloped pipe");
 
   /** A formula that the program knows. */
   public record Method(

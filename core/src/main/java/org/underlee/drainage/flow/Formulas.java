@@ -10,8 +10,8 @@ import org.underlee.units.Lengths;
  * Table 13.6.1, Beij's with the trade's half-round table, EN's with both within 5 percent.
  */
 public final class Formulas {
-  /** Filling of a leader when its capacity was measured. */
-  public static final double LEADER_FILLING = 7.0 / 24;
+  /** Filling of a downspout when its capacity was measured. */
+  public static final double DOWNSPOUT_FILLING = 7.0 / 24;
 
   /** The most that EN 12056-3 takes. */
   public static final double EN_FILLING = 0.33;
@@ -31,7 +31,7 @@ public final class Formulas {
   private static final double[] AT_100 = {1.03, 1.08, 1.13, 1.18};
   private static final double[] AT_200 = {1.10, 1.25, 1.40, 1.55};
 
-  /** One inch squared of leader for 1200 square feet at 1 in per hour. */
+  /** One inch squared of downspout for 1200 square feet at 1 in per hour. */
   private static final double AREA_RULE = 1200 / 96.25 * Flows.GPM / (Lengths.INCH * Lengths.INCH);
 
   private Formulas() {}
@@ -105,7 +105,7 @@ public final class Formulas {
     return area * Math.cbrt(radius * radius) * Math.sqrt(fall) / roughness;
   }
 
-  /** Wyly and Eaton: a leader of a diameter, so full. */
+  /** Wyly and Eaton: a downspout of a diameter, so full. */
   public static double wylyEaton(double diameter, double filling) {
     return 27.8
         * Math.pow(filling, 5.0 / 3)

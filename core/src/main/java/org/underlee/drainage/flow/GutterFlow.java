@@ -3,7 +3,6 @@ package org.underlee.drainage.flow;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
-import java.util.stream.DoubleStream;
 
 /**
  * Works out the steady flow in a gutter with one outlet or more. Each outlet is reached from one or
@@ -172,33 +171,44 @@ public final class GutterFlow {
     }
     double sign = Math.signum(way);
     double[] s = places(still, sign, length);
-    double[] at = Arrays.stream(s).map(v -> still + sign * v).toArray();
-    at[at.length - 1] = end;
+    double[] at = new double[s.length];
+    double[] flow = new double[s.length];
     double start = inflow.upTo(still);
-    double[] flow = Arrays.stream(at).map(x -> sign * (inflow.upTo(x) - start)).toArray();
+    for (int k = 0; k < s.length; k++) {
+      at[k] = k < s.length - 1 ? still + sign * s[k] : end;
+      flow[k] = sign * (inflow.upTo(at[k]) - start);
+    }
     double[] depth = Branch.depths(momentum, sign * run.fall(), s, flow, head);
-    return new Arm(at, Arrays.stream(flow).map(q -> sign * q).toArray(), depth);
+    for (int k = 0; k < s.length; k++) {
+      flow[k] *= sign;
+    }
+    return new Arm(at, flow, depth);
   }
 
   /** Corners of the inflow, and places between that crowd toward the outlet. */
   private double[] places(double still, double sign, double length) {
-    DoubleStream.Builder all = DoubleStream.builder();
+    double[] corners = inflow.corners();
+    double[] all = new double[places + 1 + corners.length];
+    int count = 0;
     for (int k = 0; k <= places; k++) {
       double left = 1 - (double) k / places;
-      all.add(length * (1 - left * left));
+      all[count++] = length * (1 - left * left);
     }
-    for (double corner : inflow.corners()) {
-      all.add(sign * (corner - still));
-    }
-    double[] sorted = all.build().filter(v -> v >= 0 && v <= length).sorted().toArray();
-    List<Double> apart = new ArrayList<>();
-    for (double v : sorted) {
-      if (apart.isEmpty() || v - apart.get(apart.size() - 1) > 1e-7 * length) {
-        apart.add(v);
+    for (double corner : corners) {
+      double way = sign * (corner - still);
+      if (way >= 0 && way <= length) {
+        all[count++] = way;
       }
     }
-    apart.set(apart.size() - 1, length);
-    return apart.stream().mapToDouble(Double::doubleValue).toArray();
+    Arrays.sort(all, 0, count);
+    int kept = 0;
+    for (int k = 0; k < count; k++) {
+      if (kept == 0 || all[k] - all[kept - 1] > 1e-7 * length) {
+        all[kept++] = all[k];
+      }
+    }
+    all[kept - 1] = length;
+    return Arrays.copyOf(all, kept);
   }
 
   private FlowProfile profile(double[] parting) {

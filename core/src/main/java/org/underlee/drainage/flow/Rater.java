@@ -40,20 +40,45 @@ public final class Rater {
           "a gutter with an inflow of " + run.inflow() + " m3/s has nothing to rate");
     }
     FlowProfile profile = GutterFlow.solve(run);
-    List<Rating> ratings = new ArrayList<>();
-    double carried = profile.greatestFlow();
-    gutter(run, carried).forEach(c -> ratings.add(new Rating(Rating.Part.GUTTER, c, carried)));
-    double taken = profile.greatestOutflow();
-    outlets(run, profile).forEach(ratings::add);
-    leader(downspout).forEach(c -> ratings.add(new Rating(Rating.Part.DOWNSPOUT, c, taken)));
-    return new FlowResult(profile, run.section().depth() - profile.deepest().depth(), ratings);
+    double depth = profile.deepest().depth();
+    return new FlowResult(
+        profile,
+        run.section().depth() - depth,
+        ratings(run, profile, downspout, largest(run, depth)));
   }
 
-  private List<Capacity> gutter(GutterRun run, double carried) {
+  /**
+   * Whether all accepted methods pass a gutter with something flowing in, as {@link #rate} says,
+   * which also works out how much more it could carry.
+   */
+  public boolean carries(GutterRun run, Opening downspout) {
+    FlowProfile profile = GutterFlow.solve(run);
+    double times = profile.deepest().depth() <= most(run) ? 1 : 0;
+    return ratings(run, profile, downspout, times).stream()
+        .filter(r -> r.capacity().accepted())
+        .allMatch(Rating::passes);
+  }
+
+  private List<Rating> ratings(
+      GutterRun run, FlowProfile profile, Opening downspout, double times) {
+    List<Rating> ratings = new ArrayList<>();
+    double carried = profile.greatestFlow();
+    gutter(run, times * carried)
+        .forEach(c -> ratings.add(new Rating(Rating.Part.GUTTER, c, carried)));
+    double taken = profile.greatestOutflow();
+    outlets(run, profile).forEach(ratings::add);
+    downspout(downspout).forEach(c -> ratings.add(new Rating(Rating.Part.DOWNSPOUT, c, taken)));
+    return ratings;
+  }
+
+  /**
+   * @param solved what it carries by the flow solution
+   */
+  private List<Capacity> gutter(GutterRun run, double solved) {
     GutterSection section = run.section();
     double fall = Math.abs(run.fall());
     List<Capacity> all = new ArrayList<>();
-    all.add(data.method("flow-solution").of(largest(run) * carried));
+    all.add(data.method("flow-solution").of(solved));
     Formulas.enDesign(section, fall, run.length())
         .ifPresent(q -> all.add(data.method("en-12056-3-gutter").of(q)));
     all.add(data.method("beij-1934").of(Formulas.beij(section, run.length())));
@@ -75,34 +100,56 @@ public final class Rater {
         : Optional.of(Math.sqrt(8 * section.fullArea() / Math.PI));
   }
 
-  /** How many times this rain the gutter holds with its freeboard. */
-  private double largest(GutterRun run) {
-    double most = run.section().depth() - freeboard;
+  private double most(GutterRun run) {
+    return run.section().depth() - freeboard;
+  }
+
+  /**
+   * How many times this rain the gutter holds with its freeboard: false position (Illinois), from
+   * below.
+   *
+   * @param depth of the deepest water in this rain
+   */
+  private double largest(GutterRun run, double depth) {
+    double most = most(run);
     if (most <= 0) {
       return 0;
     }
     double low = 0;
+    double atLow = -most;
     double high = 1;
-    while (GutterFlow.solve(run.scaled(high)).deepest().depth() <= most) {
+    double atHigh = depth - most;
+    while (atHigh <= 0) {
       low = high;
+      atLow = atHigh;
       high *= 2;
+      atHigh = deepest(run, high) - most;
     }
-    while (high - low > CLOSE * high) {
-      double middle = (low + high) / 2;
-      if (GutterFlow.solve(run.scaled(middle)).deepest().depth() <= most) {
-        low = middle;
+    int side = 0;
+    while (high - low > CLOSE * high && high >= CLOSE && atLow < -CLOSE * most) {
+      double times = (low * atHigh - high * atLow) / (atHigh - atLow);
+      double over = deepest(run, times) - most;
+      if (over > 0) {
+        high = times;
+        atHigh = over;
+        atLow = side > 0 ? atLow / 2 : atLow;
+        side = 1;
       } else {
-        high = middle;
-      }
-      if (high < CLOSE) {
-        return 0;
+        low = times;
+        atLow = over;
+        atHigh = side < 0 ? atHigh / 2 : atHigh;
+        side = -1;
       }
     }
-    return low;
+    return high < CLOSE ? 0 : low;
+  }
+
+  private static double deepest(GutterRun run, double times) {
+    return GutterFlow.solve(run.scaled(times)).deepest().depth();
   }
 
   private List<Rating> outlets(GutterRun run, FlowProfile profile) {
-    double head = Math.max(0, run.section().depth() - freeboard);
+    double head = Math.max(0, most(run));
     return profile.outflows().stream()
         .filter(o -> o.outlet().opening().isPresent())
         .max(Comparator.comparingDouble(o -> o.total() / o.outlet().share()))
@@ -123,18 +170,20 @@ public final class Rater {
         .toList();
   }
 
-  /** What every method says of a leader; formulas take a rectangle as the pipe that rubs alike. */
-  public List<Capacity> leader(Opening downspout) {
+  /**
+   * What every method says of a downspout; formulas take a rectangle as the pipe that rubs alike.
+   */
+  public List<Capacity> downspout(Opening downspout) {
     double diameter = downspout.hydraulicDiameter();
     List<Capacity> all = new ArrayList<>();
-    all.add(data.method("wyly-eaton").of(Formulas.wylyEaton(diameter, Formulas.LEADER_FILLING)));
+    all.add(data.method("wyly-eaton").of(Formulas.wylyEaton(diameter, Formulas.DOWNSPOUT_FILLING)));
     all.add(
         data.method("en-12056-3-downpipe").of(Formulas.enDownpipe(diameter, Formulas.EN_FILLING)));
     all.add(data.method("area-rule").of(Formulas.areaRule(downspout.area())));
     boolean round = downspout instanceof Opening.Round;
     all.addAll(
         data.tabled(
-            round ? CapacityData.ROUND_LEADER : CapacityData.RECTANGULAR_LEADER,
+            round ? CapacityData.ROUND_DOWNSPOUT : CapacityData.RECTANGULAR_DOWNSPOUT,
             downspout.equalDiameter(),
             0));
     return all;

@@ -38,7 +38,8 @@ public record Trough(double bottom, double top, double depth) implements GutterS
   @Override
   public double wettedPerimeter(double y) {
     double inside = Math.min(y, depth);
-    return bottom + 2 * inside * Math.hypot(1, lean()) + 2 * (y - inside);
+    double lean = lean();
+    return bottom + 2 * inside * Math.sqrt(1 + lean * lean) + 2 * (y - inside);
   }
 
   @Override

@@ -15,7 +15,7 @@ import org.underlee.report.packet.SeatMarks.Point;
 import org.underlee.report.packet.SeatMarks.Row;
 import org.underlee.units.Lengths;
 
-/** Where to mark the bearing line of each rail on its joist, and how to check it with a string. */
+/** Where to mark the seat of each rail on its joist, and how to check it with a string. */
 record MarkSheet(Job job) {
   /** What a taut string tells by eye. */
   private static final double STRING_METRIC = 0.002;

@@ -15,7 +15,7 @@ import org.underlee.report.packet.SeatMarks.Mark;
 import org.underlee.report.packet.SeatMarks.Point;
 import org.underlee.report.packet.SeatMarks.Row;
 
-/** Marks of the bearing lines of side rails: the upper face of their ledges. */
+/** Marks of the seats of side rails: the upper face of their ledges. */
 record RailMarks(Job.Place place) {
 
   List<Row> rows() {
@@ -66,7 +66,7 @@ record RailMarks(Job.Place place) {
     return marks;
   }
 
-  /** The two ends of a rail's bearing line, the upper one first, in the field's frame. */
+  /** The two ends of a rail's seat, the upper one first, in the field's frame. */
   private List<Vec3> along(Part rail) {
     Extrusion leg = rail.bodies().get(0);
     List<Vec2> ring = leg.section().outer();

@@ -11,8 +11,8 @@ import org.underlee.layout.Part;
 /**
  * Where what is hung is marked on the joists. Heights are taken from the parts as they lie in the
  * model, against the underside of the joist at the same station, so that crown, bow and fall are
- * all in them. What is marked depends on the family: a rail's bearing line, the line where a trough
- * leaves the joist's face, the upper face of each batten.
+ * all in them. What is marked depends on the family: a rail's seat, the line where a trough leaves
+ * the joist's face, the upper face of each batten.
  */
 final class SeatMarks {
   private SeatMarks() {}

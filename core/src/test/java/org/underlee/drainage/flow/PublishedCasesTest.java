@@ -54,7 +54,7 @@ class PublishedCasesTest {
   @ParameterizedTest
   @CsvSource({"2,23", "3,67", "4,144", "5,261", "6,424", "8,913", "10,1655", "12,2692", "15,4880"})
   void wylyAndEatonFromMemoryGivesEveryLeaderOfNspc2006(double inches, double expected) {
-    double formula = Formulas.wylyEaton(inches * IN, Formulas.LEADER_FILLING) / Flows.GPM;
+    double formula = Formulas.wylyEaton(inches * IN, Formulas.DOWNSPOUT_FILLING) / Flows.GPM;
     assertThat(formula).isCloseTo(expected, within(0.5));
     assertThat(tabled("nspc-2006-leader", inches, 0) / Flows.GPM).isCloseTo(expected, within(1e-9));
   }
@@ -62,7 +62,8 @@ class PublishedCasesTest {
   /** National Standard Plumbing Code Illustrated 2006, Table 13.6.1, 3 in at 4 in/h. */
   @Test
   void aLeaderOfThreeInchesServesTheAreaOfNspc2006() {
-    double area = Formulas.wylyEaton(3 * IN, Formulas.LEADER_FILLING) / RainRates.INCH_PER_HOUR / 4;
+    double area =
+        Formulas.wylyEaton(3 * IN, Formulas.DOWNSPOUT_FILLING) / RainRates.INCH_PER_HOUR / 4;
     assertThat(tabled("nspc-2006-leader", 3, 0) / RainRates.INCH_PER_HOUR / 4 / FT2)
         .isCloseTo(1607, within(6.0));
     assertThat(area / FT2).isCloseTo(1607, within(1.5));

@@ -69,7 +69,7 @@ class RainAndCapacityDataTest {
   @Test
   void aUsersOwnTableTakesPart() {
     CapacityData all = DATA.with(own(3, 90, 4, 190));
-    assertThat(all.tabled(CapacityData.ROUND_LEADER, 0.0762, 0))
+    assertThat(all.tabled(CapacityData.ROUND_DOWNSPOUT, 0.0762, 0))
         .anyMatch(c -> c.id().equals("mine") && c.mark() == Mark.GIVEN);
   }
 
@@ -111,7 +111,7 @@ class RainAndCapacityDataTest {
     String row = "{\"sizeInches\": %s, \"fallInchesPerFoot\": 0, \"capacity\": %s}";
     String text =
         "{\"schema\": \"underlee/capacities/1\", \"id\": \"own\", \"methods\": [],"
-            + " \"notShipped\": [], \"tables\": [{\"id\": \"mine\", \"use\": \"round leader\","
+            + " \"notShipped\": [], \"tables\": [{\"id\": \"mine\", \"use\": \"round downspout\","
             + " \"code\": \"own\", \"edition\": \"1\", \"table\": \"t\", \"unit\": \"gpm\","
             + " \"mark\": \"given\", \"source\": \"me\", \"accepted\": true, \"rows\": ["
             + row.formatted(d1, q1)

@@ -101,8 +101,8 @@ class PacketPdfTest {
   }
 
   /**
-   * The bearing line worked out from the JSON: seat at the field's high end less fall times run.
-   * The sample's joists are straight and level, so their bottoms lie at the field's zero.
+   * The seat worked out from the JSON: seat at the field's high end less fall times run. The
+   * sample's joists are straight and level, so their bottoms lie at the field's zero.
    */
   @Test
   void everyMarkIsTheSeatOfTheJson() throws IOException {

@@ -15,7 +15,7 @@ import picocli.CommandLine.Option;
 
 @Command(
     name = "compare",
-    description = "Shows the ways in which a deck can be kept dry, side by side.",
+    description = "Shows the arrangements that can keep a deck dry, side by side.",
     mixinStandardHelpOptions = true)
 final class CompareCommand implements Callable<Integer> {
   @Mixin ModelOptions model = new ModelOptions();

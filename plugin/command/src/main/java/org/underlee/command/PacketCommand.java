@@ -30,7 +30,7 @@ final class PacketCommand implements Callable<Integer> {
 
   @Option(
       names = "--out",
-      paramLabel = "DIR",
+      paramLabel = "FOLDER",
       required = true,
       description = "The folder to write to; made when it is not there.")
   Path out = Path.of("");
@@ -41,6 +41,7 @@ final class PacketCommand implements Callable<Integer> {
 
   @Option(
       names = "--paper",
+      paramLabel = "SIZE",
       description =
           "${COMPLETION-CANDIDATES}; LETTER for imperial and A4 for metric units when not given.")
   java.util.Optional<Paper> paper = java.util.Optional.empty();

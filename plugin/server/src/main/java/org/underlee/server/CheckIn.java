@@ -2,13 +2,18 @@ package org.underlee.server;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import java.nio.file.Path;
+import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.concurrent.locks.LockSupport;
 import java.util.function.Supplier;
 
 /** What became of a check-in: it is never tried twice, so each end of it must be told. */
 final class CheckIn {
+  private static final int LOOKS = 8;
+  private static final Duration BETWEEN_LOOKS = Duration.ofMillis(500);
+
   private final ModelServer server;
   private final Project project;
   private final Path file;
@@ -94,12 +99,22 @@ final class CheckIn {
         && !project.revisions().contains(revision.oid());
   }
 
+  /** What came of a check-in that the server complained of: it may still be at it. */
   private Optional<Revision> landed() {
     try {
-      return server.revisions(server.again(project)).stream().filter(this::isOurs).findFirst();
+      Optional<Revision> found = look();
+      for (int again = 0; found.isEmpty() && again < LOOKS; again++) {
+        LockSupport.parkNanos(BETWEEN_LOOKS.toNanos());
+        found = look();
+      }
+      return found;
     } catch (ServerException e) {
       return Optional.empty();
     }
+  }
+
+  private Optional<Revision> look() {
+    return server.revisions(server.again(project)).stream().filter(this::isOurs).findFirst();
   }
 
   private ServerException brokenOff(ServerException why) {

@@ -7,15 +7,10 @@ import java.time.Duration;
  *
  * @param connect for the server to take a connection
  * @param answer for a short question to be answered
- * @param stall for the next byte of a transfer
  * @param work for the server to read a model that was sent whole, or to begin writing one; 114 MB
  *     took it 134 s
  */
-public record Limits(Duration connect, Duration answer, Duration stall, Duration work) {
+public record Limits(Duration connect, Duration answer, Duration work) {
   public static final Limits USUAL =
-      new Limits(
-          Duration.ofSeconds(10),
-          Duration.ofSeconds(60),
-          Duration.ofSeconds(60),
-          Duration.ofMinutes(30));
+      new Limits(Duration.ofSeconds(10), Duration.ofSeconds(60), Duration.ofMinutes(30));
 }

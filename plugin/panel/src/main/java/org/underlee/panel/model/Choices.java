@@ -27,7 +27,7 @@ import org.underlee.units.Quantity;
  */
 public final class Choices implements AutoCloseable {
   private static final List<String> HEAD =
-      List.of("Kit", "Low end", "Fall", "Drained", "Headroom", "Seat", "Cut", "To buy", "Remarks");
+      List.of("Kit", "Low end", "Fall", "Dry", "Headroom", "Seat", "Cut", "To buy", "Remarks");
   private static final List<Integer> NUMBERS = List.of(3, 4, 6, 7);
 
   private final Session session;
@@ -101,7 +101,7 @@ public final class Choices implements AutoCloseable {
   /** One arrangement in a row, the best first. */
   public Table table() {
     return new Table(
-        "Ways to drain",
+        "Arrangements",
         HEAD,
         NUMBERS,
         comparison.get().stream()
@@ -134,7 +134,7 @@ public final class Choices implements AutoCloseable {
         .get()
         .filter(c -> row >= 0 && row < c.arrangements().size())
         .map(c -> c.arrangements().get(row))
-        .ifPresent(a -> session.decide("Choose a way to drain", d -> decided(d, a)));
+        .ifPresent(a -> session.decide("Choose an arrangement", d -> decided(d, a)));
   }
 
   private static Decisions decided(Decisions before, Arrangement a) {

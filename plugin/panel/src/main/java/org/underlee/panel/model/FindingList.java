@@ -14,7 +14,7 @@ import org.underlee.units.Lengths.UnitSystem;
 public final class FindingList {
   /** How they are put in order. */
   public enum Grouping {
-    BY_LEVEL("By weight"),
+    BY_LEVEL("By level"),
     BY_RULE("By rule"),
     BY_PLACE("By place");
 

@@ -89,7 +89,7 @@ public record Inspection(String name, String kind, List<Row> rows, List<Because>
       List<Because> why = new ArrayList<>();
       why.add(new Because(part.why().reason().in(units), List.of()));
       part.why().derivations().forEach(d -> why.add(because(d)));
-      return new Inspection(part.label(), part.kind().word().replace('-', ' '), rows, why);
+      return new Inspection(part.label(), part.kind().spoken(), rows, why);
     }
 
     private static String stock(Part part, Result result) {

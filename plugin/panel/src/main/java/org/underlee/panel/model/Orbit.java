@@ -72,8 +72,4 @@ public record Orbit(double turn, double rise, Vec3 target, double height) {
     Vec3 by = f.x().times(x * shift).plus(f.y().times(y * shift));
     return new Orbit(turn, rise, target.plus(by), next);
   }
-
-  public Orbit centredOn(Vec3 place) {
-    return new Orbit(turn, rise, place, height);
-  }
 }

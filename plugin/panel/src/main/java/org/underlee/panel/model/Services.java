@@ -45,7 +45,7 @@ public final class Services implements AutoCloseable {
     this.session = session;
     this.saving = saving;
     this.units = units;
-    finding = new Newest("looking for clashes", screen);
+    finding = new Newest("looking for issues", screen);
     session.result().addListener((o, before, now) -> find());
   }
 
@@ -122,7 +122,7 @@ public final class Services implements AutoCloseable {
   /** Accepts an issue for a reason, or opens it again when the reason is blank. */
   public void accept(ServiceIssue issue, String reason) {
     session.decide(
-        reason.isBlank() ? "Reopen a clash" : "Accept a clash",
+        reason.isBlank() ? "Reopen an issue" : "Accept an issue",
         d -> d.accepting(issue.key(), reason));
   }
 

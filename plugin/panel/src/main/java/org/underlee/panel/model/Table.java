@@ -72,7 +72,7 @@ public record Table(String name, List<String> head, List<Integer> numbers, List<
                 c ->
                     new Line(
                         List.of(
-                            c.kind().word().replace('-', ' '),
+                            c.kind().spoken(),
                             c.item(),
                             Lengths.format(c.length(), units),
                             c.sheetWidth().isPresent()

@@ -22,11 +22,7 @@ public record Writing(
     Map<String, Integer> counts =
         parts.stream()
             .collect(
-                Collectors.toMap(
-                    p -> p.kind().word().replace('-', ' '),
-                    Part::count,
-                    Integer::sum,
-                    TreeMap::new));
+                Collectors.toMap(p -> p.kind().spoken(), Part::count, Integer::sum, TreeMap::new));
     return new Writing(
         counts,
         parts.size(),

@@ -96,7 +96,7 @@ final class Actions {
   private void coordination() {
     add(
         "bcf",
-        "Export the clashes as BCF …",
+        "Export the issues as BCF …",
         "mdi2m-message-text-outline",
         "Shortcut+B",
         () -> model.services().coordination().get().isPresent(),
@@ -268,7 +268,7 @@ final class Actions {
         .session()
         .model()
         .get()
-        .flatMap(m -> ask.toSave("Clashes", m.resolveSibling("clashes.bcf")))
+        .flatMap(m -> ask.toSave("Issues", m.resolveSibling("issues.bcf")))
         .ifPresent(model.services()::exportBcf);
   }
 

@@ -12,7 +12,7 @@ import org.underlee.panel.model.Choices;
 import org.underlee.panel.model.PanelModel;
 import org.underlee.panel.model.Table;
 
-/** The ways to drain the decks side by side, one of which can be chosen. */
+/** The arrangements side by side, one of which can be chosen. */
 final class ChoicesView extends BorderPane {
   private final Choices choices;
   private final TableViews table;

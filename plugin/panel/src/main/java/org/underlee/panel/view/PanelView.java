@@ -38,8 +38,8 @@ public final class PanelView extends StackPane {
     FINDINGS("the findings", "mdi2a-alert-outline", "Shortcut+4"),
     TAKEOFF("the takeoff", "mdi2t-table", "Shortcut+5"),
     WATER("the water", "mdi2w-water-outline", "Shortcut+6"),
-    SERVICES("clashes with services", "mdi2p-pipe", "Shortcut+8"),
-    OPTIONS("the ways to drain side by side", "mdi2s-scale-balance", "Shortcut+9"),
+    SERVICES("issues with services", "mdi2p-pipe", "Shortcut+8"),
+    OPTIONS("the arrangements side by side", "mdi2s-scale-balance", "Shortcut+9"),
     OUTLINE("the outline", "mdi2f-file-tree-outline", "Shortcut+7");
 
     private final String words;
@@ -170,7 +170,7 @@ public final class PanelView extends StackPane {
             tab(Place.TAKEOFF, "Takeoff", takeoff),
             tab(Place.WATER, "Water", water),
             servicesTab(),
-            tab(Place.OPTIONS, "Options", new ChoicesView(model)));
+            tab(Place.OPTIONS, "Arrangements", new ChoicesView(model)));
     SplitPane middle = new SplitPane(pictures, tables);
     middle.setOrientation(Orientation.VERTICAL);
     middle.setDividerPositions(0.66);
@@ -189,7 +189,7 @@ public final class PanelView extends StackPane {
     return scroll;
   }
 
-  /** Looking for clashes takes a while and is done while someone looks at them. */
+  /** Looking for issues takes a while and is done while someone looks at them. */
   private Tab servicesTab() {
     Tab tab = tab(Place.SERVICES, "Services", new ServicesView(model, actions));
     tab.selectedProperty().addListener((o, before, now) -> model.services().want(now));

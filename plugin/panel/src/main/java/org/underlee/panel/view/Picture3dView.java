@@ -39,7 +39,7 @@ final class Picture3dView extends BorderPane {
     this.picture = model.picture();
     this.pane = new ImagePane(picture::resize);
     pane.setId("picture3d");
-    pane.setAccessibleText("The deck in three dimensions; arrow keys turn it, plus and minus zoom");
+    pane.setAccessibleText("The deck in 3-D; arrow keys turn it, plus and minus zoom");
     picture.image().addListener((o, before, now) -> now.ifPresent(pane::show));
     settle.setOnFinished(e -> picture.settle());
     pane.addEventHandler(MouseEvent.MOUSE_PRESSED, this::press);

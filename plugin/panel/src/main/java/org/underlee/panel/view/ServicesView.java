@@ -27,7 +27,7 @@ final class ServicesView extends BorderPane {
   ServicesView(PanelModel model, Actions actions) {
     this.model = model;
     list.setId("services");
-    list.setAccessibleText("Clashes with services");
+    list.setAccessibleText("Issues with services");
     list.setCellFactory(v -> new Cell());
     empty.setWrapText(true);
     list.setPlaceholder(empty);
@@ -82,7 +82,7 @@ final class ServicesView extends BorderPane {
     boolean busy = model.services().busy().get();
     count.setText(
         busy
-            ? "Looking for clashes …"
+            ? "Looking for issues …"
             : open + " to be dealt with, " + (issues.size() - open) + " accepted");
     empty.setText(
         model
@@ -90,11 +90,11 @@ final class ServicesView extends BorderPane {
             .problem()
             .get()
             .map(p -> p.message() + " " + p.advice())
-            .orElse(busy ? "Looking for clashes …" : "The assembly meets nothing."));
+            .orElse(busy ? "Looking for issues …" : "The assembly meets nothing."));
   }
 
   private void accept(ServiceIssue issue) {
-    ReasonAsk.over(this, "Accept a clash", issue.title(), issue.accepted())
+    ReasonAsk.over(this, "Accept an issue", issue.title(), issue.accepted())
         .ifPresent(reason -> model.services().accept(issue, reason));
   }
 
