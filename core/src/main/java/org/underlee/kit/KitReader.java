@@ -26,6 +26,7 @@ public final class KitReader {
           "formed-aluminium", "galvanised-steel", "rigid-vinyl", "membrane-drape", "ribbed-sheet");
 
   private static final double MM = 0.001;
+  private static final double PERCENT = 100;
 
   private record KitFile(
       @JsonProperty(required = true) String schema,
@@ -55,7 +56,16 @@ public final class KitReader {
       @JsonProperty(required = true) double kerfMm,
       @JsonProperty(required = true) String material,
       @JsonProperty(required = true) double thicknessMm,
-      @JsonProperty ShopEntry shop,
+      @JsonProperty(required = true) ShopEntry shop,
+      @JsonProperty(required = true) String source) {}
+
+  private record ShopEntry(
+      @JsonProperty(required = true) String unit,
+      @JsonProperty(required = true) int pieces,
+      @JsonProperty(required = true) double sparePercent,
+      @JsonProperty(required = true) double endTrimMm,
+      @JsonProperty(required = true) double keepOffcutMm,
+      @JsonProperty(required = true) double ripWidthMm,
       @JsonProperty(required = true) String source) {}
 
   private KitReader() {}
@@ -202,14 +212,26 @@ public final class KitReader {
           s.kerfMm * MM,
           s.material,
           s.thicknessMm * MM,
-          shop(s),
+          shop(s.id, s.shop),
           s.source);
     }
 
-    private Shop shop(StockEntry s) {
-      return Optional.ofNullable(s.shop)
-          .map(shop -> shop.read(what -> wrong("how item \"" + s.id + "\" is sold: " + what)))
-          .orElseGet(() -> Shop.unsaid(s.unit));
+    private Shop shop(String item, ShopEntry s) {
+      require(s.pieces >= 1, "item \"" + item + "\" is sold in units of " + s.pieces + " pieces");
+      require(!s.source.isBlank(), "how item \"" + item + "\" is sold names no source");
+      for (double number : List.of(s.sparePercent, s.endTrimMm, s.keepOffcutMm, s.ripWidthMm)) {
+        require(
+            Double.isFinite(number) && number >= 0,
+            "how item \"" + item + "\" is sold has a number below zero: " + number);
+      }
+      return new Shop(
+          s.unit,
+          s.pieces,
+          s.sparePercent / PERCENT,
+          s.endTrimMm * MM,
+          s.keepOffcutMm * MM,
+          s.ripWidthMm * MM,
+          s.source);
     }
 
     private void require(boolean holds, String what) {

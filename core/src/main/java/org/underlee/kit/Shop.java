@@ -10,8 +10,6 @@ package org.underlee.kit;
  * @param keepOffcut offcuts at least this long are kept, metres; zero where none is
  * @param ripWidth of the sheet that pieces may be ripped from side by side, metres; zero where they
  *     may not
- * @param sparesFromOffcutsOnly whether spares are cut from what is left of the lengths bought, and
- *     none is bought for them: of a coil or a roll
  * @param source where the numbers come from
  */
 public record Shop(
@@ -21,16 +19,10 @@ public record Shop(
     double endTrim,
     double keepOffcut,
     double ripWidth,
-    boolean sparesFromOffcutsOnly,
     String source) {
   /** Sold one by one, with no spare, no trim and nothing kept. */
   public static Shop oneByOne(String unit, String source) {
-    return new Shop(unit, 1, 0, 0, 0, 0, false, source);
-  }
-
-  /** Of an item whose kit does not say; it was not always asked. */
-  static Shop unsaid(String unit) {
-    return oneByOne(unit, "the kit does not say how it is sold");
+    return new Shop(unit, 1, 0, 0, 0, 0, source);
   }
 
   public boolean keeps(double offcut) {

@@ -24,10 +24,7 @@ final class TakeoffRules {
     rules.put(
         "waste", "taken and beside, less gross and kept: saw cuts, trimmed ends and short offcuts");
     rules.put("piece", "whole parts; fasteners by their number");
-    rules.put(
-        "spare",
-        "the kit's share of the pieces, rounded up; lengths as long as the longest, of a coil only from"
-            + " what is left of it");
+    rules.put("spare", "the kit's share of the pieces, rounded up; lengths as long as the longest");
     return java.util.Collections.unmodifiableMap(rules);
   }
 }

@@ -74,10 +74,7 @@ final class ItemCutting {
     return new Takeoff.Bought(length, measure, plan.cost(), plan.bound());
   }
 
-  /**
-   * Spares are as long as the longest piece; offcuts that are long enough give them first, and
-   * where the kit says so they alone.
-   */
+  /** Spares are as long as the longest piece; offcuts that are long enough give them first. */
   List<Order.Row> order(Plan plan) {
     int spares = OrderBuilder.spares(item, pieces.size());
     double longest = longest();
@@ -88,17 +85,16 @@ final class ItemCutting {
       }
     }
     fromOffcuts = Math.min(spares, fromOffcuts);
-    int toBuy = item.shop().sparesFromOffcutsOnly() ? 0 : spares - fromOffcuts;
     Piece spare = pieces.stream().filter(p -> p.length() == longest).findFirst().orElseThrow();
-    Plan more = CuttingStock.cheapest(Collections.nCopies(toBuy, spare), sold, saw());
+    Plan more =
+        CuttingStock.cheapest(Collections.nCopies(spares - fromOffcuts, spare), sold, saw());
     String how =
         String.format(
             Locale.ROOT,
-            " of %d pieces: %d of the longest, %d of them from offcuts%s",
+            " of %d pieces: %d of the longest, %d of them from offcuts",
             pieces.size(),
             spares,
-            fromOffcuts,
-            item.shop().sparesFromOffcutsOnly() ? ", none bought alone" : "");
+            fromOffcuts);
     return OrderBuilder.lengths(
         item, byLength(plan), byLength(more), OrderBuilder.rule(item, how), articles);
   }

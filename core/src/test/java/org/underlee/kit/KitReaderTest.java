@@ -50,18 +50,6 @@ class KitReaderTest {
     assertThat(KitReader.named("formed-aluminium")).isEqualTo(kit);
   }
 
-  /** Kits of the same schema were written before kits were asked how things are sold. */
-  @Test
-  void aKitThatDoesNotSayHowThingsAreSoldSellsThemOneByOne() throws IOException {
-    ObjectNode kit = builtInText();
-    kit.get("stock").forEach(item -> ((ObjectNode) item).remove("shop"));
-    assertThat(KitReader.read(kit.toString(), "old.json").stock())
-        .hasSize(kit.get("stock").size())
-        .allMatch(s -> s.shop().pieces() == 1 && s.shop().spareShare() == 0)
-        .allMatch(s -> s.shop().unit().equals(s.unit()) && !s.shop().mayBeRipped())
-        .allMatch(s -> s.shop().source().contains("does not say"));
-  }
-
   /** Common practice, in inches; 1 in = 25.4 mm. */
   @ParameterizedTest
   @CsvSource({
@@ -194,10 +182,7 @@ class KitReaderTest {
             k -> firstItem(k).putArray("stockLengthsMm").add(0),
             "pan-sheet",
             "stock length"),
-        wrong(
-            "a way of selling without its source",
-            k -> ((ObjectNode) firstItem(k).get("shop")).remove("source"),
-            "source"),
+        wrong("no way of selling", k -> firstItem(k).remove("shop"), "shop"),
         wrong(
             "a box of nothing",
             k -> ((ObjectNode) firstItem(k).get("shop")).put("pieces", 0),

@@ -62,10 +62,7 @@ final class KitReference {
     stock(properties.putObject("stock"), family);
   }
 
-  /**
-   * An object with these keys, all required, and no other but what is added to the answer; answers
-   * where the keys are described.
-   */
+  /** An object with these keys and no other, all required; answers where the keys are described. */
   private static ObjectNode object(ObjectNode node, List<String> keys) {
     node.put("type", "object");
     keys.forEach(node.putArray("required")::add);
@@ -118,6 +115,7 @@ final class KitReference {
                 "kerfMm",
                 "material",
                 "thicknessMm",
+                "shop",
                 "source"));
     text(
         properties, "id", "One of " + String.join(", ", family.items()) + "; or another, not used");
@@ -141,8 +139,7 @@ final class KitReference {
   private static void shop(ObjectNode node) {
     ObjectNode properties =
         object(
-            node.put(
-                "description", "How it is sold and cut; one by one, with no spare, when not given"),
+            node.put("description", "How it is sold and cut"),
             List.of(
                 "unit",
                 "pieces",
@@ -151,10 +148,6 @@ final class KitReference {
                 "keepOffcutMm",
                 "ripWidthMm",
                 "source"));
-    properties
-        .putObject("sparesFromOffcutsOnly")
-        .put("type", "boolean")
-        .put("description", "No coil or roll is bought for spares alone; false when not given");
     text(properties, "unit", "What a shop counts it in: piece, box, roll, sheet");
     ObjectNode pieces = properties.putObject("pieces").put("type", "integer").put("minimum", 1);
     pieces.put("description", "Pieces in one such unit; 1 for lengths, rolls and sheets");

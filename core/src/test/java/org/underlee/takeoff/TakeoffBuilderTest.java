@@ -272,26 +272,6 @@ class TakeoffBuilderTest {
         .isCloseTo(lengths.bought() + lengths.onHand(), within(1e-9));
   }
 
-  /**
-   * By hand: the kit's coil is 15.24 m and 0.61 m wide, and 10 % is spare. Ten pans of 1.5 m leave
-   * 0.24 m, in which no eleventh is; one coil is bought, not another for it. Nine leave 1.74 m.
-   */
-  @Test
-  void noCoilIsBoughtForASpareAlone() {
-    for (int pans : new int[] {10, 9}) {
-      Part[] parts = new Part[pans];
-      for (int i = 0; i < pans; i++) {
-        parts[i] = flat("B" + i + "/pan", PartKind.PAN, Items.PAN_SHEET, 1.5, OptionalDouble.of(0.6));
-      }
-      Order.Row row = takeoff(parts).order().rows().get(0);
-      assertThat(row.unit()).isEqualTo("coil");
-      assertThat(row.units()).isEqualTo(1);
-      assertThat(row.spare()).isZero();
-      assertThat(row.spareRule())
-          .contains("1 of the longest, " + (10 - pans) + " of them from offcuts");
-    }
-  }
-
   /** By hand: 0.30 and 0.29 m lie side by side in 0.61 m; the shorter takes no length. */
   @Test
   void whatIsRippedBesideAnotherIsNoWasteBelowNothing() {
@@ -318,8 +298,7 @@ class TakeoffBuilderTest {
             screws("B1/screws-1", 14));
     Takeoff takeoff = TakeoffBuilder.of(layout);
     for (Share.Level level : Share.Level.values()) {
-      List<Share> shares =
-          Share.of(layout).stream().filter(s -> s.level() == level).toList();
+      List<Share> shares = Share.of(layout).stream().filter(s -> s.level() == level).toList();
       assertThat(shares.stream().flatMap(s -> s.parts().stream()))
           .as("%s", level)
           .containsExactlyInAnyOrder(
