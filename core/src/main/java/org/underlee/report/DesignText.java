@@ -124,8 +124,8 @@ public final class DesignText {
 
   private static String used(Takeoff takeoff, Takeoff.Line line, UnitSystem units) {
     Takeoff.Lengths own = Objects.requireNonNull(takeoff.lengths().get(line.item()));
-    double taken = own.bought() + own.onHand();
-    double waste = 100 * (taken - line.quantity()) / taken;
+    double room = own.bought() + own.onHand() + own.beside();
+    double waste = 100 * (room - line.quantity()) / room;
     return Lengths.format(line.quantity(), units)
         + String.format(Locale.ROOT, " used, %.0f %% left over", waste);
   }

@@ -62,6 +62,7 @@ public final class TakeoffJson {
     node.put("grossMm", Json.mm(l.gross()));
     node.put("boughtMm", Json.mm(l.bought()));
     node.put("onHandMm", Json.mm(l.onHand()));
+    node.put("besideMm", Json.mm(l.beside()));
     node.put("keptMm", Json.mm(l.kept()));
     node.put("wasteMm", Json.mm(l.waste()));
   }
@@ -145,7 +146,7 @@ public final class TakeoffJson {
     node.put("pieces", stock.pieces());
     ArrayNode pattern = node.putArray("pattern");
     stock.pattern().forEach(l -> pattern.add(Json.mm(l)));
-    if (stock.blocks().stream().anyMatch(b -> b.pieces().size() > 1)) {
+    if (stock.isRipped()) {
       ripped(node.putArray("ripped"), stock);
     }
     node.put("offcutMm", Json.mm(stock.offcut()));

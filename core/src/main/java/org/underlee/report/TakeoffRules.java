@@ -19,9 +19,10 @@ final class TakeoffRules {
     rules.put("bought", "stock lengths of the cutting plan, without spares");
     rules.put("kept", "offcuts at least as long as the kit keeps");
     rules.put(
-        "waste",
-        "taken, less gross and kept: saw cuts, trimmed ends and short offcuts; below nothing where"
-            + " pieces are ripped side by side");
+        "beside",
+        "ripped from the width beside a longer piece: it takes no length of the stock of its own");
+    rules.put(
+        "waste", "taken and beside, less gross and kept: saw cuts, trimmed ends and short offcuts");
     rules.put("piece", "whole parts; fasteners by their number");
     rules.put("spare", "the kit's share of the pieces, rounded up; lengths as long as the longest");
     return java.util.Collections.unmodifiableMap(rules);

@@ -48,6 +48,7 @@ public final class TakeoffXlsx {
               "laps m",
               "bought m",
               "on hand m",
+              "beside m",
               "kept m",
               "waste m",
               "GlobalIds"),
@@ -118,6 +119,7 @@ public final class TakeoffXlsx {
             Takeoff.Lengths::laps,
             Takeoff.Lengths::bought,
             Takeoff.Lengths::onHand,
+            Takeoff.Lengths::beside,
             Takeoff.Lengths::kept,
             Takeoff.Lengths::waste)
         .map(

@@ -20,12 +20,14 @@ final class LengthsBuilder {
     double bought = 0;
     double onHand = 0;
     double kept = 0;
+    double beside = 0;
     for (Stick stick : plan.sticks()) {
       bought += stick.onHand() ? 0 : stick.stockLength();
       onHand += stick.onHand() ? stick.stockLength() : 0;
+      beside += stick.blocks().stream().mapToDouble(Stick.Block::beside).sum();
       kept += item.shop().keeps(stick.offcut()) ? stick.offcut() : 0;
     }
-    return new Takeoff.Lengths(fitted - laps, gross - fitted, laps, bought, onHand, kept);
+    return new Takeoff.Lengths(fitted - laps, gross - fitted, laps, bought, onHand, kept, beside);
   }
 
   private static double lap(Part part) {

@@ -29,6 +29,11 @@ public record Stick(double stockLength, List<Block> blocks, double offcut, boole
     public double length() {
       return pieces.stream().mapToDouble(Piece::length).max().orElseThrow();
     }
+
+    /** Of all other pieces: what they would take if each were cut alone, metres. */
+    double beside() {
+      return pieces.stream().mapToDouble(Piece::length).sum() - length();
+    }
   }
 
   /**

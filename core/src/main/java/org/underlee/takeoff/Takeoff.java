@@ -67,6 +67,11 @@ public record Takeoff(
     public List<Double> pattern() {
       return blocks.stream().map(Stick.Block::length).toList();
     }
+
+    /** Whether a cross-cut gives several pieces. */
+    public boolean isRipped() {
+      return blocks.stream().anyMatch(b -> b.pieces().size() > 1);
+    }
   }
 
   /** What is bought as little of as can be. */
@@ -102,17 +107,24 @@ public record Takeoff(
    * @param bought in stock lengths, spares not included
    * @param onHand taken from what is on hand
    * @param kept offcuts that are long enough to keep
+   * @param beside cut from the width of another piece, which takes no length of its own
    */
   public record Lengths(
-      double net, double folds, double laps, double bought, double onHand, double kept) {
+      double net,
+      double folds,
+      double laps,
+      double bought,
+      double onHand,
+      double kept,
+      double beside) {
     /** What is cut. */
     public double gross() {
       return net + folds + laps;
     }
 
-    /** Kerfs, trimmed ends and short offcuts; less than nothing where pieces lie side by side. */
+    /** Kerfs, trimmed ends and short offcuts, by the length of the stock. */
     public double waste() {
-      return bought + onHand - gross() - kept;
+      return bought + onHand + beside - gross() - kept;
     }
   }
 

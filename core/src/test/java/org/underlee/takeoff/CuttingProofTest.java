@@ -1,9 +1,14 @@
 package org.underlee.takeoff;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.junit.jupiter.api.Assumptions.assumeFalse;
 
+import java.io.IOException;
 import java.lang.management.ManagementFactory;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Collections;
 import java.util.List;
 import java.util.Locale;
@@ -40,6 +45,26 @@ class CuttingProofTest {
     List<Offer> offers = STOCK.stream().map(s -> new Offer(s, s)).toList();
     CuttingOrder order = CuttingSizes.of(pieces, offers, new Saw(KERF, 0, 0), 1e-4).order();
     return FirstFit.of(order, order.wantedRows()).stream().mapToLong(order::cost).sum() * 1e-4;
+  }
+
+  /**
+   * A published case that may not be copied here: {@code -Dunderlee.cutting.case=FILE} (how many
+   * pieces, the length of the stock, then each piece, as BPPLib has them) and {@code
+   * -Dunderlee.cutting.optimum=N}.
+   */
+  @Test
+  void aPublishedCaseIsCutAtItsKnownOptimum() throws IOException {
+    String file = System.getProperty("underlee.cutting.case", "");
+    assumeFalse(file.isEmpty(), "skipped: -Dunderlee.cutting.case=FILE names no published case");
+    List<Double> numbers =
+        Arrays.stream(Files.readString(Path.of(file)).trim().split("\\s+"))
+            .map(Double::valueOf)
+            .toList();
+    List<Double> lengths = numbers.subList(2, numbers.size());
+    assertThat(lengths).hasSize(numbers.get(0).intValue());
+    Plan plan = CuttingStock.plan(lengths, List.of(numbers.get(1)), 0);
+    assertThat(plan.sticks()).hasSize(Integer.getInteger("underlee.cutting.optimum"));
+    assertThat(plan.isProvenOptimal()).isTrue();
   }
 
   @Test

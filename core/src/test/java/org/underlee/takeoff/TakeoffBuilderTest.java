@@ -27,6 +27,11 @@ class TakeoffBuilderTest {
   private static final String FIELD = "deck-1/field-1";
 
   private static Part cut(String id, PartKind kind, String item, double length) {
+    return flat(id, kind, item, length, OptionalDouble.empty());
+  }
+
+  private static Part flat(
+      String id, PartKind kind, String item, double length, OptionalDouble sheetWidth) {
     Extrusion body =
         Extrusion.straight(Transform.IDENTITY, Outline.rectangle(0, 0, 0.1, 0.001), length);
     return new Part(
@@ -38,7 +43,7 @@ class TakeoffBuilderTest {
         item,
         length,
         0.1,
-        OptionalDouble.empty(),
+        sheetWidth,
         OptionalDouble.empty(),
         OptionalDouble.empty(),
         List.of(body),
@@ -73,6 +78,10 @@ class TakeoffBuilderTest {
   }
 
   private static Takeoff takeoff(Buying buying, Part... parts) {
+    return TakeoffBuilder.of(layout(parts), buying);
+  }
+
+  private static Layout layout(Part... parts) {
     FieldLayout field =
         new FieldLayout(
             "deck-1",
@@ -85,7 +94,7 @@ class TakeoffBuilderTest {
             Words.of(""),
             List.of(parts),
             List.of());
-    return TakeoffBuilder.of(new Layout(KitReader.builtIn(), List.of(field), List.of()), buying);
+    return new Layout(KitReader.builtIn(), List.of(field), List.of());
   }
 
   @Test
@@ -261,5 +270,51 @@ class TakeoffBuilderTest {
     assertThat(lengths.onHand()).isCloseTo(2.1, within(1e-9));
     assertThat(lengths.gross() + lengths.kept() + lengths.waste())
         .isCloseTo(lengths.bought() + lengths.onHand(), within(1e-9));
+  }
+
+  /** By hand: 0.30 and 0.29 m lie side by side in 0.61 m; the shorter takes no length. */
+  @Test
+  void whatIsRippedBesideAnotherIsNoWasteBelowNothing() {
+    Takeoff takeoff =
+        takeoff(
+            flat("B1/pan", PartKind.PAN, Items.PAN_SHEET, 2.0, OptionalDouble.of(0.30)),
+            flat("B2/pan", PartKind.PAN, Items.PAN_SHEET, 1.9, OptionalDouble.of(0.29)));
+    assertThat(takeoff.stock()).hasSize(1).allMatch(Takeoff.Stock::isRipped);
+    Takeoff.Lengths lengths = takeoff.lengths().get(Items.PAN_SHEET);
+    assertThat(lengths.gross()).isCloseTo(3.9, within(1e-9));
+    assertThat(lengths.beside()).isCloseTo(1.9, within(1e-9));
+    assertThat(lengths.kept()).isCloseTo(15.24 - 2.0, within(1e-9));
+    assertThat(lengths.waste()).isCloseTo(0, within(1e-9));
+  }
+
+  /** By hand: two bays' rails and one gutter's cap, which is no one bay's. */
+  @Test
+  void theSharesOfEachLevelAddUpToTheWhole() {
+    Layout layout =
+        layout(
+            cut("B1/rail-1", PartKind.SIDE_RAIL, Items.SIDE_RAIL, 2.0),
+            cut("B2/rail-1", PartKind.SIDE_RAIL, Items.SIDE_RAIL, 1.0),
+            cut("gutter/cap-1", PartKind.END_CAP, Items.END_CAP, 0.1),
+            screws("B1/screws-1", 14));
+    Takeoff takeoff = TakeoffBuilder.of(layout);
+    for (Share.Level level : Share.Level.values()) {
+      List<Share> shares = Share.of(layout).stream().filter(s -> s.level() == level).toList();
+      assertThat(shares.stream().flatMap(s -> s.parts().stream()))
+          .as("%s", level)
+          .containsExactlyInAnyOrder(
+              takeoff.lines().stream().flatMap(l -> l.parts().stream()).toArray(String[]::new));
+      for (Takeoff.Line line : takeoff.lines()) {
+        assertThat(
+                shares.stream()
+                    .filter(s -> s.item().equals(line.item()) && s.unit().equals(line.unit()))
+                    .mapToDouble(Share::quantity)
+                    .sum())
+            .as("%s of %s", line.item(), level)
+            .isCloseTo(line.quantity(), within(1e-9));
+      }
+    }
+    assertThat(Share.of(layout))
+        .filteredOn(s -> s.level() == Share.Level.STOREY)
+        .allMatch(s -> s.place().equals("no storey"));
   }
 }

@@ -14,6 +14,7 @@ import org.underlee.picture.PlanDrawing;
 import org.underlee.picture.PlanItem;
 import org.underlee.picture.PlanStyle;
 import org.underlee.report.packet.Block.Column;
+import org.underlee.takeoff.Stick;
 import org.underlee.takeoff.Takeoff;
 
 /** How each bought length is cut: a bar to scale, and the labels piece by piece. */
@@ -27,6 +28,9 @@ record CuttingSheet(Job job) {
 
   /** A piece narrower than this on the drawing has its text left to the table. */
   private static final double ROOM_FOR_TEXT = 0.11;
+
+  /** A ripped piece lower than this share of the bar, too. */
+  private static final double HIGH_FOR_TEXT = 0.45;
 
   private static final int LETTERS = 26;
 
@@ -60,9 +64,9 @@ record CuttingSheet(Job job) {
    * One pattern.
    *
    * @param name letter of the pattern
-   * @param sticks the labels on each stick, in the order of the pattern
+   * @param sticks for each stick its cross-cuts in the order of the pattern, and of each its pieces
    */
-  record Cutting(String name, Takeoff.Stock stock, double kerf, List<List<Part>> sticks) {}
+  record Cutting(String name, Takeoff.Stock stock, StockItem item, List<List<List<Part>>> sticks) {}
 
   /** Gives every piece of an item its stick; each piece is given once. */
   private List<Cutting> cuttings(StockItem item, List<Takeoff.Stock> stock) {
@@ -73,13 +77,14 @@ record CuttingSheet(Job job) {
                 .toList());
     List<Cutting> cuttings = new ArrayList<>();
     for (Takeoff.Stock own : stock) {
-      List<List<Part>> sticks = new ArrayList<>();
+      List<List<List<Part>>> sticks = new ArrayList<>();
       for (int i = 0; i < own.pieces(); i++) {
-        List<Part> pieces = new ArrayList<>();
-        own.pattern().forEach(cut -> pieces.add(taken(left, cut)));
-        sticks.add(pieces);
+        sticks.add(
+            own.blocks().stream()
+                .map(b -> b.pieces().stream().map(p -> taken(left, p)).toList())
+                .toList());
       }
-      cuttings.add(new Cutting(letter(cuttings.size()), own, item.kerf(), sticks));
+      cuttings.add(new Cutting(letter(cuttings.size()), own, item, sticks));
     }
     return cuttings;
   }
@@ -90,10 +95,15 @@ record CuttingSheet(Job job) {
     return index < LETTERS ? letter : letter + (index / LETTERS + 1);
   }
 
-  private static Part taken(List<Part> left, double cut) {
+  /** The part that is most like a piece, in length and in the width of its flat sheet. */
+  private static Part taken(List<Part> left, Stick.Piece piece) {
     Part part =
         left.stream()
-            .min(Comparator.comparingDouble(p -> Math.abs(p.cutLength() - cut)))
+            .min(
+                Comparator.comparingDouble(
+                    p ->
+                        Math.abs(p.cutLength() - piece.length())
+                            + Math.abs(p.sheetWidth().stream().sum() - piece.width())))
             .orElseThrow();
     left.remove(part);
     return part;
@@ -114,18 +124,19 @@ record CuttingSheet(Job job) {
 
   private void bar(PlanBuilder plan, Cutting cutting, double scale, double y) {
     Takeoff.Stock stock = cutting.stock();
-    rectangle(plan, 0, y, stock.stockLength() * scale, REST);
+    rectangle(plan, 0, y, new Vec2(stock.stockLength() * scale, BAR_HIGH), REST);
     double x = 0;
-    for (double cut : stock.pattern()) {
-      rectangle(plan, x * scale, y, cut * scale, PIECE);
-      if (cut * scale > ROOM_FOR_TEXT) {
-        text(plan, (x + cut / 2) * scale, y, job.length(cut));
-      }
-      x += cut + cutting.kerf();
+    for (Stick.Block block : stock.blocks()) {
+      pieces(plan, new Vec2(x * scale, y), scale, cutting.item(), block);
+      x += block.length() + cutting.item().kerf();
     }
     if (stock.offcut() * scale > ROOM_FOR_TEXT) {
       double middle = stock.stockLength() - stock.offcut() / 2;
-      text(plan, middle * scale, y, job.say("stock.rest", job.length(stock.offcut())));
+      text(
+          plan,
+          middle * scale,
+          y + BAR_HIGH / 2,
+          job.say("stock.rest", job.length(stock.offcut())));
     }
     plan.label(
         new Vec2(0, y + BAR_HIGH + APART * 0.45),
@@ -137,20 +148,35 @@ record CuttingSheet(Job job) {
         PlanStyle.NOTE);
   }
 
-  private static void rectangle(
-      PlanBuilder plan, double x, double y, double wide, PlanStyle style) {
+  /** What is ripped lies side by side, the widest below, with the saw cuts between. */
+  private void pieces(PlanBuilder plan, Vec2 at, double scale, StockItem item, Stick.Block block) {
+    boolean ripped = block.pieces().size() > 1;
+    double up = BAR_HIGH / (ripped ? item.shop().ripWidth() : 1);
+    double y = at.y();
+    for (Stick.Piece piece : block.pieces()) {
+      double high = ripped ? piece.width() * up : BAR_HIGH;
+      double wide = piece.length() * scale;
+      rectangle(plan, at.x(), y, new Vec2(wide, high), PIECE);
+      if (wide > ROOM_FOR_TEXT && high >= BAR_HIGH * HIGH_FOR_TEXT) {
+        text(plan, at.x() + wide / 2, y + high / 2, job.length(piece.length()));
+      }
+      y += high + item.kerf() * up;
+    }
+  }
+
+  private static void rectangle(PlanBuilder plan, double x, double y, Vec2 size, PlanStyle style) {
     plan.area(
         List.of(
             new Vec2(x, y),
-            new Vec2(x + wide, y),
-            new Vec2(x + wide, y + BAR_HIGH),
-            new Vec2(x, y + BAR_HIGH)),
+            new Vec2(x + size.x(), y),
+            new Vec2(x + size.x(), y + size.y()),
+            new Vec2(x, y + size.y())),
         style);
   }
 
   private static void text(PlanBuilder plan, double x, double y, String text) {
     plan.label(
-        new Vec2(x, y + BAR_HIGH / 2),
+        new Vec2(x, y),
         text.replace('\u00a0', ' '),
         PlanBuilder.SMALL_TEXT_MM,
         PlanItem.Anchor.MIDDLE,
@@ -166,14 +192,28 @@ record CuttingSheet(Job job) {
         job.say(
             "stock.each",
             job.length(cutting.stock().pattern().get(0)),
-            cutting.sticks().stream().map(s -> s.get(0).label()).collect(Collectors.joining(" "))),
+            cutting.sticks().stream()
+                .map(s -> s.get(0).get(0).label())
+                .collect(Collectors.joining(" "))),
         job.length(cutting.stock().offcut()));
+  }
+
+  /** {@code P1 2 m}, or with widths where ripped: {@code (P1 2 m × 0.3 m | P2 1.9 m × 0.29 m)}. */
+  private String block(List<Part> pieces) {
+    boolean ripped = pieces.size() > 1;
+    String all = pieces.stream().map(p -> piece(p, ripped)).collect(Collectors.joining(" | "));
+    return ripped ? "(" + all + ")" : all;
+  }
+
+  private String piece(Part part, boolean ripped) {
+    String wide = ripped ? " × " + job.length(part.sheetWidth().stream().sum()) : "";
+    return (part.label() + " " + job.length(part.cutLength()) + wide).replace(' ', '\u00a0');
   }
 
   private Block table(List<Cutting> cuttings) {
     List<List<String>> rows = new ArrayList<>();
     for (Cutting cutting : cuttings) {
-      if (cutting.stock().pattern().size() == 1) {
+      if (cutting.stock().pattern().size() == 1 && !cutting.stock().isRipped()) {
         rows.add(alike(cutting));
         continue;
       }
@@ -182,9 +222,7 @@ record CuttingSheet(Job job) {
             List.of(
                 cutting.name() + (cutting.sticks().size() > 1 ? i + 1 : ""),
                 job.length(cutting.stock().stockLength()),
-                cutting.sticks().get(i).stream()
-                    .map(p -> p.label() + "\u00a0" + job.length(p.cutLength()))
-                    .collect(Collectors.joining(", ")),
+                cutting.sticks().get(i).stream().map(this::block).collect(Collectors.joining(", ")),
                 job.length(cutting.stock().offcut())));
       }
     }
