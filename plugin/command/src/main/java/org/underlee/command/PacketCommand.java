@@ -13,6 +13,7 @@ import org.underlee.report.packet.Paper;
 import org.underlee.report.packet.Writing;
 import org.underlee.run.DeckRun;
 import org.underlee.run.Design;
+import org.underlee.run.Survey;
 import org.underlee.units.Lengths.UnitSystem;
 import org.underlee.writeback.SafeSave;
 import picocli.CommandLine.Command;
@@ -61,8 +62,9 @@ final class PacketCommand implements Callable<Integer> {
           model.spec.commandLine(),
           "--lang " + language + ": choose one of " + String.join(", ", Writing.LANGUAGES));
     }
+    Survey survey = model.survey();
     Design design =
-        DeckRun.design(model.survey(), wishes.of(model.scope()), kit.kit(), rain.storm());
+        DeckRun.design(survey, wishes.of(model.scope(), survey), kit.kit(), rain.storm());
     UnitSystem units = model.unitsFor(design.survey());
     if (design.layout().fields().isEmpty()) {
       model.say("Nothing was laid out; there is nothing to take to the site.");
