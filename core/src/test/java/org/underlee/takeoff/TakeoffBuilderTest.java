@@ -277,14 +277,14 @@ class TakeoffBuilderTest {
   void whatIsRippedBesideAnotherIsNoWasteBelowNothing() {
     Takeoff takeoff =
         takeoff(
-            flat("B1/pan", PartKind.PAN, Items.PAN_SHEET, 2.0, OptionalDouble.of(0.30)),
-            flat("B2/pan", PartKind.PAN, Items.PAN_SHEET, 1.9, OptionalDouble.of(0.29)));
+            flat("B1/pan", PartKind.PAN, Items.PAN_SHEET, 15.0, OptionalDouble.of(0.30)),
+            flat("B2/pan", PartKind.PAN, Items.PAN_SHEET, 14.0, OptionalDouble.of(0.29)));
     assertThat(takeoff.stock()).hasSize(1).allMatch(Takeoff.Stock::isRipped);
     Takeoff.Lengths lengths = takeoff.lengths().get(Items.PAN_SHEET);
-    assertThat(lengths.gross()).isCloseTo(3.9, within(1e-9));
-    assertThat(lengths.beside()).isCloseTo(1.9, within(1e-9));
-    assertThat(lengths.kept()).isCloseTo(15.24 - 2.0, within(1e-9));
-    assertThat(lengths.waste()).isCloseTo(0, within(1e-9));
+    assertThat(lengths.gross()).isCloseTo(29.0, within(1e-9));
+    assertThat(lengths.beside()).isCloseTo(14.0, within(1e-9));
+    assertThat(lengths.kept()).isCloseTo(0, within(1e-9));
+    assertThat(lengths.waste()).isCloseTo(0.24, within(1e-9));
   }
 
   /** By hand: two bays' rails and one gutter's cap, which is no one bay's. */
