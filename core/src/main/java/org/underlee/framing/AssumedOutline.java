@@ -42,7 +42,9 @@ final class AssumedOutline {
           all.isEmpty()
               ? "the model has no slab or covering to assume framing under"
               : "framing can be assumed under any of " + all.size() + " slabs: " + listed(all),
-          "Name one with outline=GLOBALID.");
+          all.isEmpty()
+              ? "Draw the deck as a slab, or name what has its outline with outline=GLOBALID."
+              : "Name one with outline=GLOBALID.");
     }
     return all.get(0);
   }

@@ -5,6 +5,7 @@ import java.util.Locale;
 import java.util.stream.Collectors;
 import org.underlee.run.Arrangement;
 import org.underlee.run.Comparison;
+import org.underlee.takeoff.Order;
 import org.underlee.units.Lengths;
 import org.underlee.units.Lengths.UnitSystem;
 
@@ -51,18 +52,17 @@ public final class CompareText {
             .map(f -> Lengths.format(f.seatHigh(), units))
             .distinct()
             .collect(Collectors.joining(" / "));
-    String cost =
-        a.cost()
-            .map(
-                c ->
-                    "; "
-                        + c.amount().toPlainString()
-                        + " "
-                        + c.currency()
-                        + (c.unpriced() == 0 ? "" : " and " + c.unpriced() + " without a price"))
-            .orElse("");
+    String cost = a.cost().map(c -> "; " + cost(c)).orElse("");
     String boards = a.boardsOff() ? "; boards off" : "";
     return seats + cost + boards + a.dominatedBy().map(n -> "; no better than " + n).orElse("");
+  }
+
+  private static String cost(Order.Cost cost) {
+    if (cost.amount().signum() == 0) {
+      return "no price in the list for any of it";
+    }
+    String amount = cost.amount().toPlainString() + " " + cost.currency();
+    return cost.unpriced() == 0 ? amount : amount + " and " + cost.unpriced() + " without a price";
   }
 
   /** The options of {@code design} that give it. */

@@ -1,5 +1,6 @@
 package org.underlee.report;
 
+import java.util.LinkedHashMap;
 import java.util.Locale;
 import java.util.Map;
 import java.util.TreeMap;
@@ -23,7 +24,7 @@ public final class SurveyText {
     out.append(
         String.format(
             Locale.ROOT,
-            "%s: %s, lengths in %s%n",
+            "%s: %s, unit of length %s%n",
             survey.source().file(),
             survey.source().ifcSchema(),
             survey.source().lengthUnit().toLowerCase(Locale.ROOT)));
@@ -150,6 +151,10 @@ public final class SurveyText {
                                 + " at "
                                 + Lengths.format(c.at(), units)))
             .flatMap(s -> s)
+            .collect(Collectors.groupingBy(s -> s, LinkedHashMap::new, Collectors.counting()))
+            .entrySet()
+            .stream()
+            .map(e -> (e.getValue() > 1 ? e.getValue() + " x " : "") + e.getKey())
             .collect(Collectors.joining("; "));
     return String.format(
                 Locale.ROOT,

@@ -107,7 +107,7 @@ public final class Schema {
     } catch (IOException e) {
       throw new InputException(
           Place.NOWHERE.inFile(file.toString()),
-          "the schema cannot be read",
+          Files.exists(file) ? "the schema cannot be read" : "there is no such file",
           "Give the EXPRESS file (.exp) of the standard; its publisher offers it for download.");
     }
   }

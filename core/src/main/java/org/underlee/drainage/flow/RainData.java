@@ -30,12 +30,16 @@ public final class RainData {
 
     public Storm toStorm() {
       double rate = unit.equals("mm/h") ? RainRates.MM_PER_HOUR : RainRates.INCH_PER_HOUR;
-      return new Storm(
-          place + ": " + storm + ", " + code + " " + edition, intensity * rate, kind, source, mark);
+      return new Storm(place + ": " + storm + ", " + issue(), intensity * rate, kind, source, mark);
     }
 
     private String key() {
-      return place + ", " + code + " " + edition + ", " + storm;
+      return place + ", " + issue() + ", " + storm;
+    }
+
+    /** Common practice has no edition. */
+    private String issue() {
+      return edition.equals("none") ? code : code + " " + edition;
     }
   }
 

@@ -63,7 +63,11 @@ class DocumentedCommandsTest {
         "how-to/many-models.md",
         "how-to/check-by-the-standard.md",
         "how-to/bad-files.md",
-        "how-to/look-at-the-services.md");
+        "how-to/look-at-the-services.md",
+        "how-to/my-joists-are-not-found.md",
+        "how-to/two-units.md",
+        "how-to/a-pipe-moved.md",
+        "how-to/use-it-in-ci.md");
   }
 
   @ParameterizedTest
@@ -87,10 +91,11 @@ class DocumentedCommandsTest {
   void aShownLineThatIsNotPrintedIsNoticed() throws IOException {
     layOutFiles();
     Ran ran = run("underlee survey pine-deck.ifc");
-    assertThat(missing(ran, List.of("pine-deck.ifc: IFC4, lengths in foot", LEFT_OUT))).isEmpty();
-    assertThat(missing(ran, List.of("pine-deck.ifc: IFC4, lengths in foot", "B1")))
+    assertThat(missing(ran, List.of("pine-deck.ifc: IFC4, unit of length foot", LEFT_OUT)))
+        .isEmpty();
+    assertThat(missing(ran, List.of("pine-deck.ifc: IFC4, unit of length foot", "B1")))
         .hasValueSatisfying(m -> assertThat(m).contains("B1"));
-    assertThat(missing(ran, List.of("IFC4, lengths in foot"))).isPresent();
+    assertThat(missing(ran, List.of("IFC4, unit of length foot"))).isPresent();
   }
 
   private static List<Step> steps(String page) {
@@ -135,7 +140,11 @@ class DocumentedCommandsTest {
       Files.createDirectories(folder.resolve("jobs"));
       Files.copy(given, folder.resolve("jobs").resolve(name + ".ifc"));
     }
-    Files.copy(ROOT.resolve("samples/pine-deck/services.ifc"), folder.resolve("services.ifc"));
+    String services = Files.readString(ROOT.resolve("samples/pine-deck/services.ifc"));
+    Files.writeString(folder.resolve("services.ifc"), services);
+    // The water pipe, 100 mm down.
+    Files.writeString(
+        folder.resolve("services.moved.ifc"), services.replace("2352.0400", "2252.0400"));
     String deck = Files.readString(folder.resolve("pine-deck.ifc"));
     Files.writeString(folder.resolve("cut.ifc"), deck.substring(0, 30_000));
     Files.writeString(

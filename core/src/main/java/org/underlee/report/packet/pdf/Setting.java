@@ -1,5 +1,7 @@
 package org.underlee.report.packet.pdf;
 
+import java.util.List;
+
 /**
  * How large a sheet is set.
  *
@@ -9,7 +11,7 @@ record Setting(double scale) {
   /**
    * From the usual to the tightest: table cells stay at 7.6 points, the least read at arm's length.
    */
-  static final double[] SCALES = {1, 0.96, 0.92, 0.87};
+  static final List<Double> SCALES = List.of(1.0, 0.96, 0.92, 0.87);
 
   static final double LEADING = 1.32;
 

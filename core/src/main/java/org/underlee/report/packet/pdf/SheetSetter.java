@@ -33,13 +33,13 @@ record SheetSetter(PageFlow flow, Setting set) {
   }
 
   private static Setting best(Pages pages, Sheet sheet) throws IOException {
-    Setting usual = new Setting(Setting.SCALES[0]);
+    Setting usual = new Setting(Setting.SCALES.get(0));
     PageFlow first = trial(pages, sheet, usual);
     if (first.count() == 1 || first.filled() > HARDLY || !isElastic(sheet)) {
       return usual;
     }
-    for (int i = 1; i < Setting.SCALES.length; i++) {
-      Setting tighter = new Setting(Setting.SCALES[i]);
+    for (int i = 1; i < Setting.SCALES.size(); i++) {
+      Setting tighter = new Setting(Setting.SCALES.get(i));
       if (trial(pages, sheet, tighter).count() < first.count()) {
         return tighter;
       }
