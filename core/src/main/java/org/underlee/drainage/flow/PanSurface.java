@@ -15,6 +15,7 @@ package org.underlee.drainage.flow;
 public record PanSurface(double span, double fall, double sag, double crown) {
   private static final double END_ROTATION = 3.2;
   private static final int PARTS = 4096;
+  private static final int THIRDS = 30;
 
   /** Standing water: where the lowest point is, and how deep it stands. */
   public record Pond(double at, double depth) {}
@@ -55,6 +56,23 @@ public record PanSurface(double span, double fall, double sag, double crown) {
         deepest = new Pond(x, rim - here);
       }
     }
-    return deepest;
+    return deepest.depth() > 0 ? refined(deepest) : deepest;
+  }
+
+  /** Between the places beside it, where the surface is one hollow: the range is cut in thirds. */
+  private Pond refined(Pond pond) {
+    double rim = height(pond.at()) + pond.depth();
+    double from = Math.max(0, pond.at() - span / PARTS);
+    double to = Math.min(span, pond.at() + span / PARTS);
+    for (int i = 0; i < THIRDS; i++) {
+      double third = (to - from) / 3;
+      if (height(from + third) < height(to - third)) {
+        to -= third;
+      } else {
+        from += third;
+      }
+    }
+    double at = (from + to) / 2;
+    return new Pond(at, rim - height(at));
   }
 }

@@ -66,7 +66,7 @@ class PublishedCasesTest {
         Formulas.wylyEaton(3 * IN, Formulas.DOWNSPOUT_FILLING) / RainRates.INCH_PER_HOUR / 4;
     assertThat(tabled("nspc-2006-leader", 3, 0) / RainRates.INCH_PER_HOUR / 4 / FT2)
         .isCloseTo(1607, within(6.0));
-    assertThat(area / FT2).isCloseTo(1607, within(1.5));
+    assertThat(area / FT2).isCloseTo(1607, within(1.0));
   }
 
   /** A published comparison of IPC 2012 with IPC 2021, with 0.0104 gpm rounded from 1/96.25. */
@@ -108,10 +108,19 @@ class PublishedCasesTest {
   @Test
   void theUniformDepthOfHec22Example55() {
     HalfRound swale = new HalfRound(4.92 * FT);
-    double depth = 0.98 * FT;
-    double slope = new Momentum(swale, 0.016).friction(17.6 * CFS, depth);
-    assertThat(Math.sqrt(0.01 / slope)).isCloseTo(1, Percentage.withPercentage(3));
-    assertThat(swale.topWidth(depth) / FT).isCloseTo(3.93, Percentage.withPercentage(1.5));
+    Momentum momentum = new Momentum(swale, 0.016);
+    double low = 0.1 * FT;
+    double high = 2 * FT;
+    while (high - low > 1e-9) {
+      double depth = (low + high) / 2;
+      if (momentum.friction(17.6 * CFS, depth) > 0.01) {
+        low = depth;
+      } else {
+        high = depth;
+      }
+    }
+    assertThat(high / FT).isCloseTo(0.98, Percentage.withPercentage(1.5));
+    assertThat(swale.topWidth(0.98 * FT) / FT).isCloseTo(3.93, Percentage.withPercentage(1.5));
   }
 
   /** EN 12056-3, 125 mm half round, and an outlet where weir and orifice meet. */
@@ -173,7 +182,7 @@ class PublishedCasesTest {
   @CsvSource({"0.6,114.40,0.0564", "0.8,101.83,0.2007", "0.4,144,0"})
   void aSaggingJoistHoldsAPond(double sag, double at, double depth) {
     PanSurface.Pond pond = new PanSurface(144 * IN, 1 / 96.0, sag * IN, 0).pond();
-    assertThat(pond.at() / IN).isCloseTo(at, within(0.03));
+    assertThat(pond.at() / IN).isCloseTo(at, within(0.01));
     assertThat(pond.depth() / IN).isCloseTo(depth, within(0.0005));
   }
 
