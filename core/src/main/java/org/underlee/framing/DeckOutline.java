@@ -6,31 +6,20 @@ import java.util.List;
 import java.util.stream.IntStream;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
-import org.locationtech.jts.geom.GeometryFactory;
 import org.locationtech.jts.geom.Polygon;
-import org.locationtech.jts.geom.PrecisionModel;
 import org.locationtech.jts.operation.overlayng.OverlayNG;
 import org.locationtech.jts.operation.overlayng.OverlayNGRobust;
-import org.locationtech.jts.precision.GeometryPrecisionReducer;
-import org.locationtech.jts.simplify.DouglasPeuckerSimplifier;
 import org.underlee.geom.Interval;
 import org.underlee.geom.Mesh;
+import org.underlee.geom.PlanGeometry;
 import org.underlee.geom.Transform;
 import org.underlee.geom.Vec2;
-import org.underlee.geom.Vec3;
 
 /**
  * The plan of a slab or covering in a level frame: the union of its faces that look up, of which
- * the largest piece is kept. Corners are rounded to {@link #GRID}, so that the triangles of a mesh
- * join without slits.
+ * the largest piece is kept.
  */
 final class DeckOutline {
-  /** A hundredth of a millimetre: under any tolerance of building, over the noise of a mesh. */
-  private static final PrecisionModel GRID = new PrecisionModel(1e5);
-
-  /** Corners that a straight edge passes this near are no corners. */
-  private static final double STRAIGHT = 1e-4;
-
   /** A face within 10° of level looks up. */
   private static final double LOOKS_UP = 0.985;
 
@@ -59,38 +48,16 @@ final class DeckOutline {
 
   /** The outline in the frame's x and y; without area when no face looks up. */
   static DeckOutline of(Mesh mesh, Transform frame) {
-    GeometryFactory factory = new GeometryFactory(GRID);
-    List<Geometry> faces =
-        IntStream.range(0, mesh.triangleCount())
-            .filter(t -> mesh.areaNormal(t).z() > LOOKS_UP * mesh.areaNormal(t).length())
-            .mapToObj(t -> triangle(mesh, t, frame, factory))
-            .map(face -> GeometryPrecisionReducer.reduce(face, GRID))
-            .filter(face -> face.getArea() > 0)
-            .toList();
-    Geometry union = OverlayNGRobust.union(faces, factory);
-    Geometry whole =
-        union == null
-            ? factory.createPolygon()
-            : DouglasPeuckerSimplifier.simplify(union, STRAIGHT);
-    return new DeckOutline(largest(whole, factory));
+    return new DeckOutline(largest(PlanGeometry.facesUp(mesh, frame, LOOKS_UP)));
   }
 
-  private static Polygon largest(Geometry whole, GeometryFactory factory) {
+  private static Polygon largest(Geometry whole) {
     return IntStream.range(0, whole.getNumGeometries())
         .mapToObj(whole::getGeometryN)
         .filter(Polygon.class::isInstance)
         .map(Polygon.class::cast)
         .max(Comparator.comparingDouble(Polygon::getArea))
-        .orElseGet(factory::createPolygon);
-  }
-
-  private static Geometry triangle(Mesh mesh, int t, Transform frame, GeometryFactory factory) {
-    Coordinate[] ring = new Coordinate[4];
-    for (int k = 0; k < ring.length; k++) {
-      Vec3 p = frame.toLocal(mesh.point(t, k % 3));
-      ring[k] = new Coordinate(p.x(), p.y());
-    }
-    return factory.createPolygon(ring);
+        .orElseGet(whole.getFactory()::createPolygon);
   }
 
   double area() {
@@ -119,18 +86,9 @@ final class DeckOutline {
   DeckOutline without(List<List<Vec2>> plans) {
     Geometry rest = polygon;
     for (List<Vec2> plan : plans) {
-      rest = OverlayNGRobust.overlay(rest, ring(plan), OverlayNG.DIFFERENCE);
+      rest = OverlayNGRobust.overlay(rest, PlanGeometry.polygon(plan), OverlayNG.DIFFERENCE);
     }
-    return new DeckOutline(largest(rest, polygon.getFactory()));
-  }
-
-  private Polygon ring(List<Vec2> plan) {
-    Coordinate[] ring = new Coordinate[plan.size() + 1];
-    for (int i = 0; i < ring.length; i++) {
-      Vec2 p = plan.get(i % plan.size());
-      ring[i] = new Coordinate(p.x(), p.y());
-    }
-    return polygon.getFactory().createPolygon(ring);
+    return new DeckOutline(largest(rest));
   }
 
   /** Where the line {@code x = u} runs inside, as stations y in their order. */

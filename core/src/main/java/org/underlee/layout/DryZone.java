@@ -1,17 +1,23 @@
 package org.underlee.layout;
 
 import java.math.BigDecimal;
-import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
+import org.locationtech.jts.geom.Geometry;
+import org.locationtech.jts.geom.GeometryFactory;
+import org.locationtech.jts.geom.LinearRing;
+import org.locationtech.jts.geom.Polygon;
+import org.locationtech.jts.operation.overlayng.OverlayNGRobust;
 import org.underlee.bay.Bay;
 import org.underlee.finding.InputException;
 import org.underlee.finding.Place;
 import org.underlee.geom.Mesh;
 import org.underlee.geom.Outline;
+import org.underlee.geom.PlanGeometry;
 import org.underlee.geom.Transform;
 import org.underlee.geom.Triangulation;
 import org.underlee.geom.Vec2;
@@ -29,9 +35,6 @@ public record DryZone(List<List<Vec2>> polygons) {
 
   /** A zone that reaches less than this below a bay only touches it. */
   private static final double TOUCH = 0.001;
-
-  /** Corners are kept to a tenth of a millimetre, as all results are. */
-  private static final double STEPS = 1e4;
 
   private static final String ADVICE =
       "Write each polygon's corners in metres as \"0,0 3.6,0 3.6,2.4\", with ; between polygons.";
@@ -55,29 +58,45 @@ public record DryZone(List<List<Vec2>> polygons) {
     return new DryZone(Stream.of(text.split(";")).map(DryZone::polygon).toList());
   }
 
-  /** What the faces of bodies that look up cover. */
+  /** What bodies cover, seen from above; cut into triangles where that has holes. */
   public static DryZone below(List<Mesh> bodies) {
-    List<List<Vec2>> faces = new ArrayList<>();
-    for (Mesh body : bodies) {
-      for (int t = 0; t < body.triangleCount(); t++) {
-        List<Vec2> face = new ArrayList<>();
-        for (int k = 0; k < 3; k++) {
-          Vec3 p = body.vertex(body.corner(t, k));
-          face.add(new Vec2(Math.rint(p.x() * STEPS) / STEPS, Math.rint(p.y() * STEPS) / STEPS));
-        }
-        if (Outline.signedArea(face) > TOUCH * TOUCH) {
-          faces.add(face);
-        }
-      }
+    List<Geometry> seen =
+        bodies.stream().map(b -> PlanGeometry.facesUp(b, Transform.IDENTITY, 0)).toList();
+    Geometry all = OverlayNGRobust.union(seen, new GeometryFactory());
+    return all == null
+        ? new DryZone(List.of())
+        : new DryZone(
+            IntStream.range(0, all.getNumGeometries())
+                .mapToObj(all::getGeometryN)
+                .filter(Polygon.class::isInstance)
+                .flatMap(piece -> rings((Polygon) piece))
+                .toList());
+  }
+
+  private static Stream<List<Vec2>> rings(Polygon piece) {
+    if (piece.getNumInteriorRing() == 0) {
+      return Stream.of(ring(piece.getExteriorRing()));
     }
-    return new DryZone(faces);
+    List<List<Vec2>> holes =
+        IntStream.range(0, piece.getNumInteriorRing())
+            .mapToObj(i -> ring(piece.getInteriorRingN(i)))
+            .toList();
+    Triangulation cut = Triangulation.of(new Outline(ring(piece.getExteriorRing()), holes));
+    return cut.triangles().stream().map(t -> Arrays.stream(t).mapToObj(cut.points()::get).toList());
+  }
+
+  private static List<Vec2> ring(LinearRing closed) {
+    return Arrays.stream(closed.getCoordinates())
+        .limit(closed.getNumPoints() - 1L)
+        .map(c -> new Vec2(c.x, c.y))
+        .toList();
   }
 
   private static List<Vec2> polygon(String text) {
     List<Vec2> drawn = Stream.of(text.trim().split("\\s+")).map(DryZone::corner).toList();
     boolean closed = drawn.get(0).equals(drawn.get(drawn.size() - 1));
     List<Vec2> ring = closed ? drawn.subList(0, drawn.size() - 1) : drawn;
-    if (ring.size() < 3 || Math.abs(Outline.signedArea(ring)) < TOUCH * TOUCH || crosses(ring)) {
+    if (ring.size() < 3 || !PlanGeometry.polygon(ring).isValid()) {
       throw slip("\"" + text.trim() + "\" encloses no area, or its edges cross");
     }
     return ring;
@@ -93,27 +112,6 @@ public record DryZone(List<List<Vec2>> polygons) {
 
   private static InputException slip(String what) {
     return new InputException(Place.NOWHERE, "the dry zone cannot be used: " + what, ADVICE);
-  }
-
-  /** Whether two edges cross; a polygon may touch itself. */
-  private static boolean crosses(List<Vec2> ring) {
-    int n = ring.size();
-    for (int i = 0; i < n; i++) {
-      for (int j = i + 2; j < n; j++) {
-        if (meet(ring.get(i), ring.get(i + 1), ring.get(j), ring.get((j + 1) % n))) {
-          return true;
-        }
-      }
-    }
-    return false;
-  }
-
-  private static boolean meet(Vec2 a, Vec2 b, Vec2 c, Vec2 d) {
-    return side(a, b, c) * side(a, b, d) < 0 && side(c, d, a) * side(c, d, b) < 0;
-  }
-
-  private static double side(Vec2 a, Vec2 b, Vec2 p) {
-    return Math.signum(b.minus(a).cross(p.minus(a)));
   }
 
   /** As {@link #parse} reads it. */
@@ -133,10 +131,8 @@ public record DryZone(List<List<Vec2>> polygons) {
 
   /** Whether some of it lies below the bay. */
   boolean isBelow(Bay bay, Transform frame) {
-    List<Vec2> plan = plan(bay, frame);
-    return polygons.stream()
-        .flatMap(p -> triangles(p).stream())
-        .anyMatch(t -> overlap(plan, t, t) && overlap(plan, t, plan));
+    Geometry within = PlanGeometry.polygon(plan(bay, frame)).buffer(-TOUCH);
+    return polygons.stream().anyMatch(p -> within.intersects(PlanGeometry.polygon(p)));
   }
 
   private static List<Vec2> plan(Bay bay, Transform frame) {
@@ -150,33 +146,5 @@ public record DryZone(List<List<Vec2>> polygons) {
         .map(frame::apply)
         .map(p -> new Vec2(p.x(), p.y()))
         .toList();
-  }
-
-  private static List<List<Vec2>> triangles(List<Vec2> polygon) {
-    Triangulation cut = Triangulation.of(Outline.of(polygon));
-    return cut.triangles().stream()
-        .map(t -> Arrays.stream(t).mapToObj(cut.points()::get).toList())
-        .toList();
-  }
-
-  /** Whether two convex shapes overlap seen along each edge of a ring. */
-  private static boolean overlap(List<Vec2> a, List<Vec2> b, List<Vec2> ring) {
-    for (int i = 0; i < ring.size(); i++) {
-      Vec2 edge = ring.get((i + 1) % ring.size()).minus(ring.get(i));
-      Vec2 across = new Vec2(-edge.y(), edge.x()).times(1 / edge.length());
-      double gap = Math.max(least(a, across) - most(b, across), least(b, across) - most(a, across));
-      if (gap > -TOUCH) {
-        return false;
-      }
-    }
-    return true;
-  }
-
-  private static double least(List<Vec2> shape, Vec2 across) {
-    return shape.stream().mapToDouble(across::dot).min().orElseThrow();
-  }
-
-  private static double most(List<Vec2> shape, Vec2 across) {
-    return shape.stream().mapToDouble(across::dot).max().orElseThrow();
   }
 }

@@ -48,7 +48,8 @@ record OutletCount(List<GutterLine.Outlet> outlets, String why) {
   static OutletCount of(FieldPlan plan, double face, Interval across, GutterCapacity capacity) {
     Rain rain = new Rain(plan, shares(plan, face, capacity), capacity);
     List<List<GutterLine.Outlet>> tried = new ArrayList<>();
-    for (int parts = 1; tried.isEmpty() || across.length() / parts >= NEAREST; ) {
+    int parts = 1;
+    while (tried.isEmpty() || across.length() / parts >= NEAREST) {
       List<GutterLine.Outlet> outlets =
           GutterStretches.of(plan, face, across, parts).stream()
               .map(s -> GutterLine.outlet(plan, face, s))

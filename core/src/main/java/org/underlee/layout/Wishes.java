@@ -23,16 +23,10 @@ public record Wishes(
     Optional<String> lowEnd,
     Optional<DryZone> dryZone) {
   public static final Wishes NONE =
-      new Wishes(false, Set.of(), OptionalDouble.empty(), Optional.empty());
+      new Wishes(false, Set.of(), OptionalDouble.empty(), Optional.empty(), Optional.empty());
 
   public Wishes {
     leaveOpen = Set.copyOf(leaveOpen);
-  }
-
-  /** With everything below the decks to stay dry. */
-  public Wishes(
-      boolean boardsOff, Set<String> leaveOpen, OptionalDouble seat, Optional<String> lowEnd) {
-    this(boardsOff, leaveOpen, seat, lowEnd, Optional.empty());
   }
 
   public Wishes withBoardsOff() {

@@ -8,7 +8,6 @@ import java.util.OptionalDouble;
 import org.underlee.drainage.DrainCases;
 import org.underlee.drainage.DrainProof;
 import org.underlee.drainage.WaterProver;
-import org.underlee.drainage.flow.RainData;
 import org.underlee.drainage.flow.Storm;
 import org.underlee.framing.Field;
 import org.underlee.kit.DrainValue;
@@ -74,18 +73,6 @@ public record Comparison(Survey survey, List<Arrangement> arrangements) {
         .map(a -> a.dominatedBy(dominating(a, best).map(d -> best.indexOf(d) + 1)))
         .forEach(told::add);
     return new Comparison(survey, told);
-  }
-
-  /** As above, for the rain that holds for any place. */
-  public static Comparison of(
-      Survey survey,
-      Scope scope,
-      List<Kit> kits,
-      List<Double> runsPerFall,
-      List<Preference> order,
-      Buying buying) {
-    Storm anywhere = RainData.builtIn().service(RainData.ANYWHERE);
-    return of(survey, scope, kits, runsPerFall, order, buying, anywhere);
   }
 
   private static Optional<Arrangement> dominating(Arrangement a, List<Arrangement> others) {

@@ -23,6 +23,8 @@ import org.underlee.takeoff.Buying;
 import org.underlee.units.Lengths.UnitSystem;
 
 class ComparisonTest {
+  private static final Storm ANYWHERE = RainData.builtIn().service(RainData.ANYWHERE);
+
   private static Comparison all;
   private static Survey survey;
 
@@ -34,7 +36,8 @@ class ComparisonTest {
   }
 
   private static Comparison compare(List<Double> falls, List<Preference> order) {
-    return Comparison.of(survey, Scope.OUTSIDE, KitReader.allBuiltIn(), falls, order, Buying.PLAIN);
+    return Comparison.of(
+        survey, Scope.OUTSIDE, KitReader.allBuiltIn(), falls, order, Buying.PLAIN, ANYWHERE);
   }
 
   @Test

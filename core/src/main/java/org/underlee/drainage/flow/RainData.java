@@ -37,9 +37,9 @@ public final class RainData {
       return place + ", " + issue() + ", " + storm;
     }
 
-    /** Common practice has no edition. */
+    /** The code with its edition, of which common practice has none. */
     private String issue() {
-      return edition.equals("none") ? code : code + " " + edition;
+      return (code + " " + edition).strip();
     }
   }
 

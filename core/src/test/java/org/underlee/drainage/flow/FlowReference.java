@@ -42,7 +42,7 @@ final class FlowReference {
           page,
           r.place(),
           r.storm(),
-          r.code() + " " + r.edition(),
+          (r.code() + " " + r.edition()).strip(),
           NUMBER.format(r.intensity()) + " " + r.unit(),
           r.mark().words(),
           r.source());

@@ -86,7 +86,8 @@ public final class Choices implements AutoCloseable {
               kits,
               List.of(),
               List.of(),
-              Buying.PLAIN);
+              Buying.PLAIN,
+              decisions.storm());
         },
         found -> {
           busy.set(false);

@@ -88,17 +88,21 @@ public record Decisions(
 
   /** The height of the high end, metres from the joist bottom there; the kit's when empty. */
   public Decisions withSeat(OptionalDouble metres) {
-    return with(new Wishes(wishes.boardsOff(), wishes.leaveOpen(), metres, wishes.lowEnd()));
+    return with(
+        new Wishes(
+            wishes.boardsOff(), wishes.leaveOpen(), metres, wishes.lowEnd(), wishes.dryZone()));
   }
 
   /** The line that low ends follow; as the framing has it when empty. */
   public Decisions withLowEnd(Optional<String> line) {
-    return with(new Wishes(wishes.boardsOff(), wishes.leaveOpen(), wishes.seat(), line));
+    return with(
+        new Wishes(wishes.boardsOff(), wishes.leaveOpen(), wishes.seat(), line, wishes.dryZone()));
   }
 
   /** Whether the boards are off, or not yet laid. */
   public Decisions withBoardsOff(boolean off) {
-    return with(new Wishes(off, wishes.leaveOpen(), wishes.seat(), wishes.lowEnd()));
+    return with(
+        new Wishes(off, wishes.leaveOpen(), wishes.seat(), wishes.lowEnd(), wishes.dryZone()));
   }
 
   public OptionalDouble seat() {
