@@ -78,11 +78,14 @@ record MarkSheet(Job job) {
       columns.add(Column.text(job.say("col.highMark") + ", " + datum));
       columns.add(Column.text(job.say("col.lowMark") + ", " + datum));
     }
-    columns.add(Column.text(job.say("col.between")));
-    return new Block.Table(columns, rows.stream().map(r -> row(r, level)).toList());
+    boolean between = rows.stream().anyMatch(r -> !r.between().isEmpty());
+    if (between) {
+      columns.add(Column.text(job.say("col.between")));
+    }
+    return new Block.Table(columns, rows.stream().map(r -> row(r, level, between)).toList());
   }
 
-  private List<String> row(Row row, boolean level) {
+  private List<String> row(Row row, boolean level, boolean between) {
     List<String> cells = new ArrayList<>();
     cells.add(row.line().id());
     cells.add(row.bay().map(b -> b.id()).orElse("–"));
@@ -97,7 +100,9 @@ record MarkSheet(Job job) {
       cells.add(known ? job.level(row.first().overBeam()) : "–");
       cells.add(known ? job.level(row.last().overBeam()) : "–");
     }
-    cells.add(between(row.between()));
+    if (between) {
+      cells.add(between(row.between()));
+    }
     return cells;
   }
 

@@ -22,7 +22,6 @@ import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.UUID;
-import org.underlee.layout.DryZone;
 import org.underlee.layout.Wishes;
 import org.underlee.units.Lengths.UnitSystem;
 
@@ -96,7 +95,7 @@ public final class Memory {
             ? OptionalDouble.of(n.path("seat").asDouble())
             : OptionalDouble.empty(),
         Optional.of(n.path("lowEnd").asText()).filter(l -> !l.isEmpty()),
-        Optional.of(n.path("dryZone").asText()).filter(z -> !z.isEmpty()).map(DryZone::parse));
+        Optional.empty());
   }
 
   private static void keep(Wishes wishes, ObjectNode to) {
@@ -105,7 +104,6 @@ public final class Memory {
     new TreeSet<>(wishes.leaveOpen()).forEach(open::add);
     wishes.seat().ifPresent(s -> to.put("seat", s));
     wishes.lowEnd().ifPresent(l -> to.put("lowEnd", l));
-    wishes.dryZone().ifPresent(z -> to.put("dryZone", z.text()));
   }
 
   public void keep(Path model, Decisions d) {
