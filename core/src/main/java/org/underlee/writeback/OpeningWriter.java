@@ -11,9 +11,11 @@ import org.underlee.geom.Vec3;
 final class OpeningWriter {
   /**
    * How far an opening reaches beyond each face, metres: faces that coincide make a subtraction
-   * undecidable, and a sheet is a few millimetres thick at most.
+   * undecidable, and readers that subtract triangles lose some where faces are near for their size.
+   * With 5 mm, web-ifc 0.0.78 read five of fourteen collars of random decks wrongly; with 20 mm and
+   * more, none.
    */
-  private static final double BEYOND = 0.005;
+  private static final double BEYOND = 0.05;
 
   private final Draft draft;
   private final ShapeWriter shapes;
