@@ -129,6 +129,10 @@ class PacketDrawingsTest {
       String name = Path.of(found.get("file").asText()).getFileName().toString();
       if (name.equals("plan.dxf")) {
         joistsSpanWhatTheSurveySays(found);
+      } else if (name.startsWith("section-across")) {
+        panIsAsWideAsTheJsonSays(found);
+      } else if (name.startsWith("gutter")) {
+        guttersReachAsFarAsTheJsonSays(found);
       } else if (name.startsWith("notch")) {
         JsonNode notch = cut("notch");
         assertThat(has(lengths(found, "CUT"), notch.get("lengthMm").asDouble(), 0.01)).isTrue();
@@ -139,6 +143,28 @@ class PacketDrawingsTest {
       }
     }
     assertThat(read).isGreaterThan(6);
+  }
+
+  /** The pieces abut, so that the whole is as long as all of them. */
+  private static void guttersReachAsFarAsTheJsonSays(JsonNode found) throws IOException {
+    double whole = 0;
+    for (JsonNode part : JSON.readTree(DesignJson.write(design)).get("parts")) {
+      whole += part.get("kind").asText().equals("gutter") ? part.get("lengthMm").asDouble() : 0;
+    }
+    JsonNode box = found.get("boxes").get("GUTTER");
+    assertThat(box.get(2).asDouble() - box.get(0).asDouble()).isCloseTo(whole, within(0.01));
+  }
+
+  /** The dimension below the pan is as long as the pan is wide. */
+  private static void panIsAsWideAsTheJsonSays(JsonNode found) throws IOException {
+    List<Double> widths = new ArrayList<>();
+    for (JsonNode part : JSON.readTree(DesignJson.write(design)).get("parts")) {
+      if (part.get("kind").asText().matches("pan|collar-piece")) {
+        widths.add(part.get("widthMm").asDouble());
+      }
+    }
+    List<Double> drawn = lengths(found, "SHEET");
+    assertThat(widths).anyMatch(w -> has(drawn, w, 0.01));
   }
 
   private static List<Double> lengths(JsonNode found, String layer) {
