@@ -46,8 +46,14 @@ record TapPlan(Packet packet) {
             .map(paper::onPaper)
             .map(p -> Math.round(p.x() * 10) / 10.0 + "," + Math.round(p.y() * 10) / 10.0)
             .collect(Collectors.joining(" "));
-    return String.format(
-        "<a href=\"#bay-%s\" data-bay=\"%s\" aria-label=\"%s\"><polygon points=\"%s\"/></a>\n",
-        label, label, label, corners);
+    return "<a href=\"#bay-"
+        + label
+        + "\" data-bay=\""
+        + label
+        + "\" aria-label=\""
+        + label
+        + "\"><polygon points=\""
+        + corners
+        + "\"/></a>\n";
   }
 }
