@@ -145,19 +145,20 @@ class PacketDrawingsTest {
     assertThat(read).isGreaterThan(6);
   }
 
-  /** The pieces abut, so that the whole is as long as all of them. */
+  /** The pieces abut, so that the whole is as long as all of them, seen from above. */
   private static void guttersReachAsFarAsTheJsonSays(JsonNode found) throws IOException {
     double whole = 0;
     for (JsonNode part : JSON.readTree(DesignJson.write(design)).get("parts")) {
-      whole += part.get("kind").asText().equals("gutter") ? part.get("lengthMm").asDouble() : 0;
+      if (part.get("kind").asText().equals("gutter")) {
+        whole += part.get("lengthMm").asDouble() / Math.hypot(1, part.get("fall").asDouble());
+      }
     }
     JsonNode box = found.get("boxes").get("GUTTER");
     assertThat(box.get(2).asDouble() - box.get(0).asDouble()).isCloseTo(whole, within(0.01));
   }
 
   /** Two joists and what is clear between them; the sample's joists are straight. */
-  private static void joistsStandApartAsTheJsonSays(JsonNode found, String bay)
-      throws IOException {
+  private static void joistsStandApartAsTheJsonSays(JsonNode found, String bay) throws IOException {
     JsonNode field =
         JSON.readTree(SurveyJson.write(design.survey())).get("decks").get(0).get("fields").get(0);
     double across = 0;

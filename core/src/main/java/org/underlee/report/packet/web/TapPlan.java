@@ -20,7 +20,9 @@ record TapPlan(Packet packet) {
               String svg = WebPage.inline(DrawingFiles.svg(plan, packet.writing()));
               String what = WebPage.escaped(packet.writing().say("web.bays.plan"));
               out.append("<figure class=\"u-tap\">")
-                  .append(svg.replaceFirst("role=\"img\"", "role=\"group\" aria-label=\"" + what + "\""))
+                  .append(
+                      svg.replaceFirst(
+                          "role=\"img\"", "role=\"group\" aria-label=\"" + what + "\""))
                   .insert(out.lastIndexOf(END), links(DrawingFiles.paper(plan, packet.writing())))
                   .append("</figure>\n");
             });
