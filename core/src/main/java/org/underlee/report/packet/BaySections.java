@@ -116,7 +116,8 @@ record BaySections(Job job, Job.Place place, SectionCut cut, Bay bay) {
             .findFirst()
             .orElse(bay.stretch().from() + ACROSS_AT * bay.length());
     Transform field = place.field().frame();
-    Transform plane = field.after(new Transform(new Vec3(0, v, 0), Vec3.X, Vec3.Z, Vec3.Y.negated()));
+    Transform plane =
+        field.after(new Transform(new Vec3(0, v, 0), Vec3.X, Vec3.Z, Vec3.Y.negated()));
     double left = bay.left().leftAt(v) - BESIDE;
     double right = bay.right().rightAt(v) + BESIDE;
     double low = lowest() - AROUND;

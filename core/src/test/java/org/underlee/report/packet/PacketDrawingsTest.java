@@ -130,7 +130,7 @@ class PacketDrawingsTest {
       if (name.equals("plan.dxf")) {
         joistsSpanWhatTheSurveySays(found);
       } else if (name.startsWith("section-across")) {
-        panIsAsWideAsTheJsonSays(found);
+        joistsStandApartAsTheJsonSays(found, name.replaceAll(".*-|[.]dxf", ""));
       } else if (name.startsWith("gutter")) {
         guttersReachAsFarAsTheJsonSays(found);
       } else if (name.startsWith("notch")) {
@@ -145,26 +145,35 @@ class PacketDrawingsTest {
     assertThat(read).isGreaterThan(6);
   }
 
-  /** The pieces abut, so that the whole is as long as all of them. */
+  /** The pieces abut, so that the whole is as long as all of them, seen from above. */
   private static void guttersReachAsFarAsTheJsonSays(JsonNode found) throws IOException {
     double whole = 0;
     for (JsonNode part : JSON.readTree(DesignJson.write(design)).get("parts")) {
-      whole += part.get("kind").asText().equals("gutter") ? part.get("lengthMm").asDouble() : 0;
+      if (part.get("kind").asText().equals("gutter")) {
+        whole += part.get("lengthMm").asDouble() / Math.hypot(1, part.get("fall").asDouble());
+      }
     }
     JsonNode box = found.get("boxes").get("GUTTER");
     assertThat(box.get(2).asDouble() - box.get(0).asDouble()).isCloseTo(whole, within(0.01));
   }
 
-  /** The dimension below the pan is as long as the pan is wide. */
-  private static void panIsAsWideAsTheJsonSays(JsonNode found) throws IOException {
-    List<Double> widths = new ArrayList<>();
-    for (JsonNode part : JSON.readTree(DesignJson.write(design)).get("parts")) {
-      if (part.get("kind").asText().matches("pan|collar-piece")) {
-        widths.add(part.get("widthMm").asDouble());
+  /** Two joists and what is clear between them; the sample's joists are straight. */
+  private static void joistsStandApartAsTheJsonSays(JsonNode found, String bay) throws IOException {
+    JsonNode field =
+        JSON.readTree(SurveyJson.write(design.survey())).get("decks").get(0).get("fields").get(0);
+    double across = 0;
+    List<String> between = new ArrayList<>();
+    for (JsonNode own : field.get("bays")) {
+      if (own.get("id").asText().equalsIgnoreCase(bay)) {
+        across += own.get("clearWidthHighMm").asDouble();
+        own.get("between").forEach(b -> between.add(b.asText()));
       }
     }
-    List<Double> drawn = lengths(found, "SHEET");
-    assertThat(widths).anyMatch(w -> has(drawn, w, 0.01));
+    for (JsonNode line : field.get("joistLines")) {
+      across += between.contains(line.get("id").asText()) ? line.get("widthMm").asDouble() : 0;
+    }
+    JsonNode box = found.get("boxes").get("JOIST");
+    assertThat(box.get(2).asDouble() - box.get(0).asDouble()).isCloseTo(across, within(0.01));
   }
 
   private static List<Double> lengths(JsonNode found, String layer) {

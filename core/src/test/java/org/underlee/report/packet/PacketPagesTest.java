@@ -79,7 +79,9 @@ class PacketPagesTest {
       throws IOException, InterruptedException {
     Path pdf = Files.write(home.resolve("packet.pdf"), PdfWriter.write(packet, Paper.LETTER));
     Tools.run(
-        home, List.of("pdftoppm", "-r", DOTS_PER_INCH, "-gray", "-png", pdf.toString(), "page"), "");
+        home,
+        List.of("pdftoppm", "-r", DOTS_PER_INCH, "-gray", "-png", pdf.toString(), "page"),
+        "");
     return list(home);
   }
 
@@ -99,7 +101,9 @@ class PacketPagesTest {
     }
   }
 
-  /** The greatest difference of two pages in the mean of a square; all there is where sizes differ. */
+  /**
+   * The greatest difference of two pages in the mean of a square; all there is where sizes differ.
+   */
   private static double furthest(Path a, Path b) throws IOException {
     BufferedImage first = ImageIO.read(a.toFile());
     BufferedImage second = ImageIO.read(b.toFile());

@@ -26,7 +26,9 @@ class PhrasebookTest {
         .phrases()
         .forEach(
             (english, spanish) ->
-                assertThat(spanish.split("%s", -1)).as(english).hasSameSizeAs(english.split("%s", -1)));
+                assertThat(spanish.split("%s", -1))
+                    .as(english)
+                    .hasSameSizeAs(english.split("%s", -1)));
   }
 
   @Test

@@ -74,7 +74,8 @@ record Printed(Kind kind, double si, double half, String text, int at) {
       double inches = 12 * whole(m.group(1)) + whole(m.group(2));
       double parts = Math.max(whole(m.group(3)), whole(m.group(5)));
       double of = Math.max(1, Math.max(whole(m.group(4)), whole(m.group(6))));
-      boolean perFoot = m.group().endsWith("per ft") || left.indexOf("per ft", m.end()) == m.end() + 1;
+      boolean perFoot =
+          m.group().endsWith("per ft") || left.indexOf("per ft", m.end()) == m.end() + 1;
       double si = (inches + parts / of) * INCH;
       found.add(
           perFoot

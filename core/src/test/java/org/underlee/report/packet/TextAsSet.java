@@ -1,6 +1,7 @@
 package org.underlee.report.packet;
 
 import java.io.IOException;
+import java.io.StringWriter;
 import java.util.List;
 import org.apache.pdfbox.contentstream.operator.Operator;
 import org.apache.pdfbox.cos.COSBase;
@@ -13,6 +14,7 @@ final class TextAsSet extends PDFTextStripper {
   private final StringBuilder text = new StringBuilder();
 
   String of(PDPage page) throws IOException {
+    output = new StringWriter(); // of no use here, but asked for
     processPage(page);
     return text.toString();
   }

@@ -20,7 +20,9 @@ record TapPlan(Packet packet) {
               String svg = WebPage.inline(DrawingFiles.svg(plan, packet.writing()));
               String what = WebPage.escaped(packet.writing().say("web.bays.plan"));
               out.append("<figure class=\"u-tap\">")
-                  .append(svg.replaceFirst("role=\"img\"", "role=\"group\" aria-label=\"" + what + "\""))
+                  .append(
+                      svg.replaceFirst(
+                          "role=\"img\"", "role=\"group\" aria-label=\"" + what + "\""))
                   .insert(out.lastIndexOf(END), links(DrawingFiles.paper(plan, packet.writing())))
                   .append("</figure>\n");
             });
@@ -46,8 +48,14 @@ record TapPlan(Packet packet) {
             .map(paper::onPaper)
             .map(p -> Math.round(p.x() * 10) / 10.0 + "," + Math.round(p.y() * 10) / 10.0)
             .collect(Collectors.joining(" "));
-    return String.format(
-        "<a href=\"#bay-%s\" data-bay=\"%s\" aria-label=\"%s\"><polygon points=\"%s\"/></a>\n",
-        label, label, label, corners);
+    return "<a href=\"#bay-"
+        + label
+        + "\" data-bay=\""
+        + label
+        + "\" aria-label=\""
+        + label
+        + "\"><polygon points=\""
+        + corners
+        + "\"/></a>\n";
   }
 }
