@@ -61,6 +61,7 @@ class OracleTest {
     if (REWRITE) {
       KeptDifferences.write(KEPT, found);
     }
+    System.out.println(files.size() + " files, " + compared + " products of both readers");
     assertThat(compared).isGreaterThan(PRODUCTS_AT_LEAST);
     List<KeptDifferences.Line> kept =
         KeptDifferences.read(KEPT).stream()
