@@ -265,8 +265,8 @@ class PacketNumbersTest {
   }
 
   @Test
-  void everyNumberOfThePdfAndOfThePageStandsInTheJson() throws IOException {
-    for (UnitSystem units : List.of(UnitSystem.METRIC)) {
+  void everyNumberOfThePdfAndOfThePageStandsInTheJsonInBothUnits() throws IOException {
+    for (UnitSystem units : UnitSystem.values()) {
       Packet packet = packet(units);
       Paper paper = units == UnitSystem.METRIC ? Paper.A4 : Paper.LETTER;
       Count pdf = account(sheetsOfPdf(packet, paper), "PDF, " + units);
