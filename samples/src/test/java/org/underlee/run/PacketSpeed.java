@@ -25,7 +25,7 @@ public final class PacketSpeed {
 
   public static void main(String[] args) {
     int bays = Integer.parseInt(args[0]);
-    String model = IfcEmitter.emit(SampleDecks.plain(3600, 406.4, bays + 1), Mix.PLAIN);
+    byte[] model = IfcEmitter.emit(SampleDecks.plain(3600, 406.4, bays + 1), Mix.PLAIN);
     long start = System.nanoTime();
     Design design =
         DeckRun.design(DeckRun.survey(model, "deck.ifc"), Scope.OUTSIDE, KitReader.builtIn());
