@@ -57,7 +57,9 @@ final class Neighbours {
         : new Side(beyond, c.width(), c.left(), c.lowLeft(), c.right(), c.lowRight(), 0, dv);
   }
 
-  /** The sides at the column's lower (−1) or higher (+1) u. Every layer of a column asks for them. */
+  /**
+   * The sides at the column's lower (−1) or higher (+1) u. Every layer of a column asks for them.
+   */
   List<Side> across(int number, int du) {
     List<@Nullable List<Side>> there = known.get(du < 0 ? 0 : 1);
     List<Side> sides = there.get(number);

@@ -13,13 +13,28 @@ import org.underlee.geom.Vec3;
  * way out. Sills of one level are taken from the nearest to the furthest.
  */
 final class Pool {
-  private record Rim(Sill sill, double away, int order) implements Comparable<Rim> {
+  /**
+   * @param square of its distance; the root is taken only to tell near ones apart
+   */
+  private record Rim(Sill sill, double du, double dv, double square, int order)
+      implements Comparable<Rim> {
+    /** Part of a square below which its digits are rounding. */
+    private static final double ROUNDING = 1e-9;
+
+    static Rim of(Sill sill, double du, double dv, int order) {
+      return new Rim(sill, du, dv, du * du + dv * dv, order);
+    }
+
     @Override
     public int compareTo(Rim o) {
       if (sill.level() != o.sill.level()) {
         return sill.level() < o.sill.level() ? -1 : 1;
       }
-      return away == o.away ? Integer.compare(order, o.order) : Double.compare(away, o.away);
+      if (Math.abs(square - o.square) > ROUNDING * square) {
+        return square < o.square ? -1 : 1;
+      }
+      int nearer = Double.compare(Math.hypot(du, dv), Math.hypot(o.du, o.dv));
+      return nearer == 0 ? Integer.compare(order, o.order) : nearer;
     }
   }
 
@@ -67,7 +82,7 @@ final class Pool {
   void add(Sill sill) {
     double du = sill.u() - startU;
     double dv = sill.v() - startV;
-    rims.add(new Rim(sill, Math.sqrt(du * du + dv * dv), order++));
+    rims.add(Rim.of(sill, du, dv, order++));
   }
 
   boolean holds(int layer) {

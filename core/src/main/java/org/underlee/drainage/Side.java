@@ -9,14 +9,7 @@ package org.underlee.drainage;
  * @param du outward direction, −1, 0 or 1, likewise dv
  */
 record Side(
-    Column beyond,
-    double length,
-    double u0,
-    double v0,
-    double u1,
-    double v1,
-    int du,
-    int dv) {
+    Column beyond, double length, double u0, double v0, double u1, double v1, int du, int dv) {
   /** How much of a flow goes out through the stretch, whose edge may be askew. */
   double flux(double flowU, double flowV) {
     return du != 0 ? du * flowU * length : dv * (flowV * (u1 - u0) - flowU * (v1 - v0));
