@@ -37,7 +37,7 @@ final class DesignChecks {
       Decisions decided = Decisions.in(drained);
       return of(proved.survey(), proved.parts(), proved.proof(), decided, decided.kit(given));
     } catch (InputException unknown) {
-      return leftOut(unknown.getMessage(), unknown.advice());
+      return leftOut(String.valueOf(unknown.getMessage()), unknown.advice());
     }
   }
 

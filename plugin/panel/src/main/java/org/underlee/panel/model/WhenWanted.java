@@ -5,9 +5,11 @@ package org.underlee.panel.model;
  * is looked at again.
  */
 final class WhenWanted {
-  /** Makes it. */
+  /** How it is made. */
   interface Making {
     /**
+     * Makes it.
+     *
      * @param fit whether it is of another subject, to be seen as a whole
      */
     void make(boolean fit);
