@@ -213,7 +213,12 @@ public final class DeckRun {
         proved.survey(),
         proved.parts(),
         proved.proof(),
-        DesignChecks.of(IfcModel.of(given), proved, kit));
+        DesignChecks.of(
+            IfcModel.of(given),
+            proved,
+            deck,
+            kit,
+            () -> check(given, request.withoutServices(), deck).survey()));
   }
 
   /** As {@link #check(Path, SurveyRequest, Optional)}, from bytes. */
