@@ -85,13 +85,9 @@ public final class DeckRun {
   /**
    * The parts alone, for a picture that must keep up with a hand that drags.
    *
+   * @param storm the rain that the gutters are for
    * @throws InputException when the scope names no deck of the model
    */
-  public static Layout layOut(Survey survey, Scope scope, Kit kit) {
-    return layOut(survey, scope, kit, RainData.builtIn().service(RainData.ANYWHERE));
-  }
-
-  /** As {@link #layOut(Survey, Scope, Kit)}, for a rain. */
   public static Layout layOut(Survey survey, Scope scope, Kit kit, Storm storm) {
     GutterInRain rain = new GutterInRain(storm, ProofData.builtIn(), survey.elements());
     return Layouter.layOut(survey.framing(), survey.bays(), scope, kit, rain);

@@ -31,7 +31,7 @@ final class DesignChecks {
   /**
    * The checks.
    *
-   * @param drained the model with the assembly in it
+   * @param drained the model with the assembly in it, which that of the survey leaves out
    * @param deck the one to look at; all when empty
    * @param given the kit, where it is one of the user's own
    * @param alone the survey without models of services: asked for when an assembly is not the one
