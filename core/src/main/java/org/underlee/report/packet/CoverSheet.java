@@ -24,7 +24,8 @@ record CoverSheet(Job job) {
   Sheet sheet(Scene scene) {
     List<Block> blocks = new ArrayList<>();
     if (!scene.shapes().isEmpty()) {
-      RasterSettings settings = RasterSettings.of(WIDTH, HEIGHT);
+      RasterSettings settings =
+          RasterSettings.of(WIDTH, HEIGHT).withThreads(Runtime.getRuntime().availableProcessors());
       Camera camera =
           DeckScene.fromBelow(job.design().survey().framing(), scene, settings.aspect());
       blocks.add(
