@@ -50,7 +50,7 @@ record CoverSheet(Job job) {
     facts.add(new Fact(job.say("cover.deckArea"), job.writing().area(job.design().proof().area())));
     facts.add(
         new Fact(job.say("cover.dry"), job.writing().percent(job.design().proof().dryFraction())));
-    facts.add(new Fact(job.say("cover.kit"), job.kit().name()));
+    facts.add(new Fact(job.say("cover.kit"), job.writing().translated(job.kit().name())));
     for (Job.Place place : job.places()) {
       facts.add(new Fact(job.say("cover.field", place.mark()), field(place)));
     }

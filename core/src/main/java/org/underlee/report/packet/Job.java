@@ -108,7 +108,7 @@ record Job(Design design, Writing writing) {
    * stand on labels in place of those of files.
    */
   String told(String text) {
-    String told = text;
+    String told = writing.measures(text);
     for (Part part : text.contains("/") ? byLongestId() : List.<Part>of()) {
       told = told.replace(part.id(), part.label());
     }

@@ -26,7 +26,8 @@ record SourceSheet(Job job) {
                 new Block.Fact(
                     job.say("sources.schema"), job.design().survey().source().ifcSchema()),
                 new Block.Fact(
-                    job.say("sources.kit"), job.kit().name() + " " + job.kit().version()))));
+                    job.say("sources.kit"),
+                    job.writing().translated(job.kit().name()) + " " + job.kit().version()))));
     blocks.add(new Block.Heading(job.say("sources.decided")));
     for (Job.Place place : job.places()) {
       blocks.add(
