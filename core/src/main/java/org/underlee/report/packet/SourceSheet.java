@@ -36,7 +36,7 @@ record SourceSheet(Job job) {
                   "sources.field",
                   place.layout().field(),
                   place.mark(),
-                  place.field().fallWhy(),
+                  job.writing().translated(place.field().fallWhy()),
                   job.told(place.layout().binding())),
               PLAIN));
     }
@@ -85,7 +85,7 @@ record SourceSheet(Job job) {
 
   private List<String> stock(StockItem item) {
     return List.of(
-        item.description(),
+        job.writing().translated(item.description()),
         item.thickness() > 0
             ? Quantity.length(item.thickness()).exactlyIn(job.writing().units())
             : "",

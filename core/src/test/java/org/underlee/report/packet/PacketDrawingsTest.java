@@ -182,7 +182,7 @@ class PacketDrawingsTest {
 
   /**
    * The pan's seat runs from mark to mark: as far as the JSON's marks lie apart along the bay and
-   * in height; and the joist behind the cut is as deep and as long as the survey says.
+   * in height.
    */
   private static void theCutAlongShowsWhatTheJsonSays(JsonNode found) throws IOException {
     JsonNode field = JSON.readTree(files.get("marks.json")).get("fields").get(0);
@@ -191,7 +191,7 @@ class PacketDrawingsTest {
     JsonNode low = at.get(at.size() - 1);
     double run = low.get("fromHouseMm").asDouble() - high.get("fromHouseMm").asDouble();
     double drop =
-        high.get("overJoistBottomMm").asDouble() - low.get("aboveJoistBottomMm").asDouble();
+        high.get("overJoistBottomMm").asDouble() - low.get("overJoistBottomMm").asDouble();
     assertThat(has(lengths(found, "FALL"), Math.hypot(run, drop), 0.01)).isTrue();
     assertThat(has(lengths(found, "FALL"), Math.hypot(run + 0.1, drop), 0.01)).isFalse();
   }
