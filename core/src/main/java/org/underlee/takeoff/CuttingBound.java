@@ -91,7 +91,7 @@ final class CuttingBound {
     LinearProgram.Solved solved = program.solve();
     double bound =
         solved.ended() && patterns.isExact()
-            ? program.proven(solved.price(), slack(), (double) order.leastCost(), free)
+            ? LinearProgram.proven(rows, solved.price(), slack(), (double) order.leastCost(), free)
             : 0;
     return new Relaxed(bound, used(solved), solved.price());
   }

@@ -44,6 +44,9 @@ final class MeshSums {
   private static final double VOLUME_PERCENT = 0.1;
   private static final double CLOSED = 1e-6;
 
+  /** The other reader leaves a hair of an edge open where it cuts some pipe holes out. */
+  private static final double CUT_CLOSED = 1e-3;
+
   /** Edges of a membrane on the joist tops begin where its head is turned up, not at its floor. */
   private static final double OVER_HEAD = 0.01;
 
@@ -99,7 +102,9 @@ final class MeshSums {
     }
     BillWitness.Mesh mesh = piece.mesh().get();
     StockItem item = kit.item(part.item());
-    assertThat(mesh.open()).as(part.id()).isLessThan(CLOSED);
+    assertThat(mesh.open())
+        .as(part.id())
+        .isLessThan(part.kind() == PartKind.COLLAR_PIECE ? CUT_CLOSED : CLOSED);
     assertThat(mesh.volume())
         .as(part.id())
         .isCloseTo(part.volume(), withPercentage(VOLUME_PERCENT));
