@@ -10,13 +10,11 @@ import java.util.TreeSet;
 import org.junit.jupiter.api.Test;
 import org.underlee.check.SiteQuestion;
 import org.underlee.finding.Finding;
-import org.underlee.kit.Family;
 import org.underlee.kit.Kit;
 import org.underlee.kit.KitReader;
 import org.underlee.layout.FieldLayout;
 import org.underlee.layout.PartKind;
 import org.underlee.layout.Scope;
-import org.underlee.layout.Wishes;
 import org.underlee.run.DeckRun;
 import org.underlee.run.Design;
 import org.underlee.units.Lengths.UnitSystem;
@@ -43,24 +41,17 @@ class PhrasebookTest {
                     .hasSameSizeAs(english.split("%s", -1)));
   }
 
-  private static Design design(String sample, Kit kit) {
-    boolean drape = kit.family() == Family.DRAPE;
+  private static Design design(String sample) {
     return DeckRun.design(
         DeckRun.survey(ROOT.resolve("samples/" + sample + "/" + sample + ".ifc")),
-        drape ? Scope.OUTSIDE.with(Wishes.NONE.withBoardsOff()) : Scope.OUTSIDE,
-        kit);
+        Scope.OUTSIDE,
+        KitReader.builtIn());
   }
 
   @Test
   void allThatIsToldOfTheSamplesIsSaidInSpanish() {
-    List<Design> designs =
-        List.of(
-            design("pine-deck", KitReader.builtIn()),
-            design("harbour-balcony", KitReader.builtIn()),
-            design("hillside-terrace", KitReader.builtIn()),
-            design("harbour-balcony", KitReader.named("membrane-drape")),
-            design("pine-deck", KitReader.named("ribbed-sheet")));
-    for (Design design : designs) {
+    for (String sample : List.of("pine-deck", "harbour-balcony", "hillside-terrace")) {
+      Design design = design(sample);
       Set<String> english = new TreeSet<>();
       for (Finding finding : design.findings()) {
         sameOnes(finding.words(), english);
@@ -80,8 +71,8 @@ class PhrasebookTest {
             .filter(p -> PRINTED.contains(p.kind()))
             .forEach(p -> sameOnes(p.why().reason(), english));
       }
-      assertThat(design.findings()).hasSizeGreaterThan(5);
-      assertThat(english).as("said in English still").isEmpty();
+      assertThat(design.findings()).hasSizeGreaterThan(3);
+      assertThat(english).as(sample + ": said in English still").isEmpty();
     }
   }
 
