@@ -114,7 +114,7 @@ public final class DrainageFindings {
             cause.cause.why(),
             part.isEmpty() ? "" : " (" + part + ")",
             amount(area),
-            leaks.size() == 1 ? "" : ", in " + leaks.size() + " places");
+            leaks.size() == 1 ? "" : Words.of(", in %s places", leaks.size()));
     findings.add(
         Finding.measured(
             rule(cause.cause, area),

@@ -22,15 +22,37 @@ public record Extrusion(Transform frame, Outline section, Vec3 sweep) {
     return new Extrusion(map.after(frame), section, sweep);
   }
 
+  /** Its corners: those of the section, then those where it was swept to. */
+  public List<Vec3> corners() {
+    List<Vec3> corners = new ArrayList<>();
+    for (Vec3 from : List.of(Vec3.ZERO, sweep)) {
+      section.outer().forEach(p -> corners.add(corner(p, from)));
+      section.holes().forEach(hole -> hole.forEach(p -> corners.add(corner(p, from))));
+    }
+    return corners;
+  }
+
+  private Vec3 corner(Vec2 p, Vec3 from) {
+    return frame.apply(new Vec3(p.x(), p.y(), 0).plus(from));
+  }
+
+  /** As those of {@link #mesh}, without cutting it into triangles. */
+  public Box bounds() {
+    Box box = Box.EMPTY;
+    for (Vec3 corner : corners()) {
+      box = box.with(corner);
+    }
+    return box;
+  }
+
   /** The closed surface as triangles. */
   public Mesh mesh() {
     Triangulation flat = Triangulation.of(section);
     int n = flat.points().size();
+    List<Vec3> all = corners();
     double[] xyz = new double[6 * n];
-    for (int i = 0; i < n; i++) {
-      Vec2 p = flat.points().get(i);
-      put(xyz, i, frame.apply(new Vec3(p.x(), p.y(), 0)));
-      put(xyz, i + n, frame.apply(new Vec3(p.x(), p.y(), 0).plus(sweep)));
+    for (int i = 0; i < 2 * n; i++) {
+      put(xyz, i, all.get(i));
     }
     List<int[]> faces = new ArrayList<>();
     for (int[] t : flat.triangles()) {

@@ -33,7 +33,7 @@ public final class Ground {
     double origin = field.frame().origin().z();
     return layout.parts().stream()
         .filter(p -> p.kind() == PartKind.GUTTER)
-        .mapToDouble(p -> p.mesh().bounds().min().z() - origin - below(field))
+        .mapToDouble(p -> p.bounds().min().z() - origin - below(field))
         .min();
   }
 }

@@ -3,6 +3,7 @@ package org.underlee.layout;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import org.underlee.geom.Box;
 import org.underlee.geom.Extrusion;
 import org.underlee.geom.Mesh;
 import org.underlee.geom.Outline;
@@ -58,6 +59,11 @@ public record Part(
   /** Volume of its material, cubic metres. */
   public double volume() {
     return bodies.stream().mapToDouble(Extrusion::volume).sum();
+  }
+
+  /** Its reach: as that of its mesh, and much sooner. */
+  public Box bounds() {
+    return Box.around(bodies.stream().map(Extrusion::bounds).toList());
   }
 
   public Mesh mesh() {

@@ -120,7 +120,7 @@ public final class BaySection {
   }
 
   private boolean isInBay(Part part) {
-    Vec3 middle = frame.toLocal(part.mesh().bounds().centre());
+    Vec3 middle = frame.toLocal(part.bounds().centre());
     return middle.x() > bay.leftFace().at(middle.y())
         && middle.x() < bay.rightFace().at(middle.y());
   }
@@ -258,7 +258,7 @@ public final class BaySection {
 
   private double lowestPart() {
     return parts(PartKind.GUTTER, PartKind.PAN)
-        .mapToDouble(p -> p.mesh().bounds().min().z() - frame.origin().z())
+        .mapToDouble(p -> p.bounds().min().z() - frame.origin().z())
         .min()
         .orElse(low);
   }

@@ -1,36 +1,42 @@
 package org.underlee.picture;
 
-import java.util.Locale;
 import org.underlee.geom.Vec2;
 
 /** Numbers, colours and texts as they stand in SVG. */
-final class SvgText {
+public final class SvgText {
   private static final int PARTS = 1000;
+
+  /** Makes every colour seven digits long, so that none of its own is lost. */
+  private static final int BEYOND_RGB = 0x1000000;
 
   private SvgText() {}
 
   /** Three decimals at most, no trailing zeros, a point in every locale, never {@code -0}. */
-  static String number(double value) {
+  public static String number(double value) {
     long parts = Math.round(Math.abs(value) * PARTS);
     StringBuilder text = new StringBuilder(value < 0 && parts > 0 ? "-" : "");
     text.append(parts / PARTS);
     if (parts % PARTS != 0) {
       String decimals = Long.toString(PARTS + parts % PARTS).substring(1);
-      text.append('.').append(decimals.replaceAll("0+$", ""));
+      int end = decimals.length();
+      while (decimals.charAt(end - 1) == '0') {
+        end--;
+      }
+      text.append('.').append(decimals, 0, end);
     }
     return text.toString();
   }
 
-  static String pair(Vec2 p) {
+  public static String pair(Vec2 p) {
     return number(p.x()) + "," + number(p.y());
   }
 
-  static String colour(int rgb) {
-    return String.format(Locale.ROOT, "#%06x", rgb);
+  public static String colour(int rgb) {
+    return "#" + Integer.toHexString(BEYOND_RGB | rgb).substring(1);
   }
 
   /** Marks are escaped; what XML 1.0 has no place for is left out. */
-  static String escaped(String text) {
+  public static String escaped(String text) {
     StringBuilder out = new StringBuilder();
     text.codePoints().filter(SvgText::isAllowed).forEach(c -> append(out, c));
     return out.toString();

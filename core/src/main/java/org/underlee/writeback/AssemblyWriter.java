@@ -83,7 +83,7 @@ final class AssemblyWriter {
 
   /** The least corner of all parts: coordinates from there are small numbers. */
   private static Vec3 corner(FieldLayout field) {
-    Box all = Box.around(field.parts().stream().map(p -> p.mesh().bounds()).toList());
+    Box all = Box.around(field.parts().stream().map(p -> p.bounds()).toList());
     return all.isEmpty() ? Vec3.ZERO : all.min();
   }
 

@@ -126,7 +126,7 @@ final class DrainRunWriter {
     }
 
     private void openEnds(PlacedPart part) {
-      Box box = part.part().mesh().bounds();
+      Box box = part.part().bounds();
       Vec3 middle = box.centre();
       if (inletsOf(part).isEmpty()) {
         sink(part, new Vec3(middle.x(), middle.y(), box.max().z()));

@@ -22,14 +22,17 @@ record BuySheet(Job job) {
       StockItem item = job.kit().item(line.item());
       bill.add(
           List.of(
-              line.description(),
+              job.writing().translated(line.description()),
               item.isSoldByLength()
                   ? job.length(line.quantity())
                   : job.writing().number(line.quantity(), 0)));
       order.add(
           item.isSoldByLength()
-              ? List.of(lengths(line), line.description(), rest(line))
-              : List.of(job.writing().number(line.quantity(), 0), line.description(), ""));
+              ? List.of(lengths(line), job.writing().translated(line.description()), rest(line))
+              : List.of(
+                  job.writing().number(line.quantity(), 0),
+                  job.writing().translated(line.description()),
+                  ""));
     }
     return new Sheet(
         "buy",

@@ -24,7 +24,8 @@ record CoverSheet(Job job) {
   Sheet sheet(Scene scene) {
     List<Block> blocks = new ArrayList<>();
     if (!scene.shapes().isEmpty()) {
-      RasterSettings settings = RasterSettings.of(WIDTH, HEIGHT);
+      RasterSettings settings =
+          RasterSettings.of(WIDTH, HEIGHT).withThreads(Runtime.getRuntime().availableProcessors());
       Camera camera =
           DeckScene.fromBelow(job.design().survey().framing(), scene, settings.aspect());
       blocks.add(
@@ -49,7 +50,7 @@ record CoverSheet(Job job) {
     facts.add(new Fact(job.say("cover.deckArea"), job.writing().area(job.design().proof().area())));
     facts.add(
         new Fact(job.say("cover.dry"), job.writing().percent(job.design().proof().dryFraction())));
-    facts.add(new Fact(job.say("cover.kit"), job.kit().name()));
+    facts.add(new Fact(job.say("cover.kit"), job.writing().translated(job.kit().name())));
     for (Job.Place place : job.places()) {
       facts.add(new Fact(job.say("cover.field", place.mark()), field(place)));
     }

@@ -1,8 +1,10 @@
 package org.underlee.report.packet;
 
 import java.nio.charset.StandardCharsets;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Supplier;
 import org.underlee.picture.PlanDrawing;
 import org.underlee.picture.PlanRaster;
 import org.underlee.picture.PlanSheet;
@@ -23,7 +25,9 @@ public final class DrawingFiles {
 
   private DrawingFiles() {}
 
-  static void into(Map<String, byte[]> files, Packet packet) {
+  /** How each file is written, by its name. */
+  static Map<String, Supplier<byte[]>> of(Packet packet) {
+    Map<String, Supplier<byte[]>> files = new LinkedHashMap<>();
     for (Sheet sheet : packet.sheets()) {
       for (Block block : sheet.blocks()) {
         if (block instanceof Block.Drawing drawing) {
@@ -35,23 +39,25 @@ public final class DrawingFiles {
           write(files, template.id(), template.plan(), paper);
           dxf(files, template.id(), template.plan(), paper);
         } else if (block instanceof Block.Picture picture) {
-          files.put("drawings/" + picture.id() + ".png", Png.encode(picture.image()));
+          files.put("drawings/" + picture.id() + ".png", () -> Png.encode(picture.image()));
         }
       }
     }
+    return files;
   }
 
   private static void write(
-      Map<String, byte[]> files, String id, PlanDrawing plan, PlanSheet paper) {
+      Map<String, Supplier<byte[]>> files, String id, PlanDrawing plan, PlanSheet paper) {
     String name = "drawings/" + id;
-    files.put(name + ".svg", Svg.write(plan, paper).getBytes(StandardCharsets.UTF_8));
-    files.put(name + ".png", Png.encode(PlanRaster.draw(plan, paper, PIXELS_PER_MM, 1)));
+    files.put(name + ".svg", () -> Svg.write(plan, paper).getBytes(StandardCharsets.UTF_8));
+    files.put(name + ".png", () -> Png.encode(PlanRaster.draw(plan, paper, PIXELS_PER_MM, 1)));
   }
 
-  private static void dxf(Map<String, byte[]> files, String id, PlanDrawing plan, PlanSheet paper) {
+  private static void dxf(
+      Map<String, Supplier<byte[]>> files, String id, PlanDrawing plan, PlanSheet paper) {
     files.put(
         "drawings/" + id + ".dxf",
-        Dxf.write(plan, paper.denominator()).getBytes(StandardCharsets.US_ASCII));
+        () -> Dxf.write(plan, paper.denominator()).getBytes(StandardCharsets.US_ASCII));
   }
 
   /** A drawing on its own, at a usual scale. */

@@ -87,7 +87,10 @@ record GutterSheet(Job job) {
     blocks.add(new Block.Heading(job.say("gutter.field", place.mark())));
     blocks.add(
         new Block.Text(
-            job.say("gutter.how", place.layout().lowEnd(), place.field().lines().get(0).id()),
+            job.say(
+                "gutter.how",
+                job.writing().translated(place.layout().lowEnd()),
+                place.field().lines().get(0).id()),
             PLAIN));
     blocks.add(
         new Block.Drawing(

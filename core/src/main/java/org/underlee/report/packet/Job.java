@@ -3,15 +3,14 @@ package org.underlee.report.packet;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.underlee.bay.Bay;
 import org.underlee.bay.FieldBays;
 import org.underlee.finding.Finding;
 import org.underlee.framing.Field;
 import org.underlee.geom.Box;
+import org.underlee.geom.Extrusion;
 import org.underlee.geom.Interval;
-import org.underlee.geom.Mesh;
 import org.underlee.geom.Vec3;
 import org.underlee.kit.Family;
 import org.underlee.kit.Kit;
@@ -46,12 +45,13 @@ record Job(Design design, Writing writing) {
 
     /** A part's reach in the field's frame. */
     Box box(Part part) {
-      Mesh mesh = part.mesh();
-      return Box.around(
-          IntStream.range(0, mesh.vertexCount())
-              .mapToObj(i -> local(mesh.vertex(i)))
-              .map(p -> new Box(p, p))
-              .toList());
+      Box box = Box.EMPTY;
+      for (Extrusion body : part.bodies()) {
+        for (Vec3 corner : body.corners()) {
+          box = box.with(local(corner));
+        }
+      }
+      return box;
     }
 
     List<Part> partsIn(Bay bay) {
@@ -108,8 +108,8 @@ record Job(Design design, Writing writing) {
    * stand on labels in place of those of files.
    */
   String told(String text) {
-    String told = text;
-    for (Part part : byLongestId()) {
+    String told = writing.measures(text);
+    for (Part part : text.contains("/") ? byLongestId() : List.<Part>of()) {
       told = told.replace(part.id(), part.label());
     }
     for (Place place : places()) {

@@ -1,8 +1,9 @@
 package org.underlee.report.packet;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Supplier;
+import java.util.stream.Stream;
 import org.underlee.picture.DeckScene;
 import org.underlee.picture.Scene;
 import org.underlee.run.Design;
@@ -19,23 +20,7 @@ public final class PacketBuilder {
     Job job = new Job(design, writing);
     Survey survey = design.survey();
     Scene scene = DeckScene.of(survey.framing(), survey.elements(), Optional.of(design.layout()));
-    List<Sheet> sheets = new ArrayList<>();
-    sheets.add(new CoverSheet(job).sheet(scene));
-    sheets.add(new SiteSheet(job).sheet());
-    sheets.add(new FramingSheet(job).sheet());
-    sheets.add(new BuySheet(job).sheet());
-    sheets.add(new CuttingSheet(job).sheet());
-    sheets.add(new CutSheet(job).sheet());
-    sheets.add(new TemplateSheet(job).sheet());
-    sheets.add(new BuildSheet(job).sheet());
-    sheets.add(new MarkSheet(job).sheet());
-    sheets.add(new SectionSheet(job).sheet());
-    sheets.add(new GutterSheet(job).sheet());
-    sheets.add(new HoseSheet(job).sheet());
-    sheets.add(new StickerSheet(job).sheet());
-    sheets.add(new CareSheet(job).sheet());
-    sheets.add(new SourceSheet(job).sheet());
-    sheets.removeIf(s -> s.blocks().isEmpty());
+    List<Sheet> sheets = sheets(job, scene);
     String file = survey.source().file();
     String sha = survey.source().sha256();
     return new Packet(
@@ -48,5 +33,29 @@ public final class PacketBuilder {
         new MarksJson(job).write(),
         scene,
         DeckScene.fromBelow(survey.framing(), scene, 1));
+  }
+
+  /** Each for itself, so that as many are made at a time as there are processors. */
+  private static List<Sheet> sheets(Job job, Scene scene) {
+    return Stream.<Supplier<Sheet>>of(
+            () -> new CoverSheet(job).sheet(scene),
+            () -> new SiteSheet(job).sheet(),
+            () -> new FramingSheet(job).sheet(),
+            () -> new BuySheet(job).sheet(),
+            () -> new CuttingSheet(job).sheet(),
+            () -> new CutSheet(job).sheet(),
+            () -> new TemplateSheet(job).sheet(),
+            () -> new BuildSheet(job).sheet(),
+            () -> new MarkSheet(job).sheet(),
+            () -> new SectionSheet(job).sheet(),
+            () -> new GutterSheet(job).sheet(),
+            () -> new HoseSheet(job).sheet(),
+            () -> new StickerSheet(job).sheet(),
+            () -> new CareSheet(job).sheet(),
+            () -> new SourceSheet(job).sheet())
+        .parallel()
+        .map(Supplier::get)
+        .filter(s -> !s.blocks().isEmpty())
+        .toList();
   }
 }

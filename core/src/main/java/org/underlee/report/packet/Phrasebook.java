@@ -25,7 +25,10 @@ record Phrasebook(Map<String, String> phrases) {
     }
   }
 
-  /** The text in this language; after a name and a colon, too: {@code deck-1: its boards …}. */
+  /**
+   * The text in this language; after a name and a colon, too, or before them: {@code deck-1: its
+   * boards …}, {@code water stands …: gutter-1}.
+   */
   String say(String english) {
     return known(english)
         .or(
@@ -34,7 +37,12 @@ record Phrasebook(Map<String, String> phrases) {
               int rest = colon + AFTER_NAME.length();
               return colon < 0
                   ? Optional.empty()
-                  : known(english.substring(rest)).map(s -> english.substring(0, rest) + s);
+                  : known(english.substring(rest))
+                      .map(s -> english.substring(0, rest) + s)
+                      .or(
+                          () ->
+                              known(english.substring(0, colon))
+                                  .map(s -> s + english.substring(colon)));
             })
         .orElse(english);
   }

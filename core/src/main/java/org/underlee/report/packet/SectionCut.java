@@ -2,6 +2,7 @@ package org.underlee.report.packet;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Supplier;
 import java.util.stream.Stream;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Envelope;
@@ -11,10 +12,12 @@ import org.locationtech.jts.geom.LinearRing;
 import org.locationtech.jts.geom.Polygon;
 import org.underlee.framing.Field;
 import org.underlee.framing.Member;
+import org.underlee.geom.Box;
 import org.underlee.geom.Mesh;
 import org.underlee.geom.Outline;
 import org.underlee.geom.Transform;
 import org.underlee.geom.Vec2;
+import org.underlee.geom.Vec3;
 import org.underlee.layout.Part;
 import org.underlee.layout.PartKind;
 import org.underlee.picture.PlanBuilder;
@@ -28,17 +31,30 @@ import org.underlee.picture.PlanStyle;
 record SectionCut(List<Body> bodies) {
   private static final PlanStyle SHEET = PlanStyle.lined("sheet", 0x1d4f66, 0.3).filled(0x1d4f66);
 
+  /** Coarser than the grid of a slice, metres. */
+  private static final double NEAR = 1e-4;
+
   private static final GeometryFactory SHAPES = new GeometryFactory();
 
-  record Body(Mesh mesh, PlanStyle style) {}
+  /**
+   * One of them.
+   *
+   * @param reach in the world
+   * @param mesh made when the plane is near: most bodies of a long deck are far from it
+   */
+  record Body(Box reach, Supplier<Mesh> mesh, PlanStyle style) {
+    static Body of(Mesh mesh, PlanStyle style) {
+      return new Body(mesh.bounds(), () -> mesh, style);
+    }
+  }
 
   static SectionCut of(Job.Place place) {
     List<Body> bodies = framing(place.field());
     place.bays().bays().stream()
         .flatMap(b -> b.crossings().stream())
-        .forEach(c -> bodies.add(new Body(c.element().shape(), PlanStyle.CROSSING)));
+        .forEach(c -> bodies.add(Body.of(c.element().shape(), PlanStyle.CROSSING)));
     for (Part part : place.layout().parts()) {
-      part.bodies().forEach(b -> bodies.add(new Body(b.mesh(), style(part.kind()))));
+      part.bodies().forEach(b -> bodies.add(new Body(b.bounds(), b::mesh, style(part.kind()))));
     }
     return new SectionCut(bodies);
   }
@@ -55,7 +71,7 @@ record SectionCut(List<Body> bodies) {
   }
 
   private static Body body(Member member, PlanStyle style) {
-    return new Body(member.element().shape(), style);
+    return Body.of(member.element().shape(), style);
   }
 
   private static PlanStyle style(PartKind kind) {
@@ -69,10 +85,28 @@ record SectionCut(List<Body> bodies) {
    */
   void draw(PlanBuilder plan, Transform plane, Envelope shown) {
     for (Body body : bodies) {
-      for (Outline ring : Slice.of(body.mesh(), plane)) {
-        clipped(ring, shown).forEach(r -> plan.area(r, body.style()));
+      if (isNear(body.reach(), plane, shown)) {
+        for (Outline ring : Slice.of(body.mesh().get(), plane)) {
+          clipped(ring, shown).forEach(r -> plan.area(r, body.style()));
+        }
       }
     }
+  }
+
+  /** Whether a plane may cut something of a box within the window. */
+  private static boolean isNear(Box reach, Transform plane, Envelope shown) {
+    Box local = Box.EMPTY;
+    for (double x : new double[] {reach.min().x(), reach.max().x()}) {
+      for (double y : new double[] {reach.min().y(), reach.max().y()}) {
+        local = local.with(plane.toLocal(new Vec3(x, y, reach.min().z())));
+        local = local.with(plane.toLocal(new Vec3(x, y, reach.max().z())));
+      }
+    }
+    Vec3 low = local.grown(NEAR).min();
+    Vec3 high = local.grown(NEAR).max();
+    return low.z() < 0
+        && high.z() > 0
+        && shown.intersects(new Envelope(low.x(), high.x(), low.y(), high.y()));
   }
 
   /** What of a ring lies in a window. */

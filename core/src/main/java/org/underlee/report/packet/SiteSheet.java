@@ -16,7 +16,10 @@ record SiteSheet(Job job) {
           new Tick(
               "site-" + (ticks.size() + 1),
               job.writing().translated(q.text()),
-              job.writing().translated(q.why()) + " (" + q.source() + ")"));
+              job.writing().translated(q.why())
+                  + " ("
+                  + job.writing().translated(q.source())
+                  + ")"));
     }
     return new Sheet(
         "site",

@@ -26,7 +26,8 @@ record SourceSheet(Job job) {
                 new Block.Fact(
                     job.say("sources.schema"), job.design().survey().source().ifcSchema()),
                 new Block.Fact(
-                    job.say("sources.kit"), job.kit().name() + " " + job.kit().version()))));
+                    job.say("sources.kit"),
+                    job.writing().translated(job.kit().name()) + " " + job.kit().version()))));
     blocks.add(new Block.Heading(job.say("sources.decided")));
     for (Job.Place place : job.places()) {
       blocks.add(
@@ -35,7 +36,7 @@ record SourceSheet(Job job) {
                   "sources.field",
                   place.layout().field(),
                   place.mark(),
-                  place.field().fallWhy(),
+                  job.writing().translated(place.field().fallWhy()),
                   job.told(place.layout().binding())),
               PLAIN));
     }
@@ -84,7 +85,7 @@ record SourceSheet(Job job) {
 
   private List<String> stock(StockItem item) {
     return List.of(
-        item.description(),
+        job.writing().translated(item.description()),
         item.thickness() > 0
             ? Quantity.length(item.thickness()).exactlyIn(job.writing().units())
             : "",

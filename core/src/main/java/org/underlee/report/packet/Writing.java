@@ -85,6 +85,11 @@ public final class Writing {
     return said.say(english);
   }
 
+  /** A sentence with its measures in the words of this language: {@code 24,3 pies²}. */
+  public String measures(String told) {
+    return language().equals(Locale.ENGLISH.getLanguage()) ? told : MeasureWords.of(this, told);
+  }
+
   /** As marked on a tape: whole millimetres, or feet, inches and sixteenths. */
   public String length(double metres) {
     return Lengths.format(metres, units).replace(' ', NO_BREAK);

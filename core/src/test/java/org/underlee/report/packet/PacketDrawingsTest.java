@@ -6,12 +6,14 @@ import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
+import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import javax.xml.parsers.DocumentBuilderFactory;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.contentstream.operator.Operator;
 import org.apache.pdfbox.cos.COSNumber;
@@ -131,6 +133,8 @@ class PacketDrawingsTest {
         joistsSpanWhatTheSurveySays(found);
       } else if (name.startsWith("section-across")) {
         joistsStandApartAsTheJsonSays(found, name.replaceAll(".*-|[.]dxf", ""));
+      } else if (name.startsWith("section-along")) {
+        theCutAlongShowsWhatTheJsonSays(found);
       } else if (name.startsWith("gutter")) {
         guttersReachAsFarAsTheJsonSays(found);
       } else if (name.startsWith("notch")) {
@@ -176,6 +180,22 @@ class PacketDrawingsTest {
     assertThat(box.get(2).asDouble() - box.get(0).asDouble()).isCloseTo(across, within(0.01));
   }
 
+  /**
+   * The pan's seat runs from mark to mark: as far as the JSON's marks lie apart along the bay and
+   * in height.
+   */
+  private static void theCutAlongShowsWhatTheJsonSays(JsonNode found) throws IOException {
+    JsonNode field = JSON.readTree(files.get("marks.json")).get("fields").get(0);
+    JsonNode at = field.get("marks").get(0).get("at");
+    JsonNode high = at.get(0);
+    JsonNode low = at.get(at.size() - 1);
+    double run = low.get("fromHouseMm").asDouble() - high.get("fromHouseMm").asDouble();
+    double drop =
+        high.get("overJoistBottomMm").asDouble() - low.get("overJoistBottomMm").asDouble();
+    assertThat(has(lengths(found, "FALL"), Math.hypot(run, drop), 0.01)).isTrue();
+    assertThat(has(lengths(found, "FALL"), Math.hypot(run + 0.1, drop), 0.01)).isFalse();
+  }
+
   private static List<Double> lengths(JsonNode found, String layer) {
     List<Double> lengths = new ArrayList<>();
     for (JsonNode length : found.get("lengths")) {
@@ -199,6 +219,34 @@ class PacketDrawingsTest {
     }
     JsonNode box = found.get("boxes").get("JOIST");
     assertThat(box.get(2).asDouble() - box.get(0).asDouble()).isCloseTo(across, within(0.01));
+  }
+
+  /** A reader of XML finds on each page what the PDF's page says, in the same order. */
+  @Test
+  void everyPageOfEverySheetIsThereAsSvgWithItsText() throws Exception {
+    List<String> pages =
+        files.keySet().stream().filter(name -> name.startsWith("sheets/")).toList();
+    try (PDDocument document = Loader.loadPDF(files.get("packet.pdf"))) {
+      assertThat(pages).hasSize(document.getNumberOfPages());
+      for (int i = 0; i < pages.size(); i++) {
+        var svg =
+            DocumentBuilderFactory.newInstance()
+                .newDocumentBuilder()
+                .parse(new ByteArrayInputStream(files.get(pages.get(i))));
+        var texts = svg.getElementsByTagName("text");
+        StringBuilder said = new StringBuilder();
+        for (int t = 0; t < texts.getLength(); t++) {
+          said.append(texts.item(t).getTextContent());
+        }
+        assertThat(letters(said.toString()))
+            .as(pages.get(i))
+            .isEqualTo(letters(new TextAsSet().of(document.getPage(i))));
+      }
+    }
+  }
+
+  private static String letters(String text) {
+    return text.replaceAll("[\\s\u00a0]", "");
   }
 
   @Test

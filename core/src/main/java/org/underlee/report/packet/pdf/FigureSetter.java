@@ -6,7 +6,6 @@ import org.underlee.picture.PlanDrawing;
 import org.underlee.picture.PlanSheet;
 import org.underlee.report.packet.Block;
 import org.underlee.report.packet.Writing;
-import org.underlee.report.packet.pdf.PdfWriter.Pages;
 
 /** Sets drawings, templates and pictures with their captions. */
 record FigureSetter(PageFlow flow, Setting set) {
@@ -66,9 +65,7 @@ record FigureSetter(PageFlow flow, Setting set) {
     double wide = flow.room() * set.scale();
     double tall = wide * picture.image().height() / picture.image().width();
     flow.need(tall + 8);
-    flow.pen()
-        .image(
-            Pixels.of(flow.pages().document(), picture.image()), flow.left(), flow.y(), wide, tall);
+    flow.pen().image(picture.image(), flow.left(), flow.y(), wide, tall);
     flow.down(tall + set.cellStep());
     flow.pen().text(flow.left(), flow.y(), picture.caption(), false, set.cell(), PageFlow.GREY);
     flow.down(3);

@@ -4,6 +4,9 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.util.HashMap;
 import java.util.Map;
+import org.apache.fontbox.ttf.TTFParser;
+import org.apache.fontbox.ttf.TrueTypeFont;
+import org.apache.pdfbox.io.RandomAccessReadBuffer;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.font.PDFont;
 import org.apache.pdfbox.pdmodel.font.PDType0Font;
@@ -29,7 +32,10 @@ final class Fonts {
 
   private static PDFont load(PDDocument document, String name) throws IOException {
     try (InputStream in = Packet.class.getResourceAsStream(name)) {
-      return PDType0Font.load(document, in, true);
+      TrueTypeFont font = new TTFParser().parse(RandomAccessReadBuffer.createBufferFromStream(in));
+      // Joined letters are looked for anew in every text, which is most of the time of a table.
+      font.setEnableGsub(false);
+      return PDType0Font.load(document, font, true);
     }
   }
 

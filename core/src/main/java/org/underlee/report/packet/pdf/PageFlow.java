@@ -1,10 +1,7 @@
 package org.underlee.report.packet.pdf;
 
 import java.io.IOException;
-import org.apache.pdfbox.pdmodel.PDPage;
-import org.apache.pdfbox.pdmodel.PDPageContentStream;
 import org.underlee.report.packet.Sheet;
-import org.underlee.report.packet.pdf.PdfWriter.Pages;
 
 /** Where the next thing of a sheet goes: down the page, and over to the next. Millimetres. */
 final class PageFlow implements AutoCloseable {
@@ -18,9 +15,7 @@ final class PageFlow implements AutoCloseable {
   private final Pages pages;
   private final Sheet sheet;
   private final Setting setting;
-  private final PDPage first;
   private int count = 1;
-  private PDPageContentStream out;
   private Pen pen;
   private double y;
   private double top;
@@ -29,9 +24,7 @@ final class PageFlow implements AutoCloseable {
     this.pages = pages;
     this.sheet = sheet;
     this.setting = setting;
-    this.out = pages.open(sheet.wide());
-    this.first = pages.last();
-    this.pen = new Pen(out, pages.fonts(), height());
+    this.pen = pages.open(sheet.wide());
     title();
   }
 
@@ -44,10 +37,9 @@ final class PageFlow implements AutoCloseable {
   }
 
   void turnPage() throws IOException {
-    out.close();
-    out = pages.open(sheet.wide());
+    pen.close();
+    pen = pages.open(sheet.wide());
     count++;
-    pen = new Pen(out, fonts(), height());
     y = Pages.MARGIN + Setting.mm(setting.head());
     pen.text(left(), y - 1, sheet.title(), true, setting.head(), GREY);
     pen.line(left(), y + 1, left() + room(), y + 1, 0.25, RULE);
@@ -100,10 +92,6 @@ final class PageFlow implements AutoCloseable {
     return count;
   }
 
-  PDPage first() {
-    return first;
-  }
-
   Pages pages() {
     return pages;
   }
@@ -123,6 +111,6 @@ final class PageFlow implements AutoCloseable {
 
   @Override
   public void close() throws IOException {
-    out.close();
+    pen.close();
   }
 }

@@ -3,11 +3,10 @@ package org.underlee.report.packet.pdf;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
-import java.util.ArrayList;
-import java.util.List;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDPage;
 import org.apache.pdfbox.pdmodel.PDPageContentStream;
+import org.apache.pdfbox.pdmodel.common.PDRectangle;
 import org.apache.pdfbox.pdmodel.interactive.documentnavigation.destination.PDPageFitDestination;
 import org.apache.pdfbox.pdmodel.interactive.documentnavigation.outline.PDDocumentOutline;
 import org.apache.pdfbox.pdmodel.interactive.documentnavigation.outline.PDOutlineItem;
@@ -30,11 +29,12 @@ public final class PdfWriter {
   public static byte[] write(Packet packet, Paper paper) {
     try (PDDocument document = new PDDocument()) {
       Fonts fonts = new Fonts(document);
-      Pages pages = new Pages(document, fonts, packet, paper);
+      Pages pages = new PdfPages(document, fonts, packet, paper);
       PDDocumentOutline outline = new PDDocumentOutline();
       for (Sheet sheet : packet.sheets()) {
-        PDPage first = SheetSetter.set(pages, sheet);
-        outline.addLast(bookmark(sheet.title(), first));
+        int first = pages.count();
+        SheetSetter.set(pages, sheet);
+        outline.addLast(bookmark(sheet.title(), document.getPage(first)));
       }
       pages.foot();
       document.getDocumentCatalog().setDocumentOutline(outline);
@@ -70,83 +70,32 @@ public final class PdfWriter {
   }
 
   /** The pages so far. */
-  static final class Pages {
-    static final double MARGIN = 13;
-    private static final double FOOT = 8;
-    private static final double SMALL = 7.5;
-    private static final int GREY = 0x5a646c;
-
+  private static final class PdfPages extends Pages {
     private final PDDocument document;
-    private final Fonts fonts;
-    private final Packet packet;
-    private final Paper paper;
-    private final List<PDPage> all = new ArrayList<>();
 
-    Pages(PDDocument document, Fonts fonts, Packet packet, Paper paper) {
+    PdfPages(PDDocument document, Fonts fonts, Packet packet, Paper paper) {
+      super(fonts, packet, paper);
       this.document = document;
-      this.fonts = fonts;
-      this.packet = packet;
-      this.paper = paper;
     }
 
-    /** The same paper in another document. */
-    Pages in(PDDocument other) {
-      return new Pages(other, fonts, packet, paper);
-    }
-
-    PDDocument document() {
-      return document;
-    }
-
-    Fonts fonts() {
-      return fonts;
-    }
-
-    Packet packet() {
-      return packet;
-    }
-
-    double width(boolean wide) {
-      return wide ? paper.heightMm() : paper.widthMm();
-    }
-
-    double height(boolean wide) {
-      return wide ? paper.widthMm() : paper.heightMm();
-    }
-
-    /** A new page with its stream, to be closed when it is full. */
-    PDPageContentStream open(boolean wide) throws IOException {
-      PDPage page =
-          new PDPage(
-              new org.apache.pdfbox.pdmodel.common.PDRectangle(
-                  (float) (width(wide) * Pen.POINTS_PER_MM),
-                  (float) (height(wide) * Pen.POINTS_PER_MM)));
+    @Override
+    Pen turn(boolean wide) throws IOException {
+      PDRectangle size =
+          new PDRectangle(
+              (float) (width(wide) * Pen.POINTS_PER_MM),
+              (float) (height(wide) * Pen.POINTS_PER_MM));
+      PDPage page = new PDPage(size);
       document.addPage(page);
-      all.add(page);
-      return new PDPageContentStream(document, page);
+      return new PdfPen(document, new PDPageContentStream(document, page), fonts(), height(wide));
     }
 
-    PDPage last() {
-      return all.get(all.size() - 1);
-    }
-
-    /** What stands at the foot of every page, once it is known how many there are. */
-    void foot() throws IOException {
-      for (int i = 0; i < all.size(); i++) {
-        PDPage page = all.get(i);
-        double width = page.getMediaBox().getWidth() / Pen.POINTS_PER_MM;
-        double height = page.getMediaBox().getHeight() / Pen.POINTS_PER_MM;
-        try (PDPageContentStream out =
-            new PDPageContentStream(
-                document, page, PDPageContentStream.AppendMode.APPEND, true, true)) {
-          Pen pen = new Pen(out, fonts, height);
-          double y = height - FOOT;
-          String number = packet.writing().say("page.footer", i + 1, all.size());
-          pen.text(MARGIN, y, fonts.writable(packet.source()), false, SMALL, GREY);
-          double end = width - MARGIN - fonts.width(number, false, SMALL);
-          pen.text(end, y, number, false, SMALL, GREY);
-        }
-      }
+    @Override
+    Pen again(int number) throws IOException {
+      PDPage page = document.getPage(number);
+      PDPageContentStream out =
+          new PDPageContentStream(
+              document, page, PDPageContentStream.AppendMode.APPEND, true, true);
+      return new PdfPen(document, out, fonts(), page.getMediaBox().getHeight() / Pen.POINTS_PER_MM);
     }
   }
 }

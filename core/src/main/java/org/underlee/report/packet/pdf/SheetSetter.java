@@ -2,12 +2,9 @@ package org.underlee.report.packet.pdf;
 
 import java.io.IOException;
 import java.util.List;
-import org.apache.pdfbox.pdmodel.PDDocument;
-import org.apache.pdfbox.pdmodel.PDPage;
 import org.underlee.report.packet.Block;
 import org.underlee.report.packet.Block.Tone;
 import org.underlee.report.packet.Sheet;
-import org.underlee.report.packet.pdf.PdfWriter.Pages;
 
 /**
  * Sets one sheet, block below block, onto as many pages as it takes. A sheet whose last page would
@@ -20,9 +17,8 @@ record SheetSetter(PageFlow flow, Setting set) {
   /** A last page that is filled less than this is not worth a sheet of paper. */
   private static final double HARDLY = 0.3;
 
-  /** Answers the first page. */
-  static PDPage set(Pages pages, Sheet sheet) throws IOException {
-    return set(pages, sheet, best(pages, sheet)).first();
+  static void set(Pages pages, Sheet sheet) throws IOException {
+    set(pages, sheet, best(pages, sheet));
   }
 
   private static PageFlow set(Pages pages, Sheet sheet, Setting setting) throws IOException {
@@ -34,8 +30,11 @@ record SheetSetter(PageFlow flow, Setting set) {
 
   private static Setting best(Pages pages, Sheet sheet) throws IOException {
     Setting usual = new Setting(Setting.SCALES.get(0));
+    if (!isElastic(sheet)) {
+      return usual;
+    }
     PageFlow first = trial(pages, sheet, usual);
-    if (first.count() == 1 || first.filled() > HARDLY || !isElastic(sheet)) {
+    if (first.count() == 1 || first.filled() > HARDLY) {
       return usual;
     }
     for (int i = 1; i < Setting.SCALES.size(); i++) {
@@ -55,9 +54,7 @@ record SheetSetter(PageFlow flow, Setting set) {
 
   /** On pages that are thrown away. */
   private static PageFlow trial(Pages pages, Sheet sheet, Setting setting) throws IOException {
-    try (PDDocument scrap = new PDDocument()) {
-      return set(pages.in(scrap), sheet, setting);
-    }
+    return set(new ScrapPages(pages), sheet, setting);
   }
 
   private void set(List<Block> blocks) throws IOException {

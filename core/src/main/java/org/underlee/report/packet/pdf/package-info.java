@@ -1,4 +1,4 @@
-/** Sets the sheets as a PDF. */
+/** Sets the sheets on pages: as a PDF, and as SVG. */
 @NullMarked
 package org.underlee.report.packet.pdf;
 
