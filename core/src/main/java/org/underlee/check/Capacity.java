@@ -83,20 +83,20 @@ public final class Capacity implements Check {
         .max(Comparator.comparingDouble(Rating::use));
   }
 
+  /** Of the outlets that do not carry the rain. */
   private static List<Rating> ratings(Assembled f, CheckInput input, GutterInRain rain) {
     return f.all(PartKind.OUTLET)
         .flatMap(
             o -> {
               Interval stretch = into(f, o.part().id());
-              return stretch.isEmpty() || !(stretch.length() > 0)
+              if (stretch.isEmpty() || !(stretch.length() > 0)) {
+                return Stream.of();
+              }
+              List<GutterCapacity.Share> shares = shares(f, input, rain, o.part().id(), stretch);
+              // to know that it carries takes one solution, to know how much about eight
+              return rain.carries(f.kit(), stretch, middle(o), shares)
                   ? Stream.of()
-                  : rain
-                      .ratings(
-                          f.kit(),
-                          stretch,
-                          middle(o),
-                          shares(f, input, rain, o.part().id(), stretch))
-                      .stream();
+                  : rain.ratings(f.kit(), stretch, middle(o), shares).stream();
             })
         .toList();
   }

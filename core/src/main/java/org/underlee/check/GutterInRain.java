@@ -68,9 +68,10 @@ public final class GutterInRain implements GutterCapacity {
   }
 
   @Override
-  public boolean carries(Kit kit, Interval stretch, double outlet, List<Share> shares) {
+  public boolean carries(
+      Kit kit, Interval stretch, double outlet, List<Share> shares, double times) {
     return run(kit, stretch, outlet, shares)
-        .map(run -> rater.carries(run, spout(kit)))
+        .map(run -> rater.carries(run.scaled(times), spout(kit)))
         .orElse(true);
   }
 
