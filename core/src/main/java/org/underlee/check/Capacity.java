@@ -7,7 +7,6 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
-import java.util.stream.Stream;
 import org.underlee.bay.Bay;
 import org.underlee.drainage.OutletShare;
 import org.underlee.drainage.flow.Rating;
@@ -57,11 +56,12 @@ public final class Capacity implements Check {
     GutterInRain rain = new GutterInRain(storm, input.data(), input.elements());
     List<Finding> found = new ArrayList<>();
     for (Assembled f : input.fields()) {
-      List<Rating> ratings = ratings(f, input, rain);
-      worst(ratings, p -> p == Rating.Part.GUTTER)
-          .ifPresent(r -> found.add(finding(f, GUTTER, "the gutter", r, storm)));
-      worst(ratings, p -> p != Rating.Part.GUTTER)
-          .ifPresent(r -> found.add(finding(f, DOWNSPOUT, "an outlet or its downspout", r, storm)));
+      List<Overfull> overfull = overfull(f, input, rain);
+      worst(f, overfull, p -> p == Rating.Part.GUTTER)
+          .ifPresent(w -> found.add(finding(w, GUTTER, "the gutter", storm, rain)));
+      worst(f, overfull, p -> p != Rating.Part.GUTTER)
+          .ifPresent(
+              w -> found.add(finding(w, DOWNSPOUT, "an outlet or its downspout", storm, rain)));
     }
     return new Answer(
         found,
@@ -77,28 +77,38 @@ public final class Capacity implements Check {
                 "your local code; NOAA Atlas 14")));
   }
 
-  private static Optional<Rating> worst(List<Rating> ratings, Predicate<Rating.Part> part) {
-    return ratings.stream()
-        .filter(r -> r.capacity().accepted() && part.test(r.part()) && !r.passes())
-        .max(Comparator.comparingDouble(Rating::use));
+  /** A stretch of gutter that does not carry the rain, by every method. */
+  private record Overfull(
+      Interval stretch, List<GutterCapacity.Share> shares, List<Rating> ratings) {}
+
+  /** Where it is worst, and by which method. */
+  private record Worst(Assembled field, Overfull where, Rating by) {}
+
+  private static Optional<Worst> worst(
+      Assembled f, List<Overfull> overfull, Predicate<Rating.Part> part) {
+    return overfull.stream()
+        .flatMap(o -> o.ratings.stream().map(r -> new Worst(f, o, r)))
+        .filter(w -> w.by.capacity().accepted() && part.test(w.by.part()) && !w.by.passes())
+        .max(Comparator.comparingDouble(w -> w.by.use()));
   }
 
-  private static List<Rating> ratings(Assembled f, CheckInput input, GutterInRain rain) {
-    return f.all(PartKind.OUTLET)
-        .flatMap(
+  private static List<Overfull> overfull(Assembled f, CheckInput input, GutterInRain rain) {
+    List<Overfull> overfull = new ArrayList<>();
+    f.all(PartKind.OUTLET)
+        .forEach(
             o -> {
               Interval stretch = into(f, o.part().id());
-              return stretch.isEmpty() || !(stretch.length() > 0)
-                  ? Stream.of()
-                  : rain
-                      .ratings(
-                          f.kit(),
-                          stretch,
-                          middle(o),
-                          shares(f, input, rain, o.part().id(), stretch))
-                      .stream();
-            })
-        .toList();
+              if (!stretch.isEmpty() && stretch.length() > 0) {
+                List<GutterCapacity.Share> shares = shares(f, input, rain, o.part().id(), stretch);
+                // to know that it carries takes one solution, to know how much about eight
+                if (!rain.carries(f.kit(), stretch, middle(o), shares)) {
+                  overfull.add(
+                      new Overfull(
+                          stretch, shares, rain.ratings(f.kit(), stretch, middle(o), shares)));
+                }
+              }
+            });
+    return overfull;
   }
 
   private static double middle(Placed part) {
@@ -148,15 +158,18 @@ public final class Capacity implements Check {
         .orElse(new Interval(0, -1));
   }
 
-  private static Finding finding(Assembled f, Rule rule, String what, Rating r, Storm storm) {
+  private static Finding finding(
+      Worst worst, Rule rule, String what, Storm storm, GutterInRain rain) {
+    Rating r = worst.by;
     Quantity carried = Quantity.of(Kind.RAIN, storm.intensity() / r.use());
     Quantity asked = Quantity.of(Kind.RAIN, storm.intensity());
-    return f.found(
+    return worst.field.found(
         rule,
         Words.of(
             "%s carries rain of %s at most, by %s; it must carry %s.",
             what, carried, r.capacity().name(), asked),
         new Measure(carried, asked),
-        Fix.of("Use a kit with a larger gutter and downspout, or more outlets."));
+        Fix.of(
+            new LargerGutter(worst.field, rain).advice(worst.where.stretch, worst.where.shares)));
   }
 }

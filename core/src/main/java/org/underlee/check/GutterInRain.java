@@ -15,6 +15,7 @@ import org.underlee.drainage.flow.Outlet;
 import org.underlee.drainage.flow.ProofData;
 import org.underlee.drainage.flow.Rater;
 import org.underlee.drainage.flow.Rating;
+import org.underlee.drainage.flow.Sizing;
 import org.underlee.drainage.flow.Storm;
 import org.underlee.drainage.flow.Trough;
 import org.underlee.framing.BuildingElement;
@@ -68,9 +69,10 @@ public final class GutterInRain implements GutterCapacity {
   }
 
   @Override
-  public boolean carries(Kit kit, Interval stretch, double outlet, List<Share> shares) {
+  public boolean carries(
+      Kit kit, Interval stretch, double outlet, List<Share> shares, double times) {
     return run(kit, stretch, outlet, shares)
-        .map(run -> rater.carries(run, spout(kit)))
+        .map(run -> rater.carries(run.scaled(times), spout(kit)))
         .orElse(true);
   }
 
@@ -83,16 +85,7 @@ public final class GutterInRain implements GutterCapacity {
 
   /** Empty where no water comes in. */
   private Optional<GutterRun> run(Kit kit, Interval stretch, double outlet, List<Share> shares) {
-    List<Inflow> inflows =
-        shares.stream()
-            .filter(s -> s.area() > 0 && s.across().length() > 0)
-            .map(
-                s ->
-                    new Inflow(
-                        s.across().from() - stretch.from(),
-                        s.across().to() - stretch.from(),
-                        storm.flow(s.area())))
-            .toList();
+    List<Inflow> inflows = inflows(stretch, shares);
     if (inflows.isEmpty()) {
       return Optional.empty();
     }
@@ -105,6 +98,35 @@ public final class GutterInRain implements GutterCapacity {
             data.get(ProofData.Key.ROUGHNESS_SMOOTH),
             inflows,
             List.of(Outlet.hole(outlet - stretch.from(), spout(kit)))));
+  }
+
+  private List<Inflow> inflows(Interval stretch, List<Share> shares) {
+    return shares.stream()
+        .filter(s -> s.area() > 0 && s.across().length() > 0)
+        .map(
+            s ->
+                new Inflow(
+                    s.across().from() - stretch.from(),
+                    s.across().to() - stretch.from(),
+                    storm.flow(s.area())))
+        .toList();
+  }
+
+  /**
+   * The smallest set of the trade's common sizes that carries what drips into a stretch, with its
+   * outlet at an end or one at each, or the one that is nearest to it.
+   *
+   * @param room height that the gutter may take
+   */
+  Sizing.Answer smallest(Interval stretch, List<Share> shares, double room) {
+    return new Sizing(rater)
+        .choose(
+            data.commonSizes(LEVEL),
+            new Sizing.Need(
+                stretch.length(),
+                inflows(stretch, shares),
+                data.get(ProofData.Key.ROUGHNESS_SMOOTH),
+                room));
   }
 
   private static Opening spout(Kit kit) {

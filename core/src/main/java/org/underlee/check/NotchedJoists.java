@@ -17,31 +17,42 @@ import org.underlee.units.Quantity;
 import org.underlee.units.Words;
 
 /**
- * Joists are not weakened: what is notched already is said, with the limits for notches in sawn
+ * Joists are not weakened: what is notched or bored already is said, with the limits for sawn
  * joists. The assembly itself cuts no joist.
  *
- * <p>Method: the depth of the drawn joist at places along it. A notch is where it is less than
- * usual, with places of the usual depth on both sides: a taper or a bevelled end is none. Cuts
- * within a depth of the ends, and notches shorter than the space between two places, are missed.
+ * <p>Method: the drawn joist is cut by planes across it, at even places between a depth off either
+ * end, and closer together within a depth of each end. A notch is where it is less deep than usual,
+ * with places of the usual depth on both sides: a taper is none. At an end it is a cut of even
+ * depth with a whole place further in: a bevel is none. A hole is an opening between wood above and
+ * below. What is shorter than the space between two places is missed, and so is how near a hole
+ * lies to an edge or to another hole.
  */
 public final class NotchedJoists implements Check {
   static final Rule NOTCHED =
       new Rule(
           "joist-notched",
           Level.WARNING,
-          "IRC R502.8.1: at most 1/6 of the depth, none in the middle third",
+          "IRC R502.8.1: at most 1/6 of the depth, none in the middle third; 1/4 at an end",
           "A joist is notched deeper than the code allows, or in its middle third.");
 
-  private static final double MOST = 1.0 / 6;
+  static final Rule BORED =
+      new Rule(
+          "joist-bored",
+          Level.WARNING,
+          "IRC R502.8.1: at most 1/3 of the depth",
+          "A joist has a hole higher than the code allows.");
 
   /** A step this shallow is a chamfer, a crown or a saw's slip. */
   private static final double SLIGHT = 0.006;
 
   private static final int PLACES = 60;
 
+  /** Places within a depth of an end. */
+  private static final int END_PLACES = 16;
+
   @Override
   public List<Rule> rules() {
-    return List.of(NOTCHED);
+    return List.of(NOTCHED, BORED);
   }
 
   @Override
@@ -49,36 +60,62 @@ public final class NotchedJoists implements Check {
     List<Finding> found = new ArrayList<>();
     for (Assembled f : input.fields()) {
       for (JoistLine line : f.field().lines()) {
-        line.pieces().forEach(p -> judge(f, line, p).ifPresent(found::add));
+        line.pieces().forEach(p -> found.addAll(judge(f, line, p)));
       }
     }
     return Answer.found(found);
   }
 
-  private record Notch(double depth, double limit) {
+  private record Cut(double depth, double limit) {
     double past() {
       return depth - limit;
     }
+
+    Cut worse(Cut other) {
+      return other.past() > past() ? other : this;
+    }
   }
 
-  private static Optional<Finding> judge(Assembled f, JoistLine line, Ply ply) {
-    double[] depths = depths(f, ply);
-    if (depths.length == 0) {
-      return Optional.empty();
+  private static List<Finding> judge(Assembled f, JoistLine line, Ply ply) {
+    double off = ply.shape().top().at(0) - ply.shape().bottom().at(0);
+    Interval s = ply.stretch();
+    JoistSection[] inner = sections(f, ply, s.from() + off, s.to() - off, PLACES);
+    if (inner.length == 0) {
+      return List.of();
     }
-    double[] sorted = depths.clone();
+    double[] sorted = depths(inner).clone();
     Arrays.sort(sorted);
     double usual = sorted[sorted.length / 2];
-    Notch worst = new Notch(0, 0);
+    JoistSection.Most most = JoistSection.Most.of(usual);
+    Cut notch =
+        notch(depths(inner), usual, most)
+            .worse(endNotch(sections(f, ply, s.from(), s.from() + off, END_PLACES), usual, most))
+            .worse(endNotch(sections(f, ply, s.to(), s.to() - off, END_PLACES), usual, most));
+    List<Finding> found = new ArrayList<>();
+    notched(f, line, ply, notch).ifPresent(found::add);
+    bored(f, line, ply, new Cut(hole(inner), most.hole())).ifPresent(found::add);
+    return found;
+  }
+
+  /** The highest; none of a truss, which is open along most of its length and is no sawn joist. */
+  private static double hole(JoistSection[] sections) {
+    double[] sorted = Arrays.stream(sections).mapToDouble(JoistSection::hole).sorted().toArray();
+    return sorted[sorted.length / 2] > 0 ? 0 : sorted[sorted.length - 1];
+  }
+
+  private static double[] depths(JoistSection[] sections) {
+    return Arrays.stream(sections).mapToDouble(JoistSection::depth).toArray();
+  }
+
+  private static Cut notch(double[] depths, double usual, JoistSection.Most most) {
+    Cut worst = new Cut(0, 0);
     for (int i = 0; i < depths.length; i++) {
       double share = (i + 1.0) / (depths.length + 1);
       boolean middle = share > 1.0 / 3 && share < 2.0 / 3;
-      Notch here = new Notch(usual - depths[i], middle ? SLIGHT : Math.max(SLIGHT, usual * MOST));
-      if (here.past() > worst.past() && isBetweenWhole(depths, i, usual)) {
-        worst = here;
-      }
+      Cut here = new Cut(usual - depths[i], middle ? SLIGHT : Math.max(SLIGHT, most.notch()));
+      worst = isBetweenWhole(depths, i, usual) ? worst.worse(here) : worst;
     }
-    return worst.past() > 0 ? Optional.of(finding(f, line, ply, worst)) : Optional.empty();
+    return worst;
   }
 
   private static boolean isBetweenWhole(double[] depths, int at, double usual) {
@@ -87,48 +124,56 @@ public final class NotchedJoists implements Check {
     return before && after;
   }
 
-  /** Heights of the drawn piece at places from a depth off one end to a depth off the other. */
-  private static double[] depths(Assembled f, Ply ply) {
-    Vec3[] corners = new Vec3[ply.member().element().shape().vertexCount()];
+  /**
+   * @param sections from the end inward
+   */
+  private static Cut endNotch(JoistSection[] sections, double usual, JoistSection.Most most) {
+    double[] cut =
+        Arrays.stream(depths(sections)).takeWhile(d -> usual - d >= SLIGHT).sorted().toArray();
+    boolean even = cut.length > 1 && cut[cut.length - 1] - cut[0] < SLIGHT;
+    return even && cut.length < sections.length
+        ? new Cut(usual - cut[0], most.endNotch())
+        : new Cut(0, 0);
+  }
+
+  /** The drawn piece at the middles of even parts from one station to another, in that order. */
+  private static JoistSection[] sections(Assembled f, Ply ply, double from, double to, int places) {
+    Mesh mesh = ply.member().element().shape();
+    Vec3[] corners = new Vec3[mesh.vertexCount()];
     for (int i = 0; i < corners.length; i++) {
-      corners[i] = f.frame().toLocal(ply.member().element().shape().vertex(i));
+      corners[i] = f.frame().toLocal(mesh.vertex(i));
     }
-    double off = ply.shape().top().at(0) - ply.shape().bottom().at(0);
-    Interval s = new Interval(ply.stretch().from() + off, ply.stretch().to() - off);
-    double[] depths = new double[s.isEmpty() ? 0 : PLACES];
-    for (int i = 0; i < depths.length; i++) {
-      double v = s.from() + s.length() * (i + 0.5) / PLACES;
-      depths[i] = section(ply.member().element().shape(), corners, v).length();
+    boolean isRoom = ply.stretch().contains(from) && ply.stretch().contains(to);
+    JoistSection[] sections = new JoistSection[isRoom ? places : 0];
+    for (int i = 0; i < sections.length; i++) {
+      sections[i] = JoistSection.at(mesh, corners, from + (to - from) * (i + 0.5) / places);
     }
-    return depths;
+    return sections;
   }
 
-  private static Interval section(Mesh mesh, Vec3[] corners, double v) {
-    Interval heights = new Interval(Double.POSITIVE_INFINITY, Double.NEGATIVE_INFINITY);
-    for (int t = 0; t < mesh.triangleCount(); t++) {
-      for (int k = 0; k < 3; k++) {
-        Vec3 a = corners[mesh.corner(t, k)];
-        Vec3 b = corners[mesh.corner(t, (k + 1) % 3)];
-        if ((a.y() - v) * (b.y() - v) < 0) {
-          double z = a.z() + (b.z() - a.z()) * (v - a.y()) / (b.y() - a.y());
-          heights = new Interval(Math.min(heights.from(), z), Math.max(heights.to(), z));
-        }
-      }
-    }
-    return heights;
+  private static Optional<Finding> notched(Assembled f, JoistLine line, Ply ply, Cut cut) {
+    return finding(f, line, ply, cut, NOTCHED, "a notch is deeper than the %s");
   }
 
-  private static Finding finding(Assembled f, JoistLine line, Ply ply, Notch notch) {
-    return Finding.measured(
-            NOTCHED,
-            f.place(),
-            Words.of(
-                "a notch is deeper than the %s that a sawn joist may have there.",
-                Quantity.length(notch.limit)),
-            Measure.lengths(notch.depth, notch.limit),
-            "Have the joist looked at by someone licensed to; nothing is fixed to it until then.")
-        .about(
-            f.subject(
-                line.id(), ply.member().element(), Optional.of(Quantity.length(notch.depth))));
+  private static Optional<Finding> bored(Assembled f, JoistLine line, Ply ply, Cut cut) {
+    return finding(f, line, ply, cut, BORED, "a hole is higher than the %s");
+  }
+
+  private static Optional<Finding> finding(
+      Assembled f, JoistLine line, Ply ply, Cut cut, Rule rule, String what) {
+    if (cut.past() <= 0) {
+      return Optional.empty();
+    }
+    return Optional.of(
+        Finding.measured(
+                rule,
+                f.place(),
+                Words.of(what + " that a sawn joist may have there.", Quantity.length(cut.limit)),
+                Measure.lengths(cut.depth, cut.limit),
+                "Have the joist looked at by someone licensed to; nothing is fixed to it until"
+                    + " then.")
+            .about(
+                f.subject(
+                    line.id(), ply.member().element(), Optional.of(Quantity.length(cut.depth)))));
   }
 }

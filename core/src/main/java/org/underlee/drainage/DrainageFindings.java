@@ -6,8 +6,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import java.util.function.Function;
+import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import org.underlee.finding.Finding;
 import org.underlee.finding.Finding.Measure;
@@ -33,10 +33,10 @@ public final class DrainageFindings {
 
   private final DrainProof proof;
   private final Function<String, Place> places;
-  private final Set<String> told;
+  private final Predicate<Leak> told;
   private final List<Finding> findings = new ArrayList<>();
 
-  private DrainageFindings(DrainProof proof, Function<String, Place> places, Set<String> told) {
+  private DrainageFindings(DrainProof proof, Function<String, Place> places, Predicate<Leak> told) {
     this.told = told;
     this.proof = proof;
     this.places = places;
@@ -48,16 +48,16 @@ public final class DrainageFindings {
    * @param places where a part is in a file, {@link Place#NOWHERE} where it is in none
    */
   public static List<Finding> of(DrainProof proof, Function<String, Place> places) {
-    return of(proof, places, Set.of());
+    return of(proof, places, leak -> false);
   }
 
   /**
-   * The findings of a proof, without the rain beyond the gutter of fields where that is told.
+   * The findings of a proof, without what is told already.
    *
-   * @param told {@code deck-1/field-1}, where a finding says why the deck is open there
+   * @param told whether another finding says why the deck is open there
    */
   public static List<Finding> of(
-      DrainProof proof, Function<String, Place> places, Set<String> told) {
+      DrainProof proof, Function<String, Place> places, Predicate<Leak> told) {
     return new DrainageFindings(proof, places, told).all();
   }
 
@@ -81,7 +81,7 @@ public final class DrainageFindings {
   private List<Finding> all() {
     Map<Cause, List<Leak>> causes = new LinkedHashMap<>();
     for (Leak leak : proof.leaks()) {
-      if (!isBeyond(leak) || !told.contains(leak.field())) {
+      if (!told.test(leak)) {
         causes
             .computeIfAbsent(new Cause(leak.field(), leak.cause()), c -> new ArrayList<>())
             .add(leak);

@@ -47,6 +47,16 @@ public interface GutterCapacity {
 
   /** Whether that is no more than all of it. */
   default boolean carries(Kit kit, Interval stretch, double outlet, List<Share> shares) {
-    return of(kit, stretch, outlet, shares).share() <= 1;
+    return carries(kit, stretch, outlet, shares, 1);
+  }
+
+  /**
+   * Whether it carries so many times the rain.
+   *
+   * @param times more than 0
+   */
+  default boolean carries(
+      Kit kit, Interval stretch, double outlet, List<Share> shares, double times) {
+    return of(kit, stretch, outlet, shares).share() * times <= 1;
   }
 }

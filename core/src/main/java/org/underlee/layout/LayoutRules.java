@@ -66,14 +66,14 @@ public final class LayoutRules {
           Rule.OWN,
           "Something stands beside so many joists that a batten cannot be hung within its span.");
 
-  static final Rule LEFT_OPEN =
+  public static final Rule LEFT_OPEN =
       new Rule(
           "bay-left-open",
           Level.NOTE,
           Rule.OWN,
           "A bay is left open because the user asked for it.");
 
-  static final Rule OUTSIDE_ZONE =
+  public static final Rule OUTSIDE_ZONE =
       new Rule(
           "bay-outside-dry-zone",
           Level.NOTE,

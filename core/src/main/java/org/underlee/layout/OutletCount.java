@@ -1,7 +1,6 @@
 package org.underlee.layout;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import org.underlee.geom.Interval;
@@ -26,11 +25,21 @@ record OutletCount(List<GutterLine.Outlet> outlets, String why) {
           .allMatch(o -> capacity.carries(plan.kit(), o.stretch(), o.u(), within(o.stretch())));
     }
 
+    /**
+     * The hardest used of some. One that carries the rain which the hardest so far just carries is
+     * not harder, and to know that takes one solution instead of eight.
+     */
     Use hardest(List<GutterLine.Outlet> outlets) {
-      return outlets.stream()
-          .map(o -> capacity.of(plan.kit(), o.stretch(), o.u(), within(o.stretch())))
-          .max(Comparator.comparingDouble(Use::share))
-          .orElseThrow();
+      Use hardest = new Use(0, "");
+      for (GutterLine.Outlet o : outlets) {
+        List<Share> own = within(o.stretch());
+        if (!(hardest.share() > 0)
+            || !capacity.carries(plan.kit(), o.stretch(), o.u(), own, 1 / hardest.share())) {
+          Use use = capacity.of(plan.kit(), o.stretch(), o.u(), own);
+          hardest = use.share() > hardest.share() ? use : hardest;
+        }
+      }
+      return hardest;
     }
 
     private List<Share> within(Interval stretch) {

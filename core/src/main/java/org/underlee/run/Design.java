@@ -36,8 +36,7 @@ public record Design(
     List<Finding> all = new ArrayList<>(survey.findings());
     all.addAll(OpenDeck.measured(layout.findings(), proof));
     all.addAll(checks.findings());
-    all.addAll(
-        DrainageFindings.of(proof, part -> Place.NOWHERE, OpenDeck.fields(layout.findings())));
+    all.addAll(DrainageFindings.of(proof, part -> Place.NOWHERE, OpenDeck.told(layout.findings())));
     return Findings.grouped(all);
   }
 

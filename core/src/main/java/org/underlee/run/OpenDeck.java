@@ -3,28 +3,50 @@ package org.underlee.run;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Function;
+import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import org.underlee.drainage.DrainProof;
 import org.underlee.drainage.DrainageFindings;
+import org.underlee.drainage.Leak;
 import org.underlee.finding.Finding;
 import org.underlee.finding.Finding.Subject;
 import org.underlee.layout.LayoutRules;
 import org.underlee.units.Words;
 
 /**
- * Deck that goes on beyond the gutter is told once: the layout knows why it is open, and the proof
- * how much rain comes through.
+ * Open deck is told once: the layout knows why it is open, beyond the gutter or where the user
+ * asked for it, and the proof how much rain comes through.
  */
 final class OpenDeck {
   private OpenDeck() {}
 
-  /** The fields of which the layout tells it: {@code deck-1/field-1}. */
-  static Set<String> fields(List<Finding> layout) {
+  /**
+   * The leaks that findings of the layout tell: rain beyond the gutter where they say why, and on
+   * bays that the user asked to leave open.
+   */
+  static Predicate<Leak> told(List<Finding> layout) {
+    Set<String> beyond = subjects(layout, OpenDeck::isBeyond, Subject::group);
+    Set<String> open = subjects(layout, OpenDeck::isAskedFor, s -> s.group() + "/" + s.name());
+    return leak ->
+        switch (leak.cause()) {
+          case BEYOND_GUTTER -> beyond.contains(leak.field());
+          case OPEN_BAY -> open.contains(leak.field() + "/" + leak.bay());
+          default -> false;
+        };
+  }
+
+  private static Set<String> subjects(
+      List<Finding> layout, Predicate<Finding> which, Function<Subject, String> name) {
     return layout.stream()
-        .filter(OpenDeck::isBeyond)
+        .filter(which)
         .flatMap(f -> f.subjects().stream())
-        .map(Subject::group)
+        .map(name)
         .collect(Collectors.toSet());
+  }
+
+  private static boolean isAskedFor(Finding f) {
+    return f.rule().equals(LayoutRules.LEFT_OPEN) || f.rule().equals(LayoutRules.OUTSIDE_ZONE);
   }
 
   /** What the layout found, with the amount that the proof shows. */

@@ -106,6 +106,7 @@ final class CheckCases {
         new CheckCase(
             "screw-too-short", plain(), input(deck(), kit(DrainValue.SCREW_LENGTH, 0.025))),
         new CheckCase("joist-notched", input(notched(0.02), kit()), input(notched(0.04), kit())),
+        new CheckCase("joist-bored", input(bored(0.05), kit()), input(bored(0.09), kit())),
         new CheckCase("metal-on-treated-wood", plain(), treated()));
   }
 
@@ -160,8 +161,8 @@ final class CheckCases {
   }
 
   /** The third joist has a notch in its underside, in the middle of its length. */
-  private static TimberDeck notched(double depth) {
-    List<Vec2> side =
+  static TimberDeck notched(double depth) {
+    return cut(
         List.of(
             new Vec2(0, 0),
             new Vec2(0.6, 0),
@@ -170,11 +171,40 @@ final class CheckCases {
             new Vec2(0.8, 0),
             new Vec2(L, 0),
             new Vec2(L, D),
-            new Vec2(0, D));
+            new Vec2(0, D)),
+        List.of());
+  }
+
+  static TimberDeck notchedAtItsEnd(double depth) {
+    return cut(
+        List.of(
+            new Vec2(0, depth),
+            new Vec2(0.12, depth),
+            new Vec2(0.12, 0),
+            new Vec2(L, 0),
+            new Vec2(L, D),
+            new Vec2(0, D)),
+        List.of());
+  }
+
+  static TimberDeck bored(double height) {
+    double low = (D - height) / 2;
+    List<Vec2> side = List.of(new Vec2(0, 0), new Vec2(L, 0), new Vec2(L, D), new Vec2(0, D));
+    List<Vec2> hole =
+        List.of(
+            new Vec2(0.7, low),
+            new Vec2(0.7, low + height),
+            new Vec2(0.78, low + height),
+            new Vec2(0.78, low));
+    return cut(side, List.of(hole));
+  }
+
+  /** With a joist of another side view. */
+  private static TimberDeck cut(List<Vec2> side, List<List<Vec2>> holes) {
     Transform frame = new Transform(new Vec3(0.8, 0, Z), Vec3.Y, Vec3.Z, Vec3.X);
     return deck()
         .without("j3")
-        .add("IfcBeam", "j3", Extrusion.straight(frame, Outline.of(side), W).mesh());
+        .add("IfcBeam", "j3", Extrusion.straight(frame, new Outline(side, holes), W).mesh());
   }
 
   private static BuildingElement wallAtLowEnd() {
@@ -188,7 +218,7 @@ final class CheckCases {
 
   // ---- kits
 
-  private static Kit kit() {
+  static Kit kit() {
     return KitReader.builtIn();
   }
 

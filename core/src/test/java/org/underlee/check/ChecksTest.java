@@ -1,6 +1,7 @@
 package org.underlee.check;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.underlee.units.Lengths.UnitSystem.IMPERIAL;
 
 import java.util.List;
 import java.util.stream.Stream;
@@ -48,6 +49,18 @@ class ChecksTest {
   void aGutterThatCarriesOneRainMayBeTooSmallForAnother() {
     assertThat(gutterFindings("8 in/h")).isEmpty();
     assertThat(gutterFindings("400 in/h")).hasSize(1);
+  }
+
+  @Test
+  void aGutterThatIsTooSmallIsToldTheSmallestSizeThatCarries() {
+    assertThat(advice("400 in/h"))
+        .contains("the smallest common set that carries it here")
+        .contains("a gutter 7\" wide and 6\" deep, with a downspout at each end of 4\"");
+    assertThat(advice("4000 in/h")).contains("that leave 6' 8\" of headroom, none carries it.");
+  }
+
+  private static String advice(String rain) {
+    return gutterFindings(rain).get(0).fix().orElseThrow().words().in(IMPERIAL);
   }
 
   private static List<Finding> gutterFindings(String rain) {

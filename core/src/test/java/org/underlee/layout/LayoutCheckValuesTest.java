@@ -9,7 +9,9 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.underlee.bay.Bay;
 import org.underlee.framing.TimberDeck;
+import org.underlee.kit.DrainValue;
 import org.underlee.kit.KitReader;
+import org.underlee.units.Lengths;
 
 /** Figures of common practice, worked by hand. */
 class LayoutCheckValuesTest {
@@ -22,6 +24,15 @@ class LayoutCheckValuesTest {
     double fall = KitReader.builtIn().fall();
     assertThat(fall).isCloseTo(0.01041667, within(1e-8));
     assertThat(Math.toDegrees(Math.atan(fall))).isCloseTo(0.59681, within(1e-5));
+  }
+
+  /** 1/4 in per ft is 2.083333 % and 1.19349°: arithmetic, 1/48 and its arc tangent. */
+  @Test
+  void aQuarterOfAnInchPerFootIsReadAndToldAsItIs() {
+    double fall = KitReader.builtIn().with(DrainValue.RUN_PER_FALL, 48, "test").fall();
+    assertThat(fall).isCloseTo(0.02083333, within(1e-8));
+    assertThat(Math.toDegrees(Math.atan(fall))).isCloseTo(1.19349, within(1e-5));
+    assertThat(Lengths.fall(fall)).isEqualTo("1:48 (1/4 in per ft)");
   }
 
   /** Common practice: the first hanger 6 in from each end, then at most 24 in; 16 ft take 9. */

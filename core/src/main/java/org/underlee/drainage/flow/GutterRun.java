@@ -63,7 +63,7 @@ public record GutterRun(
   }
 
   /** The same gutter in another rain. */
-  GutterRun scaled(double factor) {
+  public GutterRun scaled(double factor) {
     List<Inflow> more =
         inflows.stream().map(i -> new Inflow(i.from(), i.to(), factor * i.flow())).toList();
     return new GutterRun(length, section, fall, roughness, more, outlets);

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import org.underlee.units.Lengths;
 
 /** Numbers that the proof uses beside rain and capacities, each with its mark and source. */
 public final class ProofData {
@@ -69,11 +70,26 @@ public final class ProofData {
     }
   }
 
+  /** The inside of a box gutter that the trade bends or sells. */
+  public record CommonGutter(
+      @JsonProperty(required = true) double widthInches,
+      @JsonProperty(required = true) double depthInches,
+      @JsonProperty(required = true) Mark mark,
+      @JsonProperty(required = true) String source) {}
+
+  /** A round downspout that the trade sells. */
+  public record CommonDownspout(
+      @JsonProperty(required = true) double inches,
+      @JsonProperty(required = true) Mark mark,
+      @JsonProperty(required = true) String source) {}
+
   private record Shape(
       @JsonProperty(required = true) String schema,
       @JsonProperty(required = true) Map<String, Value> values,
       @JsonProperty(required = true) List<Expansion> expansion,
-      @JsonProperty(required = true) List<Contact> contacts) {}
+      @JsonProperty(required = true) List<Contact> contacts,
+      @JsonProperty(required = true) List<CommonGutter> commonGutters,
+      @JsonProperty(required = true) List<CommonDownspout> commonDownspouts) {}
 
   private final Shape shape;
 
@@ -135,5 +151,27 @@ public final class ProofData {
   /** Metres from the foundation that a downspout's end still lacks; 0 when it is far enough. */
   public double dischargeLack(double distance) {
     return Math.max(0, get(Key.DISCHARGE_DISTANCE_MM) / 1000 - distance);
+  }
+
+  public List<CommonGutter> commonGutters() {
+    return shape.commonGutters;
+  }
+
+  public List<CommonDownspout> commonDownspouts() {
+    return shape.commonDownspouts;
+  }
+
+  /** The common sizes, as what can be chosen from where a kit's own are too small. */
+  public Sizing.Offer commonSizes(double fall) {
+    return new Sizing.Offer(
+        shape.commonGutters.stream()
+            .<GutterSection>map(
+                g -> Trough.box(g.widthInches * Lengths.INCH, g.depthInches * Lengths.INCH))
+            .toList(),
+        List.of(fall),
+        shape.commonDownspouts.stream()
+            .<Opening>map(d -> new Opening.Round(d.inches * Lengths.INCH))
+            .toList(),
+        true);
   }
 }

@@ -83,12 +83,14 @@ public final class Sizing {
    * @throws IllegalArgumentException when the offer is empty
    */
   public Answer choose(Offer offer, Need need) {
+    List<Choice> choices = inOrder(offer, need.length());
+    Optional<Choice> first = choices.stream().filter(c -> passes(c, need)).findFirst();
+    if (first.isPresent()) {
+      return attempt(first.get(), need);
+    }
     Optional<Answer> nearest = Optional.empty();
-    for (Choice choice : inOrder(offer, need.length())) {
+    for (Choice choice : choices) {
       Answer answer = attempt(choice, need);
-      if (answer.passes()) {
-        return answer;
-      }
       if (nearest.isEmpty() || answer.worst() < nearest.get().worst()) {
         nearest = Optional.of(answer);
       }
@@ -117,6 +119,12 @@ public final class Sizing {
             .thenComparingInt(Choice::outlets)
             .thenComparingDouble(Choice::spouts));
     return all;
+  }
+
+  /** Whether one set passes, without how near it comes, which takes eight times as long. */
+  private boolean passes(Choice choice, Need need) {
+    return choice.height(need.length()) <= need.room()
+        && runs(choice, need).stream().allMatch(r -> rater.carries(r, choice.downspout()));
   }
 
   /** One set, worked out. */

@@ -105,6 +105,15 @@ final class FlowReference {
       String verdict = c.verdict().name().toLowerCase(Locale.ROOT);
       row(page, c.one() + ", " + c.other(), verdict, c.mark().words(), c.source());
     }
+    page.append("\n| common gutter, wide x deep, in | mark | source |\n|---|---|---|\n");
+    for (ProofData.CommonGutter g : data.commonGutters()) {
+      String size = NUMBER.format(g.widthInches()) + " x " + NUMBER.format(g.depthInches());
+      row(page, size, g.mark().words(), g.source());
+    }
+    page.append("\n| common downspout, in | mark | source |\n|---|---|---|\n");
+    for (ProofData.CommonDownspout d : data.commonDownspouts()) {
+      row(page, NUMBER.format(d.inches()), d.mark().words(), d.source());
+    }
   }
 
   private static void row(StringBuilder page, String... cells) {

@@ -78,6 +78,24 @@ class PublishedCasesTest {
     assertThat(115 / (0.0104 * 3)).isCloseTo(3685, within(2.0));
   }
 
+  /**
+   * FHWA HEC-22, 4th edition, example 5.1: a street's gutter is a wedge of sheet flow. Its formula
+   * is the sum of narrow strips, each a wide sheet; 0.5 %.
+   */
+  @ParameterizedTest
+  @CsvSource({"9.0,1.8", "8.2,1.4"})
+  void stripsOfSheetFlowAddUpToTheSpreadOfHec22Example51(double spread, double expected) {
+    int strips = 2000;
+    double width = spread * FT / strips;
+    double flow = 0;
+    for (int i = 0; i < strips; i++) {
+      double depth = (i + 0.5) * width * 0.02;
+      // depth grows as the flow to the power of 3/5
+      flow += Math.pow(depth / Formulas.sheetDepth(1, width, 0.01, 0.016), 5.0 / 3);
+    }
+    assertThat(flow / CFS).isCloseTo(expected, Percentage.withPercentage(0.5));
+  }
+
   /** FHWA HEC-22, 4th edition, example 7.7: a slot. */
   @Test
   void theWeirAndOrificeOfHec22Example77() {
