@@ -3,7 +3,7 @@ import { readFileSync } from "node:fs";
 import { pathToFileURL } from "node:url";
 import puppeteer from "puppeteer-core";
 
-const [file, chromium, bay] = readFileSync(0, "utf8").trim().split("\n");
+const [file, chromium, bay, other] = readFileSync(0, "utf8").trim().split("\n");
 const axe = readFileSync(new URL("node_modules/axe-core/axe.min.js", import.meta.url), "utf8");
 const url = pathToFileURL(file).href;
 const browser = await puppeteer.launch({
@@ -34,6 +34,12 @@ for (const size of sizes) {
   await page.reload();
   const kept = await page.$$eval(`[id="bay-${bay}"] input`, all => all.every(b => b.checked));
   const filled = await page.$eval(`.u-bays a[href="#bay-${bay}"]`, a => a.classList.contains("u-done"));
+  const tapped = "bay-" + other;
+  const inPlan = await page.$(`svg a[data-bay="${other}"]`);
+  await inPlan.evaluate(a => a.scrollIntoView({ block: "center" }));
+  if (size.hasTouch) { await inPlan.tap(); } else { await inPlan.click(); }
+  await page.waitForFunction(id => document.getElementById(id).open, { timeout: 10000 }, tapped);
+  const planFilled = await page.$eval(`svg a[data-bay="${bay}"]`, a => a.classList.contains("u-done"));
   const canvas = await page.$("#deck");
   await canvas.evaluate(c => c.scrollIntoView({ block: "center" }));
   await page.waitForFunction(() => document.getElementById("deck").dataset.view);
@@ -52,7 +58,7 @@ for (const size of sizes) {
   }
   await page.waitForFunction(b => document.getElementById("deck").dataset.view !== b, { timeout: 10000 }, before);
   const overflow = await page.evaluate(() => document.documentElement.scrollWidth > document.documentElement.clientWidth);
-  found.views.push({ size: size.name, text, kept, filled, turned: true, overflow });
+  found.views.push({ size: size.name, text, kept, filled, planFilled, turned: true, overflow });
   for (const scheme of ["light", "dark"]) {
     await page.emulateMediaFeatures([{ name: "prefers-color-scheme", value: scheme }]);
     await page.evaluate(axe + "; null");

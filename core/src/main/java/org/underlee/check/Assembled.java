@@ -40,7 +40,11 @@ public record Assembled(
       Comparator.comparingDouble(p -> p.box().min().y());
 
   static Assembled of(FieldLayout layout, FieldBays bays, Kit kit) {
-    List<Placed> parts = Placed.all(layout.parts(), bays.field().frame());
+    return of(layout, bays, kit, Placed.all(layout.parts(), bays.field().frame()));
+  }
+
+  /** The same with its parts where they stand in a model. */
+  static Assembled of(FieldLayout layout, FieldBays bays, Kit kit, List<Placed> parts) {
     List<Placed> catching = parts.stream().filter(p -> p.part().kind().catchesWater()).toList();
     Map<String, List<Placed>> pans = new HashMap<>();
     for (Bay bay : bays.bays()) {

@@ -1,6 +1,7 @@
 package org.underlee.check;
 
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import org.underlee.bay.FieldBays;
@@ -8,6 +9,7 @@ import org.underlee.drainage.OutletShare;
 import org.underlee.drainage.flow.ProofData;
 import org.underlee.drainage.flow.Storm;
 import org.underlee.framing.BuildingElement;
+import org.underlee.geom.Mesh;
 import org.underlee.layout.FieldLayout;
 import org.underlee.layout.Layout;
 
@@ -43,6 +45,30 @@ public record CheckInput(
             .flatMap(f -> bays(bays, f).map(b -> Assembled.of(f, b, layout.kit())).stream())
             .toList();
     return new CheckInput(fields, elements, layout, storm, proved, ProofData.builtIn());
+  }
+
+  /**
+   * The assembly as it stands in a model: each part that was laid out is where the model has it,
+   * and one that the model has no more is not there.
+   *
+   * @param shapes by the part's id, world metres
+   */
+  public static CheckInput asItStands(
+      List<FieldBays> bays,
+      List<BuildingElement> elements,
+      Layout layout,
+      Storm storm,
+      List<OutletShare> proved,
+      Map<String, Mesh> shapes) {
+    List<Assembled> fields =
+        layout.fields().stream()
+            .flatMap(
+                f -> bays(bays, f).map(b -> AsItStands.of(f, b, layout.kit(), shapes)).stream())
+            .toList();
+    Layout now =
+        new Layout(
+            layout.kit(), fields.stream().map(Assembled::layout).toList(), layout.findings());
+    return new CheckInput(fields, elements, now, storm, proved, ProofData.builtIn());
   }
 
   private static Optional<FieldBays> bays(List<FieldBays> all, FieldLayout field) {

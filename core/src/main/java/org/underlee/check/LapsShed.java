@@ -87,13 +87,13 @@ public final class LapsShed implements Check {
                     f.place(),
                     Words.of("the uphill piece does not lie over the piece below."),
                     Measure.lengths(over, 0),
-                    "Report this: the layout should never make such a lap.")
+                    "Lay the uphill piece over the one below it.")
                 .about(f.subject(bay, Optional.empty())));
   }
 
   /** Height of a piece's floor above the seat, at its low end. */
   private static double floor(Assembled f, Placed p) {
-    Box floor = Placed.around(List.of(p.part().bodies().get(0)), f.frame());
+    Box floor = p.floor();
     return floor.min().z() - f.seat(floor.max().y());
   }
 }

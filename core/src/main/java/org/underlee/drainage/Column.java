@@ -24,6 +24,9 @@ record Column(
     int catchment,
     int outlet,
     List<Layer> layers) {
+  /** Beyond the plan. */
+  static final Column NOTHING = new Column(-1, 0, 0, 0, 0, 0, 0, -1, -1, List.of());
+
   double area() {
     return (right - left) * ((highLeft - lowLeft) + (highRight - lowRight)) / 2;
   }

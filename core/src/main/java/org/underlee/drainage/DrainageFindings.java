@@ -5,6 +5,8 @@ import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import org.underlee.finding.Finding;
@@ -31,9 +33,11 @@ public final class DrainageFindings {
 
   private final DrainProof proof;
   private final Function<String, Place> places;
+  private final Set<String> told;
   private final List<Finding> findings = new ArrayList<>();
 
-  private DrainageFindings(DrainProof proof, Function<String, Place> places) {
+  private DrainageFindings(DrainProof proof, Function<String, Place> places, Set<String> told) {
+    this.told = told;
     this.proof = proof;
     this.places = places;
   }
@@ -44,15 +48,44 @@ public final class DrainageFindings {
    * @param places where a part is in a file, {@link Place#NOWHERE} where it is in none
    */
   public static List<Finding> of(DrainProof proof, Function<String, Place> places) {
-    return new DrainageFindings(proof, places).all();
+    return of(proof, places, Set.of());
+  }
+
+  /**
+   * The findings of a proof, without the rain beyond the gutter of fields where that is told.
+   *
+   * @param told {@code deck-1/field-1}, where a finding says why the deck is open there
+   */
+  public static List<Finding> of(
+      DrainProof proof, Function<String, Place> places, Set<String> told) {
+    return new DrainageFindings(proof, places, told).all();
+  }
+
+  /** How much rain falls through beyond a field's gutter; empty when none does. */
+  public static Optional<Words> beyondGutter(DrainProof proof, String field) {
+    double area =
+        area(proof.leaks().stream().filter(l -> isBeyond(l) && l.field().equals(field)).toList());
+    return area > 0 ? Optional.of(amount(area)) : Optional.empty();
+  }
+
+  private static boolean isBeyond(Leak leak) {
+    return leak.cause() == LeakCause.BEYOND_GUTTER;
+  }
+
+  private static Words amount(double area) {
+    return Words.of(
+        "%s of deck, %s in rain of %s",
+        Quantity.area(area), Quantity.of(Kind.DRIP, area * RAIN), Quantity.of(Kind.RAIN, RAIN));
   }
 
   private List<Finding> all() {
     Map<Cause, List<Leak>> causes = new LinkedHashMap<>();
     for (Leak leak : proof.leaks()) {
-      causes
-          .computeIfAbsent(new Cause(leak.field(), leak.cause()), c -> new ArrayList<>())
-          .add(leak);
+      if (!isBeyond(leak) || !told.contains(leak.field())) {
+        causes
+            .computeIfAbsent(new Cause(leak.field(), leak.cause()), c -> new ArrayList<>())
+            .add(leak);
+      }
     }
     Map<String, List<Leak>> drips = new LinkedHashMap<>();
     causes.forEach(
@@ -76,13 +109,11 @@ public final class DrainageFindings {
     String part = worst.parts().isEmpty() ? "" : worst.parts().get(0);
     Words message =
         Words.of(
-            "%s: %s%s; %s of deck, %s in rain of %s%s.",
+            "%s: %s%s; %s%s.",
             cause.field,
             cause.cause.why(),
             part.isEmpty() ? "" : " (" + part + ")",
-            Quantity.area(area),
-            Quantity.of(Kind.DRIP, area * RAIN),
-            Quantity.of(Kind.RAIN, RAIN),
+            amount(area),
             leaks.size() == 1 ? "" : ", in " + leaks.size() + " places");
     findings.add(
         Finding.measured(
@@ -120,13 +151,7 @@ public final class DrainageFindings {
         Finding.measured(
             DrainageRules.DRIP,
             Place.NOWHERE,
-            Words.of(
-                "%s: drips from %s of deck, %s in rain of %s: %s.",
-                field,
-                Quantity.area(area),
-                Quantity.of(Kind.DRIP, area * RAIN),
-                Quantity.of(Kind.RAIN, RAIN),
-                Words.join("; ", told)),
+            Words.of("%s: drips from %s: %s.", field, amount(area), Words.join("; ", told)),
             new Measure(Quantity.of(Kind.SHARE, area / proof.area()), Quantity.of(Kind.SHARE, 0)),
             Fix.of(order.get(0).fix())));
   }

@@ -10,6 +10,7 @@ final class Facet {
   private final double[] edges;
   private final boolean thin;
   private final boolean acrossU;
+  private final double slope;
 
   /**
    * @param edges of its outline, four numbers each: u, v of one end, with the lesser u, then of the
@@ -24,6 +25,7 @@ final class Facet {
     this.c = c;
     this.edges = edges;
     this.thin = thin;
+    this.slope = Math.hypot(b, c);
     this.acrossU = span(edges, 0) < span(edges, 1);
   }
 
@@ -78,6 +80,6 @@ final class Facet {
   }
 
   double slope() {
-    return Math.hypot(b, c);
+    return slope;
   }
 }

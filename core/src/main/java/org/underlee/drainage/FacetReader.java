@@ -1,6 +1,7 @@
 package org.underlee.drainage;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -21,19 +22,40 @@ final class FacetReader {
   private final int piece;
   private final boolean fillHoles;
   private final Vec3[] points;
+
+  /** By vertex: the first one at its place; bodies that touch share none. */
+  private final int[] same;
+
+  /** By vertex: its place, in steps of what is one place. */
+  private final Point[] places;
+
   private final Mesh mesh;
 
   private record PlaneKey(boolean up, long x, long y, long distance) {}
 
   private record Point(long x, long y, long z) {}
 
-  private record Edge(Point from, Point to) {}
+  private record Edge(int from, int to) {}
 
   private static final class Group {
-    final Set<Edge> edges = new LinkedHashSet<>();
+    final List<Edge> edges = new ArrayList<>();
     Vec3 normal = Vec3.ZERO;
     Vec3 on = Vec3.ZERO;
     double area;
+
+    /** An edge between two triangles of the plane is no edge of the outline. */
+    void toggle(int from, int to) {
+      for (int i = 0; i < edges.size(); i++) {
+        if (edges.get(i).from == to && edges.get(i).to == from) {
+          edges.remove(i);
+          return;
+        }
+      }
+      Edge edge = new Edge(from, to);
+      if (!edges.contains(edge)) {
+        edges.add(edge);
+      }
+    }
   }
 
   private FacetReader(int number, Piece piece, Transform frame) {
@@ -41,8 +63,14 @@ final class FacetReader {
     this.fillHoles = piece.sealed();
     this.mesh = piece.shape();
     this.points = new Vec3[mesh.vertexCount()];
+    this.places = new Point[points.length];
+    this.same = new int[points.length];
+    Map<Point, Integer> known = new HashMap<>();
     for (int i = 0; i < points.length; i++) {
       points[i] = frame.toLocal(mesh.vertex(i));
+      places[i] = point(points[i]);
+      Integer before = known.putIfAbsent(places[i], i);
+      same[i] = before == null ? i : before;
     }
   }
 
@@ -63,14 +91,16 @@ final class FacetReader {
       Vec3 normal = q.minus(p).cross(r.minus(p));
       double length = normal.length();
       if (Math.abs(normal.z()) > WaterRules.WALL * length) {
-        add(groups, normal.times(1 / length), length, p, q, r);
+        Group group = add(groups, normal.times(1 / length), length, p);
+        for (int k = 0; k < 3; k++) {
+          group.toggle(same[mesh.corner(t, k)], same[mesh.corner(t, (k + 1) % 3)]);
+        }
       }
     }
     return groups.values().stream().filter(g -> !g.edges.isEmpty()).map(this::facet).toList();
   }
 
-  private static void add(
-      Map<PlaneKey, Group> groups, Vec3 unit, double area, Vec3 p, Vec3 q, Vec3 r) {
+  private static Group add(Map<PlaneKey, Group> groups, Vec3 unit, double area, Vec3 p) {
     PlaneKey key =
         new PlaneKey(
             unit.z() > 0,
@@ -83,18 +113,7 @@ final class FacetReader {
       group.normal = unit;
       group.on = p;
     }
-    toggle(group.edges, p, q);
-    toggle(group.edges, q, r);
-    toggle(group.edges, r, p);
-  }
-
-  /** An edge between two triangles of the plane is no edge of the outline. */
-  private static void toggle(Set<Edge> edges, Vec3 p, Vec3 q) {
-    Point from = point(p);
-    Point to = point(q);
-    if (!edges.remove(new Edge(to, from))) {
-      edges.add(new Edge(from, to));
-    }
+    return group;
   }
 
   private static Point point(Vec3 p) {
@@ -106,13 +125,13 @@ final class FacetReader {
     double b = -n.x() / n.z();
     double c = -n.y() / n.z();
     double a = group.on.z() - b * group.on.x() - c * group.on.y();
-    List<Edge> outline = fillHoles ? withoutHoles(group) : List.copyOf(group.edges);
+    List<Edge> outline = fillHoles ? withoutHoles(group) : group.edges;
     double[] edges = new double[4 * outline.size()];
     double twiceArea = 0;
     double around = 0;
     for (int i = 0; i < outline.size(); i++) {
-      Point p = outline.get(i).from;
-      Point q = outline.get(i).to;
+      Point p = places[outline.get(i).from];
+      Point q = places[outline.get(i).to];
       twiceArea += SAME * SAME * ((double) p.x * q.y - (double) q.x * p.y);
       around += SAME * Math.hypot((double) (q.x - p.x), (double) (q.y - p.y));
       boolean turned = q.x < p.x;
@@ -128,8 +147,8 @@ final class FacetReader {
     edges[at + 1] = SAME * (double) p.y;
   }
 
-  private static List<Edge> withoutHoles(Group group) {
-    Map<Point, Edge> next = new LinkedHashMap<>();
+  private List<Edge> withoutHoles(Group group) {
+    Map<Integer, Edge> next = new HashMap<>();
     group.edges.forEach(e -> next.put(e.from, e));
     List<Edge> kept = new ArrayList<>();
     Set<Edge> left = new LinkedHashSet<>(group.edges);
@@ -139,7 +158,9 @@ final class FacetReader {
       Edge edge = left.iterator().next();
       while (edge != null && left.remove(edge)) {
         ring.add(edge);
-        twiceArea += (double) edge.from.x * edge.to.y - (double) edge.to.x * edge.from.y;
+        Point p = places[edge.from];
+        Point q = places[edge.to];
+        twiceArea += (double) p.x * q.y - (double) q.x * p.y;
         edge = next.get(edge.to);
       }
       if (twiceArea > 0 == group.normal.z() > 0) {

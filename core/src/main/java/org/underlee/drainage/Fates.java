@@ -32,6 +32,9 @@ final class Fates {
   /** Number of the outlet that lets nothing through, or −1. */
   private final int blocked;
 
+  /** With every outlet open. */
+  private final @Nullable Fates before;
+
   /** By layer: null before it is visited, {@link #open} while it is, then where its water ends. */
   private final @Nullable Fate[] fates;
 
@@ -43,28 +46,24 @@ final class Fates {
 
   /** With every outlet open. */
   Fates(WaterGraph graph, PlanSweep plan, Sinks sinks) {
-    this(graph, plan, sinks, -1, new Fate[plan.layers().size()]);
+    this(graph, plan, sinks, -1, null);
   }
 
   /** With one outlet shut: what none of the water on a layer came to is no matter to it. */
   Fates without(int outlet) {
-    @Nullable Fate[] same = new Fate[fates.length];
-    for (int i = 0; i < fates.length; i++) {
-      Fate fate = fates[i];
-      same[i] = fate == null || fate.leadsTo(outlet, sinks) ? null : fate;
-    }
-    return new Fates(graph, plan, sinks, outlet, same);
+    return new Fates(graph, plan, sinks, outlet, this);
   }
 
   private Fates(
-      WaterGraph graph, PlanSweep plan, Sinks sinks, int blocked, @Nullable Fate[] fates) {
+      WaterGraph graph, PlanSweep plan, Sinks sinks, int blocked, @Nullable Fates before) {
     this.plan = plan;
     this.graph = graph;
     this.sinks = sinks;
     this.layers = plan.layers();
     this.columns = plan.columns();
     this.blocked = blocked;
-    this.fates = fates;
+    this.before = before;
+    this.fates = new Fate[layers.size()];
     this.holders = new int[layers.size()];
   }
 
@@ -74,7 +73,7 @@ final class Fates {
   }
 
   Fate of(Layer start) {
-    if (fates[start.number()] == null) {
+    if (fate(start.number()) == null) {
       open(start);
       while (!stack.isEmpty()) {
         Visit visit = stack.get(stack.size() - 1);
@@ -85,11 +84,20 @@ final class Fates {
         }
       }
     }
-    Fate fate = fates[start.number()];
+    Fate fate = fate(start.number());
     if (fate == null) {
       throw new IllegalStateException("layer " + start.number() + " has no fate");
     }
     return fate;
+  }
+
+  private @Nullable Fate fate(int layer) {
+    Fate own = fates[layer];
+    if (own != null || before == null) {
+      return own;
+    }
+    Fate open = before.fates[layer];
+    return open == null || open.leadsTo(blocked, sinks) ? null : open;
   }
 
   private void open(Layer layer) {
@@ -101,7 +109,7 @@ final class Fates {
   private @Nullable Fate flow(Visit visit) {
     while (visit.next < visit.ways.size()) {
       Way way = visit.ways.get(visit.next++);
-      if (!way.isEnd() && fates[way.layer()] == null) {
+      if (!way.isEnd() && fate(way.layer()) == null) {
         open(layers.get(way.layer()));
         return null;
       }
@@ -138,7 +146,7 @@ final class Fates {
       sinks.reached(way.sink(), way.at());
       return Fate.of(way.sink());
     }
-    Fate end = fates[way.layer()];
+    Fate end = fate(way.layer());
     return end == open ? null : end;
   }
 
@@ -178,7 +186,7 @@ final class Fates {
     pool.spillTo(end);
     pools.add(pool);
     for (Layer member : pool.layers()) {
-      if (fates[member.number()] == null) {
+      if (fate(member.number()) == null) {
         fates[member.number()] = end;
       }
     }

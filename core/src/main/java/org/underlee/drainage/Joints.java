@@ -1,7 +1,7 @@
 package org.underlee.drainage;
 
 import java.util.List;
-import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 import org.underlee.drainage.Piece.Kind;
 import org.underlee.drainage.WaterGraph.Way;
 import org.underlee.geom.Vec3;
@@ -13,16 +13,16 @@ import org.underlee.geom.Vec3;
 record Joints(
     List<Piece> pieces, List<Column> columns, Neighbours neighbours, Places places, Sinks sinks) {
   /** What water that reaches a side meets: a layer, or a wall of it, or neither. */
-  record Meeting(Optional<Layer> layer, boolean wall) {
-    private static final Meeting NOTHING = new Meeting(Optional.empty(), false);
+  record Meeting(@Nullable Layer layer, boolean wall) {
+    private static final Meeting NOTHING = new Meeting(null, false);
   }
 
   /** The way over a side by its flow: it goes on only where the joint holds. */
   Way way(Layer layer, Side side, Meeting met, double weight) {
-    if (met.layer.isEmpty()) {
+    Layer onto = met.layer;
+    if (onto == null) {
       return loose(layer, side, met, weight);
     }
-    Layer onto = met.layer.get();
     if (onto.piece() == layer.piece() || onto.top().thin()) {
       return Way.to(onto, weight);
     }
@@ -35,9 +35,9 @@ record Joints(
 
   /** The way of water that drips off a side, whatever the lap. */
   Way loose(Layer layer, Side side, Meeting met, double weight) {
-    return met.layer
-        .map(l -> Way.to(l, weight))
-        .orElseGet(() -> leak(throughCause(layer, side), layer, side, weight));
+    return met.layer == null
+        ? leak(throughCause(layer, side), layer, side, weight)
+        : Way.to(met.layer, weight);
   }
 
   /** Whether a piece lies under the layer for a distance back from the side. */
@@ -90,17 +90,14 @@ record Joints(
    */
   Meeting meeting(Side side, double z, boolean standing) {
     double under = z + (standing ? 2 : -2) * WaterRules.TOUCH;
-    if (side.beyond().isEmpty()) {
-      return Meeting.NOTHING;
-    }
-    for (Layer l : side.beyond().get().layers()) {
+    for (Layer l : side.beyond().layers()) {
       double top = l.top().at(side.u(), side.v());
       double bottom = top - (l.topAt() - l.bottomAt());
       if (top <= z + WaterRules.CLIMB) {
-        return new Meeting(Optional.of(l), false);
+        return new Meeting(l, false);
       }
       if (bottom < under) {
-        return new Meeting(Optional.of(l), true);
+        return new Meeting(l, true);
       }
     }
     return Meeting.NOTHING;
@@ -108,10 +105,10 @@ record Joints(
 
   /** Two faces that fall toward each other meet in a valley: neither runs on into the other. */
   static boolean isValley(Meeting met, Side side, Facet face) {
-    if (met.layer.isEmpty()) {
+    if (met.layer == null) {
       return false;
     }
-    Facet other = met.layer.get().top();
+    Facet other = met.layer.top();
     double back = side.flux(other.b(), other.c()) / side.length();
     double drop = face.at(side.u(), side.v()) - other.at(side.u(), side.v());
     return back > WaterRules.LEVEL && !other.thin() && drop < WaterRules.CLIMB;

@@ -3,7 +3,6 @@ package org.underlee.drainage;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
-import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
 /** Which columns lie side by side. */
@@ -11,51 +10,69 @@ final class Neighbours {
   /** Columns are side by side across strips that were too narrow to keep. */
   private static final double LEFT_OUT = 4 * WaterRules.SAME_PLAN;
 
-  private final List<Column> columns;
+  private final Column[] columns;
   private final List<int[]> slabs;
 
-  /** Sides that were asked for so far, by column. */
-  private final List<@Nullable List<Side>> known;
+  /** By column: the first column that may lie beside it at its lower and at its higher u. */
+  private final int[][] first;
+
+  /** Sides across that were asked for so far, by column: at its lower and at its higher u. */
+  private final List<List<@Nullable List<Side>>> known;
 
   Neighbours(PlanSweep plan) {
-    this.columns = plan.columns();
+    this.columns = plan.columns().toArray(new Column[0]);
     this.slabs = plan.slabs();
-    this.known = new ArrayList<>(Collections.nCopies(columns.size(), null));
+    this.first = new int[][] {firsts(-1), firsts(1)};
+    this.known =
+        List.of(
+            new ArrayList<>(Collections.nCopies(columns.length, null)),
+            new ArrayList<>(Collections.nCopies(columns.length, null)));
   }
 
-  /** All four sides; the number is the column's own. Every layer of a column asks for them. */
-  List<Side> sides(int number) {
-    List<Side> sides = known.get(number);
-    if (sides == null) {
-      sides = new ArrayList<>(6);
-      sides.add(along(number, -1));
-      sides.add(along(number, 1));
-      across(number, -1, sides);
-      across(number, 1, sides);
-      known.set(number, sides);
-    }
+  /** The sides at its lower and its higher v. */
+  List<Side> along(int number) {
+    return List.of(along(number, -1), along(number, 1));
+  }
+
+  /** All sides at its lower and its higher u. */
+  List<Side> across(int number) {
+    List<Side> sides = new ArrayList<>(across(number, -1));
+    sides.addAll(across(number, 1));
     return sides;
   }
 
   /** The side at the column's lower (−1) or higher (+1) v. */
   Side along(int number, int dv) {
-    Column c = columns.get(number);
+    Column c = columns[number];
     int[] slab = slabs.get(c.slab());
     int next = number + dv;
-    Optional<Column> beyond = Optional.empty();
+    Column beyond = Column.NOTHING;
     if (next >= slab[0] && next < slab[1]) {
-      Column n = columns.get(next);
+      Column n = columns[next];
       double gap = dv > 0 ? n.low() - c.high() : c.low() - n.high();
-      beyond = gap < LEFT_OUT ? Optional.of(n) : beyond;
+      beyond = gap < LEFT_OUT ? n : beyond;
     }
     return dv > 0
         ? new Side(beyond, c.width(), c.left(), c.highLeft(), c.right(), c.highRight(), 0, dv)
         : new Side(beyond, c.width(), c.left(), c.lowLeft(), c.right(), c.lowRight(), 0, dv);
   }
 
-  /** The sides at the column's lower (−1) or higher (+1) u. */
-  void across(int number, int du, List<Side> sides) {
-    Column c = columns.get(number);
+  /**
+   * The sides at the column's lower (−1) or higher (+1) u. Every layer of a column asks for them.
+   */
+  List<Side> across(int number, int du) {
+    List<@Nullable List<Side>> there = known.get(du < 0 ? 0 : 1);
+    List<Side> sides = there.get(number);
+    if (sides == null) {
+      sides = new ArrayList<>(2);
+      across(number, du, sides);
+      there.set(number, sides);
+    }
+    return sides;
+  }
+
+  private void across(int number, int du, List<Side> sides) {
+    Column c = columns[number];
     double u = du > 0 ? c.right() : c.left();
     double from = du > 0 ? c.lowRight() : c.lowLeft();
     double to = du > 0 ? c.highRight() : c.highLeft();
@@ -63,26 +80,26 @@ final class Neighbours {
     int other = c.slab() + du;
     if (isBeside(c, other, du)) {
       int[] slab = slabs.get(other);
-      for (int i = first(slab, from, du); i < slab[1]; i++) {
-        Column n = columns.get(i);
+      for (int i = first[du < 0 ? 0 : 1][number]; i < slab[1]; i++) {
+        Column n = columns[i];
         double low = du > 0 ? n.lowLeft() : n.lowRight();
         double high = du > 0 ? n.highLeft() : n.highRight();
         if (low >= to - WaterRules.SAME_PLAN) {
           break;
         }
         if (low - done > LEFT_OUT) {
-          sides.add(new Side(Optional.empty(), low - done, u, done, u, low, du, 0));
+          sides.add(new Side(Column.NOTHING, low - done, u, done, u, low, du, 0));
         }
         double v0 = Math.max(low, from);
         double v1 = Math.min(high, to);
         if (v1 - v0 > WaterRules.SAME_PLAN) {
-          sides.add(new Side(Optional.of(n), v1 - v0, u, v0, u, v1, du, 0));
+          sides.add(new Side(n, v1 - v0, u, v0, u, v1, du, 0));
         }
         done = Math.max(done, high);
       }
     }
     if (to - done > LEFT_OUT) {
-      sides.add(new Side(Optional.empty(), to - done, u, done, u, to, du, 0));
+      sides.add(new Side(Column.NOTHING, to - done, u, done, u, to, du, 0));
     }
   }
 
@@ -90,24 +107,44 @@ final class Neighbours {
     if (other < 0 || other >= slabs.size()) {
       return false;
     }
-    Column n = columns.get(slabs.get(other)[0]);
+    Column n = columns[slabs.get(other)[0]];
     return (du > 0 ? n.left() - c.right() : c.left() - n.right()) < LEFT_OUT;
   }
 
-  /** The first column of a slab that ends beyond v. */
-  private int first(int[] slab, double v, int du) {
-    int low = slab[0];
-    int high = slab[1];
-    while (low < high) {
-      int middle = (low + high) / 2;
-      Column n = columns.get(middle);
-      if ((du > 0 ? n.highLeft() : n.highRight()) > v + WaterRules.SAME_PLAN) {
-        high = middle;
-      } else {
-        low = middle + 1;
+  /** The first column of the next slab that ends beyond the start of each column: both go up. */
+  private int[] firsts(int du) {
+    int[] firsts = new int[columns.length];
+    for (int s = 0; s < slabs.size(); s++) {
+      int other = s + du;
+      if (other >= 0 && other < slabs.size()) {
+        int[] beside = slabs.get(other);
+        int at = beside[0];
+        for (int number = slabs.get(s)[0]; number < slabs.get(s)[1]; number++) {
+          Column c = columns[number];
+          at = first(beside, at, du > 0 ? c.lowRight() : c.lowLeft(), du);
+          firsts[number] = at;
+        }
       }
     }
-    return low;
+    return firsts;
+  }
+
+  /**
+   * @param near where the one of the column before was; edges are in order but for a tolerance
+   */
+  private int first(int[] slab, int near, double v, int du) {
+    int at = near;
+    while (at > slab[0] && endsBeyond(columns[at - 1], v, du)) {
+      at--;
+    }
+    while (at < slab[1] && !endsBeyond(columns[at], v, du)) {
+      at++;
+    }
+    return at;
+  }
+
+  private static boolean endsBeyond(Column n, double v, int du) {
+    return (du > 0 ? n.highLeft() : n.highRight()) > v + WaterRules.SAME_PLAN;
   }
 
   /** Number of the column at a place, or −1. */
@@ -116,18 +153,18 @@ final class Neighbours {
     int high = slabs.size();
     while (low < high) {
       int middle = (low + high) / 2;
-      if (columns.get(slabs.get(middle)[0]).right() > u) {
+      if (columns[slabs.get(middle)[0]].right() > u) {
         high = middle;
       } else {
         low = middle + 1;
       }
     }
-    if (low == slabs.size() || columns.get(slabs.get(low)[0]).left() > u) {
+    if (low == slabs.size() || columns[slabs.get(low)[0]].left() > u) {
       return -1;
     }
     int[] slab = slabs.get(low);
     int found = firstUpTo(slab, u, v);
-    return found < slab[1] && edge(columns.get(found), u, false) <= v ? found : -1;
+    return found < slab[1] && edge(columns[found], u, false) <= v ? found : -1;
   }
 
   /** The first column of a slab whose far edge is not before v; they lie one after the other. */
@@ -136,7 +173,7 @@ final class Neighbours {
     int high = slab[1];
     while (low < high) {
       int middle = (low + high) / 2;
-      if (edge(columns.get(middle), u, true) >= v) {
+      if (edge(columns[middle], u, true) >= v) {
         high = middle;
       } else {
         low = middle + 1;

@@ -13,19 +13,36 @@ import org.underlee.geom.Vec3;
  * way out. Sills of one level are taken from the nearest to the furthest.
  */
 final class Pool {
-  private record Rim(Sill sill, double away, int order) implements Comparable<Rim> {
+  /**
+   * @param square of its distance; the root is taken only to tell near ones apart
+   */
+  private record Rim(Sill sill, double du, double dv, double square, int order)
+      implements Comparable<Rim> {
+    /** Part of a square below which its digits are rounding. */
+    private static final double ROUNDING = 1e-9;
+
+    static Rim of(Sill sill, double du, double dv, int order) {
+      return new Rim(sill, du, dv, du * du + dv * dv, order);
+    }
+
     @Override
     public int compareTo(Rim o) {
       if (sill.level() != o.sill.level()) {
         return sill.level() < o.sill.level() ? -1 : 1;
       }
-      return away == o.away ? Integer.compare(order, o.order) : Double.compare(away, o.away);
+      if (Math.abs(square - o.square) > ROUNDING * square) {
+        return square < o.square ? -1 : 1;
+      }
+      int nearer = Double.compare(Math.hypot(du, dv), Math.hypot(o.du, o.dv));
+      return nearer == 0 ? Integer.compare(order, o.order) : nearer;
     }
   }
 
   private final WaterGraph graph;
   private final List<Column> columns;
   private final Layer start;
+  private final double startU;
+  private final double startV;
   private final List<Layer> layers = new ArrayList<>();
 
   /** By layer: the number of the pool that took it last; all pools share it. */
@@ -38,6 +55,7 @@ final class Pool {
   private @Nullable Way pending;
   private Vec3 spillsAt = Vec3.ZERO;
   private @Nullable Fate end;
+  private @Nullable Vec3 deepest;
 
   /**
    * @param number not 0
@@ -46,6 +64,8 @@ final class Pool {
     this.graph = graph;
     this.columns = columns;
     this.start = start;
+    this.startU = columns.get(start.column()).middleU();
+    this.startV = columns.get(start.column()).middleV();
     this.holders = holders;
     this.number = number;
     take(start);
@@ -55,15 +75,14 @@ final class Pool {
     if (!holds(layer.number())) {
       holders[layer.number()] = number;
       layers.add(layer);
-      Column from = columns.get(start.column());
-      for (Sill sill : graph.sills(layer)) {
-        if (isInside(sill.layer())) {
-          continue;
-        }
-        double away = Math.hypot(sill.at().x() - from.middleU(), sill.at().y() - from.middleV());
-        rims.add(new Rim(sill, away, order++));
-      }
+      graph.sills(layer, this);
     }
+  }
+
+  void add(Sill sill) {
+    double du = sill.u() - startU;
+    double dv = sill.v() - startV;
+    rims.add(Rim.of(sill, du, dv, order++));
   }
 
   boolean holds(int layer) {
@@ -95,7 +114,8 @@ final class Pool {
     return pending;
   }
 
-  private boolean isInside(int layer) {
+  /** Whether a sill leads back into it. */
+  boolean isInside(int layer) {
     return layer >= 0 && holds(layer);
   }
 
@@ -138,25 +158,39 @@ final class Pool {
         .sum();
   }
 
-  /** Where it is deepest; its height is the floor's. */
+  /** Where it is deepest; its height is the floor's. Asked when it is full. */
   Vec3 deepest() {
-    Vec3 deepest = Vec3.ZERO;
+    Vec3 known = deepest;
+    if (known == null) {
+      known = findDeepest();
+      deepest = known;
+    }
+    return known;
+  }
+
+  private Vec3 findDeepest() {
+    Vec3 found = Vec3.ZERO;
     double most = -1;
     for (Layer l : layers) {
       Column c = columns.get(l.column());
-      double[][] corners = {
-        {c.left(), c.lowLeft()}, {c.left(), c.highLeft()},
-        {c.right(), c.lowRight()}, {c.right(), c.highRight()}
-      };
-      for (double[] p : corners) {
-        double d = depth(l, p[0], p[1]);
+      for (int corner = 0; corner < 4; corner++) {
+        double u = corner < 2 ? c.left() : c.right();
+        double v = v(c, corner);
+        double d = depth(l, u, v);
         if (d > most) {
           most = d;
-          deepest = new Vec3(p[0], p[1], l.top().at(p[0], p[1]));
+          found = new Vec3(u, v, l.top().at(u, v));
         }
       }
     }
-    return deepest;
+    return found;
+  }
+
+  private static double v(Column c, int corner) {
+    if (corner < 2) {
+      return corner == 0 ? c.lowLeft() : c.highLeft();
+    }
+    return corner == 2 ? c.lowRight() : c.highRight();
   }
 
   double depth() {

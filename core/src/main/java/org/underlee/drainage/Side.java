@@ -1,24 +1,15 @@
 package org.underlee.drainage;
 
-import java.util.Optional;
-
 /**
  * A stretch of a column's edge with one neighbour.
  *
- * @param beyond the neighbour; empty where there is nothing at any height
+ * @param beyond the neighbour; {@link Column#NOTHING} where there is nothing at any height
  * @param length of the stretch
  * @param u0 of one end of it, likewise v0, u1, v1
  * @param du outward direction, −1, 0 or 1, likewise dv
  */
 record Side(
-    Optional<Column> beyond,
-    double length,
-    double u0,
-    double v0,
-    double u1,
-    double v1,
-    int du,
-    int dv) {
+    Column beyond, double length, double u0, double v0, double u1, double v1, int du, int dv) {
   /** How much of a flow goes out through the stretch, whose edge may be askew. */
   double flux(double flowU, double flowV) {
     return du != 0 ? du * flowU * length : dv * (flowV * (u1 - u0) - flowU * (v1 - v0));

@@ -41,7 +41,11 @@ final class WaterGraph {
    *
    * @param layer number of the layer that it leads to; −1 for an end
    */
-  record Sill(double level, int layer, Layer from, Side side, Vec3 at) {}
+  record Sill(double level, double u, double v, int layer, Layer from, Side side) {
+    Vec3 at() {
+      return new Vec3(u, v, level);
+    }
+  }
 
   private final List<Column> columns;
   private final Neighbours neighbours;
@@ -95,64 +99,78 @@ final class WaterGraph {
   }
 
   private List<Way> overSheet(Layer layer) {
-    List<Side> sides = neighbours.sides(layer.column());
     Facet face = layer.top();
     if (face.thin()) {
-      return offNarrow(layer, sides);
+      return offNarrow(layer);
     }
-    return face.slope() < WaterRules.LEVEL ? offEdges(layer, sides) : downhill(layer, sides);
+    return face.slope() < WaterRules.LEVEL ? offEdges(layer) : downhill(layer);
   }
 
   /** Off a face narrower than a drop: across it where it can, else as off any other. */
-  private List<Way> offNarrow(Layer layer, List<Side> sides) {
+  private List<Way> offNarrow(Layer layer) {
     Facet face = layer.top();
-    List<Side> across = sides.stream().filter(s -> s.du() != 0 == face.acrossU()).toList();
-    List<Way> ways = new ArrayList<>(offEdges(layer, across));
+    List<Side> across =
+        face.acrossU() ? neighbours.across(layer.column()) : neighbours.along(layer.column());
+    List<Way> ways = new ArrayList<>(2);
+    across.forEach(s -> offEdge(layer, s, ways));
     if (ways.isEmpty()) {
       for (Side side : across) {
-        side.beyond().stream()
-            .flatMap(c -> c.layers().stream())
-            .filter(l -> l.top() == face)
-            .forEach(l -> ways.add(Way.to(l, side.length())));
-      }
-    }
-    if (ways.isEmpty()) {
-      ways.addAll(offEdges(layer, sides));
-    }
-    return ways.isEmpty() && face.slope() > WaterRules.LEVEL ? downhill(layer, sides) : ways;
-  }
-
-  private List<Way> downhill(Layer layer, List<Side> sides) {
-    Facet face = layer.top();
-    List<Way> ways = new ArrayList<>(2);
-    for (Side side : sides) {
-      double flux = side.flux(-face.b(), -face.c());
-      if (flux > ALONG * face.slope() * side.length()) {
-        Joints.Meeting met = joints.meeting(side, face.at(side.u(), side.v()), false);
-        if (!met.wall() && !Joints.isValley(met, side, face)) {
-          ways.add(joints.way(layer, side, met, flux));
+        for (Layer l : side.beyond().layers()) {
+          if (l.top() == face) {
+            ways.add(Way.to(l, side.length()));
+          }
         }
       }
     }
-    return ways;
+    if (ways.isEmpty()) {
+      ways.addAll(offEdges(layer));
+    }
+    return ways.isEmpty() && face.slope() > WaterRules.LEVEL ? downhill(layer) : ways;
   }
 
-  /** Off a narrow or level face, to every side that is lower. */
-  private List<Way> offEdges(Layer layer, List<Side> sides) {
+  private List<Way> downhill(Layer layer) {
     Facet face = layer.top();
     List<Way> ways = new ArrayList<>(2);
-    for (Side side : sides) {
-      double z = face.at(side.u(), side.v());
-      Joints.Meeting met = joints.meeting(side, z, false);
-      boolean lower =
-          met.layer()
-              .map(l -> z - l.top().at(side.u(), side.v()) > WaterRules.CLIMB && l.top() != face)
-              .orElse(true);
-      if (!met.wall() && lower) {
-        ways.add(joints.loose(layer, side, met, side.length()));
+    downhill(layer, neighbours.along(layer.column(), -1), ways);
+    downhill(layer, neighbours.along(layer.column(), 1), ways);
+    if (Math.abs(face.b()) > ALONG * face.slope()) {
+      for (Side side : neighbours.across(layer.column(), face.b() > 0 ? -1 : 1)) {
+        downhill(layer, side, ways);
       }
     }
     return ways;
+  }
+
+  private void downhill(Layer layer, Side side, List<Way> ways) {
+    Facet face = layer.top();
+    double flux = side.flux(-face.b(), -face.c());
+    if (flux > ALONG * face.slope() * side.length()) {
+      Joints.Meeting met = joints.meeting(side, face.at(side.u(), side.v()), false);
+      if (!met.wall() && !Joints.isValley(met, side, face)) {
+        ways.add(joints.way(layer, side, met, flux));
+      }
+    }
+  }
+
+  /** Off a narrow or level face, to every side that is lower. */
+  private List<Way> offEdges(Layer layer) {
+    List<Way> ways = new ArrayList<>(4);
+    neighbours.along(layer.column()).forEach(s -> offEdge(layer, s, ways));
+    neighbours.across(layer.column()).forEach(s -> offEdge(layer, s, ways));
+    return ways;
+  }
+
+  private void offEdge(Layer layer, Side side, List<Way> ways) {
+    double z = layer.top().at(side.u(), side.v());
+    Joints.Meeting met = joints.meeting(side, z, false);
+    Layer onto = met.layer();
+    boolean lower =
+        onto == null
+            || (z - onto.top().at(side.u(), side.v()) > WaterRules.CLIMB
+                && onto.top() != layer.top());
+    if (!met.wall() && lower) {
+      ways.add(joints.loose(layer, side, met, side.length()));
+    }
   }
 
   /** A joist sheds to its two long sides, half to each. */
@@ -162,7 +180,7 @@ final class WaterGraph {
     double v = column.middleV();
     List<Side> sides = new ArrayList<>(2);
     if (places.extent(layer.piece()).isAlongV()) {
-      neighbours.across(layer.column(), u < centre.at(v) ? -1 : 1, sides);
+      sides.addAll(neighbours.across(layer.column(), u < centre.at(v) ? -1 : 1));
     } else {
       sides.add(neighbours.along(layer.column(), v < centre.at(u) ? -1 : 1));
     }
@@ -176,7 +194,7 @@ final class WaterGraph {
   private Way offJoist(Layer layer, Side side) {
     double z = layer.top().at(side.u(), side.v());
     boolean seam = false;
-    for (Layer l : side.beyond().map(Column::layers).orElse(List.of())) {
+    for (Layer l : side.beyond().layers()) {
       double top = l.top().at(side.u(), side.v());
       if (l.piece() == layer.piece() && Math.abs(top - z) < WaterRules.SEAM_STEP) {
         return Way.to(l, side.length());
@@ -192,31 +210,37 @@ final class WaterGraph {
   }
 
   /** The ways on for water that stands on a layer, and the level at which each opens. */
-  List<Sill> sills(Layer layer) {
-    List<Sill> sills = new ArrayList<>(6);
-    for (Side side : neighbours.sides(layer.column())) {
-      Joints.Meeting met = joints.meeting(side, layer.top().at(side.u(), side.v()), true);
-      boolean first =
-          level(layer, met, side.u0(), side.v0()) < level(layer, met, side.u1(), side.v1());
-      double u = first ? side.u0() : side.u1();
-      double v = first ? side.v0() : side.v1();
-      double level = level(layer, met, u, v);
-      int onto = met.layer().isPresent() ? met.layer().get().number() : -1;
-      sills.add(new Sill(level, onto, layer, side, new Vec3(u, v, level)));
+  void sills(Layer layer, Pool pool) {
+    sill(layer, neighbours.along(layer.column(), -1), pool);
+    sill(layer, neighbours.along(layer.column(), 1), pool);
+    neighbours.across(layer.column(), -1).forEach(s -> sill(layer, s, pool));
+    neighbours.across(layer.column(), 1).forEach(s -> sill(layer, s, pool));
+  }
+
+  private void sill(Layer layer, Side side, Pool pool) {
+    Joints.Meeting met = joints.meeting(side, layer.top().at(side.u(), side.v()), true);
+    int onto = met.layer() == null ? -1 : met.layer().number();
+    if (!pool.isInside(onto)) {
+      double atFirst = level(layer, met, side.u0(), side.v0());
+      double atSecond = level(layer, met, side.u1(), side.v1());
+      boolean first = atFirst < atSecond;
+      pool.add(
+          first
+              ? new Sill(atFirst, side.u0(), side.v0(), onto, layer, side)
+              : new Sill(atSecond, side.u1(), side.v1(), onto, layer, side));
     }
-    return sills;
   }
 
   /** The way over a sill. */
   Way over(Sill sill) {
     return sill.layer < 0
         ? joints.leak(LeakCause.SPILL, sill.from, sill.side, 1)
-        : new Way(sill.layer, -1, 1, sill.at);
+        : new Way(sill.layer, -1, 1, sill.at());
   }
 
   private static double level(Layer layer, Joints.Meeting met, double u, double v) {
     double own = layer.top().at(u, v);
-    return met.layer().isPresent() ? Math.max(own, met.layer().get().top().at(u, v)) : own;
+    return met.layer() == null ? own : Math.max(own, met.layer().top().at(u, v));
   }
 
   /** The end of water in a hollow that nothing leads out of. */

@@ -2,6 +2,7 @@ package org.underlee.finding;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.function.UnaryOperator;
 import org.underlee.units.Lengths.UnitSystem;
 import org.underlee.units.Quantity;
 import org.underlee.units.Words;
@@ -76,6 +77,17 @@ public record Finding(
   /** The same about one bay or part; its place is the subject's. */
   public Finding about(Subject subject) {
     return new Finding(rule, List.of(subject), words, subject.place(), measure, fix);
+  }
+
+  /** The same said in another language, as far as its phrases are known there. */
+  public Finding translated(UnaryOperator<String> phrases) {
+    return new Finding(
+        rule,
+        subjects,
+        words.translated(phrases),
+        place,
+        measure,
+        fix.map(f -> new Fix(f.words().translated(phrases), f.action())));
   }
 
   public Level level() {

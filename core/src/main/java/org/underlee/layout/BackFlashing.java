@@ -130,6 +130,14 @@ record BackFlashing(FieldPlan plan, GutterLine line) {
     return width() + turnedUp(widest());
   }
 
+  /** The widest stretch of one piece, flat: before a post it is narrower and turned up higher. */
+  double flatWidth(GutterBuilder.Piece piece, Interval own) {
+    return spans(piece, own).stream()
+        .mapToDouble(s -> s.back - drip() + turnedUp(s))
+        .max()
+        .orElse(flatWidth());
+  }
+
   double width() {
     return widest().back - drip();
   }

@@ -9,6 +9,7 @@ import java.util.Optional;
 import org.underlee.bay.FieldBays;
 import org.underlee.finding.Finding;
 import org.underlee.finding.Finding.Measure;
+import org.underlee.finding.Finding.Subject;
 import org.underlee.finding.Place;
 import org.underlee.framing.Field;
 import org.underlee.kit.Items;
@@ -142,19 +143,17 @@ final class FieldLayouter {
             .max()
             .orElse(0);
     if (beyond > WORTH_SAYING) {
+      Place place = bays.field().lines().get(0).plies().get(0).element().place();
       findings.add(
           Finding.measured(
-              LayoutRules.BEYOND_BEAM,
-              bays.field().lines().get(0).plies().get(0).element().place(),
-              Words.of(
-                  "%s: the %ss end at %s; the last %s of the bays, out to the rim, stay open and"
-                      + " drip.",
-                  bays.field().id(),
-                  kit.family().piece(),
-                  plan.lowEnd().words(),
-                  Quantity.length(beyond)),
-              Measure.lengths(beyond, WORTH_SAYING),
-              "Keep what must stay dry on the house side of the beam."));
+                  LayoutRules.BEYOND_BEAM,
+                  place,
+                  Words.of(
+                      "the %ss end at %s; the last %s of the bays, out to the rim, stay open and drip.",
+                      kit.family().piece(), plan.lowEnd().words(), Quantity.length(beyond)),
+                  Measure.lengths(beyond, WORTH_SAYING),
+                  "Keep what must stay dry on the house side of the beam.")
+              .about(new Subject(bays.field().id(), "", place, Optional.empty())));
     }
   }
 

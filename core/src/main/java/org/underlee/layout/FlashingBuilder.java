@@ -52,16 +52,16 @@ final class FlashingBuilder {
                       (own.get(i).length() + lap) * slope,
                       flashing.width(),
                       flashing.bodies(piece, frame, own.get(i), lap, above))
-                  .foldedFrom(flashing.flatWidth())
+                  .foldedFrom(flashing.flatWidth(piece, own.get(i)))
                   .falling(plan.kit().gutterFall())
-                  .derived(derivations(piece, beyond, own.size(), last)),
+                  .derived(derivations(piece, own.get(i), beyond, own.size(), last)),
               "leads what falls behind the gutter into it"));
     }
     return parts;
   }
 
   private List<Derivation> derivations(
-      GutterBuilder.Piece piece, double beyond, int count, boolean last) {
+      GutterBuilder.Piece piece, Interval own, double beyond, int count, boolean last) {
     Kit kit = plan.kit();
     Reckoning length = new GutterReckoning(plan, line).level(piece);
     if (beyond > 0) {
@@ -89,12 +89,16 @@ final class FlashingBuilder {
                 "over the gutter's back edge, and to what stands behind",
                 flashing.width() - kit.get(GUTTER_BACK_GAP),
                 Reckoning.OWN);
+    Reckoning flat =
+        new Reckoning(width).plus("turned up at its back", flashing.turnedUp(), Reckoning.OWN);
+    double more = flashing.flatWidth(piece, own) - flashing.flatWidth();
+    if (more != 0) {
+      flat.plus("narrower and turned up higher before a post", more, Reckoning.OWN);
+    }
     return List.of(
         length.gives(Dimension.LENGTH),
         width.gives(Dimension.WIDTH),
-        new Reckoning(width)
-            .plus("turned up at its back", flashing.turnedUp(), Reckoning.OWN)
-            .gives(Dimension.FLAT_WIDTH),
+        flat.gives(Dimension.FLAT_WIDTH),
         Reckoning.fall(kit, GUTTER_RUN_PER_FALL));
   }
 }

@@ -140,7 +140,7 @@ public final class LayoutRules {
           Rule.OWN,
           "Framing looks like a floor of a room or like a roof, so it is not laid out.");
 
-  static final Rule BEYOND_BEAM =
+  public static final Rule BEYOND_BEAM =
       new Rule(
           "open-beyond-the-beam",
           Level.WARNING,

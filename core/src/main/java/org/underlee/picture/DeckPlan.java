@@ -1,7 +1,9 @@
 package org.underlee.picture;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.locationtech.jts.algorithm.ConvexHull;
 import org.locationtech.jts.geom.Coordinate;
@@ -116,6 +118,18 @@ public final class DeckPlan {
       }
     }
     return Optional.empty();
+  }
+
+  /** Where each bay lies in the drawing, as its four corners. */
+  public static Map<BayAt, List<Vec2>> outlines(List<FieldBays> fields) {
+    Map<BayAt, List<Vec2>> outlines = new LinkedHashMap<>();
+    for (FieldBays field : fields) {
+      DeckPlan plan = new DeckPlan(fields.get(0).field(), UnitSystem.METRIC);
+      for (Bay bay : field.bays()) {
+        outlines.put(new BayAt(field.field().id(), bay.id()), plan.corners(field.field(), bay));
+      }
+    }
+    return outlines;
   }
 
   private List<Vec2> corners(Field field, Bay bay) {

@@ -73,7 +73,7 @@ public record PlanSheet(double denominator, Vec2 low, Vec2 high) {
   }
 
   /** A place of the world on paper: mm right of and below the upper left corner. */
-  Vec2 onPaper(Vec2 p) {
+  public Vec2 onPaper(Vec2 p) {
     return new Vec2(onPaper(p.x() - low.x()), onPaper(high.y() - p.y()));
   }
 }

@@ -19,7 +19,7 @@ import org.underlee.units.Quantity;
 /**
  * What every JSON report shares: the same numbers, places and layout, whatever machine writes it.
  */
-final class Json {
+public final class Json {
   private static final ObjectMapper MAPPER = new ObjectMapper();
 
   /**
@@ -33,7 +33,7 @@ final class Json {
 
   private Json() {}
 
-  static ObjectNode report(String what, Source source) {
+  public static ObjectNode report(String what, Source source) {
     ObjectNode root = object(what);
     source(root.putObject("input"), source);
     return root;
@@ -62,7 +62,7 @@ final class Json {
     return MAPPER.createObjectNode();
   }
 
-  static String text(ObjectNode root) {
+  public static String text(ObjectNode root) {
     DefaultIndenter indent = new DefaultIndenter("  ", "\n");
     DefaultPrettyPrinter printer =
         new DefaultPrettyPrinter().withObjectIndenter(indent).withArrayIndenter(indent);
@@ -73,7 +73,7 @@ final class Json {
     }
   }
 
-  static BigDecimal mm(double metres) {
+  public static BigDecimal mm(double metres) {
     return rounded(metres * TO_MM, DECIMALS);
   }
 
@@ -87,7 +87,7 @@ final class Json {
     return value.scale() < 0 ? value.setScale(0) : value;
   }
 
-  static void strings(ArrayNode array, Collection<String> values) {
+  public static void strings(ArrayNode array, Collection<String> values) {
     values.forEach(array::add);
   }
 

@@ -85,13 +85,9 @@ public final class DeckRun {
   /**
    * The parts alone, for a picture that must keep up with a hand that drags.
    *
+   * @param storm the rain that the gutters are for
    * @throws InputException when the scope names no deck of the model
    */
-  public static Layout layOut(Survey survey, Scope scope, Kit kit) {
-    return layOut(survey, scope, kit, RainData.builtIn().service(RainData.ANYWHERE));
-  }
-
-  /** As {@link #layOut(Survey, Scope, Kit)}, for a rain. */
   public static Layout layOut(Survey survey, Scope scope, Kit kit, Storm storm) {
     GutterInRain rain = new GutterInRain(storm, ProofData.builtIn(), survey.elements());
     return Layouter.layOut(survey.framing(), survey.bays(), scope, kit, rain);
@@ -193,13 +189,38 @@ public final class DeckRun {
    * @throws InputException when there is none of ours in the file
    */
   public static Checked check(Path file, SurveyRequest request, Optional<String> deck) {
-    return check(Surveyor.opened(file, request.limits()), request, deck);
+    return check(file, request, deck, Optional.empty());
+  }
+
+  /**
+   * The same for an assembly made with a kit of the user's own.
+   *
+   * @param kit the one that it was made with; a built-in one is known by its name
+   */
+  public static Checked check(
+      Path file, SurveyRequest request, Optional<String> deck, Optional<Kit> kit) {
+    return withChecks(Surveyor.opened(file, request.limits()), request, deck, kit);
+  }
+
+  private static Checked withChecks(
+      StepFile given, SurveyRequest request, Optional<String> deck, Optional<Kit> kit) {
+    Checked proved = check(given, request, deck);
+    return new Checked(
+        proved.survey(),
+        proved.parts(),
+        proved.proof(),
+        DesignChecks.of(
+            IfcModel.of(given),
+            proved,
+            deck,
+            kit,
+            () -> check(given, request.withoutServices(), deck).survey()));
   }
 
   /** As {@link #check(Path, SurveyRequest, Optional)}, from bytes. */
   public static Checked check(
       byte[] given, String name, SurveyRequest request, Optional<String> deck) {
-    return check(StepFile.of(given, name, request.limits()), request, deck);
+    return withChecks(StepFile.of(given, name, request.limits()), request, deck, Optional.empty());
   }
 
   private static Checked check(StepFile given, SurveyRequest request, Optional<String> deck) {
@@ -216,7 +237,11 @@ public final class DeckRun {
             : Set.of();
     Survey all = Surveyor.survey(given, request, unmarked);
     Survey survey = deck.map(all::only).orElse(all);
-    return new Checked(survey, parts, WaterProver.prove(AsBuilt.cases(survey.bays(), parts)));
+    return new Checked(
+        survey,
+        parts,
+        WaterProver.prove(AsBuilt.cases(survey.bays(), parts)),
+        new Answer(List.of(), List.of()));
   }
 
   /**

@@ -34,9 +34,10 @@ public record Design(
 
   public List<Finding> findings() {
     List<Finding> all = new ArrayList<>(survey.findings());
-    all.addAll(layout.findings());
+    all.addAll(OpenDeck.measured(layout.findings(), proof));
     all.addAll(checks.findings());
-    all.addAll(DrainageFindings.of(proof, part -> Place.NOWHERE));
+    all.addAll(
+        DrainageFindings.of(proof, part -> Place.NOWHERE, OpenDeck.fields(layout.findings())));
     return Findings.grouped(all);
   }
 

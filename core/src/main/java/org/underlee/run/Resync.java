@@ -93,7 +93,7 @@ public final class Resync {
         DeckRun.design(
             survey,
             scope,
-            DeckRun.layOut(survey, scope, kit),
+            DeckRun.layOut(survey, scope, kit, decisions.storm()),
             decisions.storm(),
             Buying.PLAIN,
             kept(naming, survey));

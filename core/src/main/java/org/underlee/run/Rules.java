@@ -57,6 +57,14 @@ public final class Rules {
           Rule.OWN,
           "A model of services is on another map than the deck's, so the maps cannot place it.");
 
+  static final Rule CHECKS_LEFT_OUT =
+      new Rule(
+          "design-checks-left-out",
+          Level.NOTE,
+          Rule.OWN,
+          "Where the water goes was proved, but the other checks of a design were not made: what the"
+              + " parts are for is not known.");
+
   private Rules() {}
 
   /** In the order in which a run comes to them. */
@@ -66,6 +74,7 @@ public final class Rules {
             IfcRules.all(),
             List.of(
                 EDITED,
+                CHECKS_LEFT_OUT,
                 NOT_MEASURED,
                 SERVICES_ELSEWHERE,
                 SERVICES_MOVED,

@@ -26,6 +26,10 @@ public record SurveyRequest(
     this(assume, overrides, services, StepLimits.STANDARD);
   }
 
+  SurveyRequest withoutServices() {
+    return new SurveyRequest(assume, overrides, List.of(), limits);
+  }
+
   Told told() {
     return overrides.map(Overrides::told).orElse(Told.NOTHING);
   }

@@ -116,12 +116,20 @@ final class Surveyor {
     try {
       return StepFile.read(file, limits);
     } catch (UncheckedIOException e) {
-      throw new InputException(
-          Place.NOWHERE.inFile(file.toString()),
-          Files.isDirectory(file)
-              ? "this is a folder, not a file"
-              : Files.exists(file) ? "the file cannot be read" : "there is no such file",
-          "Check the path and the rights to the file.");
+      throw unreadable(file);
     }
+  }
+
+  private static InputException unreadable(Path file) {
+    boolean folder = Files.isDirectory(file);
+    return new InputException(
+        Place.NOWHERE.inFile(file.toString()),
+        folder
+            ? "this is a folder, not a file"
+            : Files.exists(file) ? "the file cannot be read" : "there is no such file",
+        folder
+            ? "Name a model in it, or give the whole folder to underlee batch, as in: underlee batch survey "
+                + file
+            : "Check the path and the rights to the file.");
   }
 }

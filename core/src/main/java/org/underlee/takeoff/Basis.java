@@ -1,6 +1,7 @@
 package org.underlee.takeoff;
 
 import java.util.Arrays;
+import java.util.List;
 import java.util.stream.IntStream;
 
 /**
@@ -17,14 +18,22 @@ final class Basis {
     private final double cost;
     private final double[] rows;
 
-    /** The rows to which it gives anything: few. */
+    /** The rows to which it gives anything, and what: few. */
     private final int[] used;
+
+    private final double[] given;
 
     Column(int tag, double cost, double[] rows) {
       this.tag = tag;
       this.cost = cost;
       this.rows = rows.clone();
       this.used = IntStream.range(0, rows.length).filter(i -> rows[i] != 0).toArray();
+      this.given = Arrays.stream(used).mapToDouble(i -> rows[i]).toArray();
+    }
+
+    /** The same where there is one more row, to which it gives nothing. */
+    Column withRow() {
+      return new Column(tag, cost, Arrays.copyOf(rows, rows.length + 1));
     }
 
     int tag() {
@@ -37,8 +46,8 @@ final class Basis {
 
     double worth(double[] price) {
       double sum = 0;
-      for (int i : used) {
-        sum += rows[i] * price[i];
+      for (int i = 0; i < used.length; i++) {
+        sum += given[i] * price[used[i]];
       }
       return sum;
     }
@@ -63,6 +72,17 @@ final class Basis {
     for (int i = 0; i < right.length; i++) {
       inverse[i][i] = 1;
     }
+  }
+
+  /**
+   * Begins with columns that are a basis, and by which no row lacks anything.
+   *
+   * @param right what each row needs
+   */
+  static Basis of(double[] right, List<Column> columns) {
+    Basis basis = new Basis(right, columns.toArray(Column[]::new));
+    basis.refactor();
+    return basis;
   }
 
   double[] prices() {
@@ -176,6 +196,10 @@ final class Basis {
 
   Column column(int row) {
     return columns[row];
+  }
+
+  List<Column> columns() {
+    return List.of(columns);
   }
 
   /** How much there is of a row's column, for any right side. */

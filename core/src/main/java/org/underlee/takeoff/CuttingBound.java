@@ -90,10 +90,15 @@ final class CuttingBound {
             SAME * order.greatestCost());
     LinearProgram.Solved solved = program.solve();
     double bound =
-        solved.ended()
-            ? program.proven(solved.price(), slack(), (double) order.leastCost(), free)
+        solved.ended() && patterns.isExact()
+            ? LinearProgram.proven(rows, solved.price(), slack(), (double) order.leastCost(), free)
             : 0;
     return new Relaxed(bound, used(solved), solved.price());
+  }
+
+  /** Whether its bounds hold: too much to try leaves them at zero, and nothing can be proven. */
+  boolean isExact() {
+    return patterns.isExact();
   }
 
   private List<Relaxed.Use> used(LinearProgram.Solved solved) {
@@ -150,6 +155,9 @@ final class CuttingBound {
   Optional<List<Pattern>> within(double cost, int most) {
     int[] wanted = order.wantedRows();
     Relaxed relaxed = relax(wanted, Set.of());
+    if (!isExact()) {
+      return Optional.empty();
+    }
     List<Pattern> all = new ArrayList<>();
     for (int offer = 0; offer < order.offers().size(); offer++) {
       double least = order.offers().get(offer).cost() - (cost - relaxed.cost()) - slack();

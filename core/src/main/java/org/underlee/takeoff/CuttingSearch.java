@@ -99,6 +99,7 @@ final class CuttingSearch {
     }
     nodesLeft--;
     Relaxed relaxed = relaxation.relax(wanted, not);
+    cutShort |= !relaxation.isExact();
     offer(wanted);
     if (spent + sums.atLeast(relaxed.cost()) >= bestCost || relaxed.use().isEmpty()) {
       return;

@@ -41,14 +41,16 @@ final class LinearProgram {
     private final double[] price;
     private final List<Use> use;
     private final boolean ended;
+    private final List<Column> basis;
 
     /** How much there is of a tag, for the right sides as they were given. */
     record Use(int tag, double level) {}
 
-    Solved(double[] price, List<Use> use, boolean ended) {
+    Solved(double[] price, List<Use> use, boolean ended, List<Column> basis) {
       this.price = price.clone();
       this.use = List.copyOf(use);
       this.ended = ended;
+      this.basis = List.copyOf(basis);
     }
 
     /** Of each row; of no use when pivots ran out. */
@@ -63,6 +65,11 @@ final class LinearProgram {
     /** Whether it is the least, and pivots did not run out before. */
     boolean ended() {
       return ended;
+    }
+
+    /** The columns that it is made of, one a row. */
+    List<Column> basis() {
+      return basis;
     }
   }
 
@@ -88,27 +95,54 @@ final class LinearProgram {
   }
 
   Solved solve() {
-    Basis basis = begin();
+    return solve(begin());
+  }
+
+  /**
+   * Solves from a basis that is near the answer, such as that of a program with a row less.
+   *
+   * @param near one column a row, by which no row lacks anything
+   */
+  Solved solve(List<Column> near) {
+    return solve(Basis.of(right(), near));
+  }
+
+  private Solved solve(Basis basis) {
     for (int pivots = 0; pivots < MOST_PIVOTS; pivots++) {
       double[] price = basis.prices();
       Optional<Column> entering = entering(price);
       if (entering.isEmpty()) {
-        return new Solved(price, used(basis), true);
+        return new Solved(price, used(basis), true, basis.columns());
       }
       basis.pivot(entering.get());
     }
-    return new Solved(basis.prices(), used(basis), false);
+    return new Solved(basis.prices(), used(basis), false, basis.columns());
   }
 
   /** A stand-in so dear for each need that any column which may be used takes its place. */
   private Basis begin() {
-    double[] right = new double[rows.size()];
     Column[] unit = new Column[rows.size()];
+    for (int i = 0; i < unit.length; i++) {
+      unit[i] = rows.get(i).atMost() ? single(i, 0, 1) : standIn(i, 1);
+    }
+    return new Basis(right(), unit);
+  }
+
+  private double[] right() {
+    double[] right = new double[rows.size()];
     for (int i = 0; i < right.length; i++) {
       right[i] = rows.get(i).right() + DIFFERENT * (i + 1);
-      unit[i] = single(i, rows.get(i).atMost() ? 0 : DEAR * greatestCost, 1);
     }
-    return new Basis(right, unit);
+    return right;
+  }
+
+  /**
+   * What fills a row until a better column is found.
+   *
+   * @param count one where the row lacks something, minus one where it has too much
+   */
+  Column standIn(int row, int count) {
+    return single(row, DEAR * greatestCost, count);
   }
 
   private Column single(int row, double cost, int count) {
@@ -157,7 +191,8 @@ final class LinearProgram {
    * @param leastCost of a column that costs anything
    * @param free how many columns there may be that cost nothing
    */
-  double proven(double[] price, double tooMuch, double leastCost, double free) {
+  static double proven(
+      List<Row> rows, double[] price, double tooMuch, double leastCost, double free) {
     double sum = 0;
     for (int i = 0; i < price.length; i++) {
       Row row = rows.get(i);

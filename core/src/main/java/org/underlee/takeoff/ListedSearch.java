@@ -18,7 +18,6 @@ final class ListedSearch {
   private static final double WHOLE = 1e-6;
   private static final double SAME = 1e-9;
   private static final int NONE = -1;
-  private static final double[] NO_PLAN = {};
 
   private final CuttingOrder order;
   private final Sums sums;
@@ -52,14 +51,21 @@ final class ListedSearch {
 
   /** A plan, one pattern a stick. */
   Optional<List<Pattern>> search() {
+    return search(List.of());
+  }
+
+  /** As {@link #search()}, near the basis of what is one limit less. */
+  private Optional<List<Pattern>> search(List<Column> near) {
     if (nodesLeft-- <= 0) {
       cutShort = true;
       return Optional.empty();
     }
-    double[] sticks = solve();
-    if (sticks.length == 0) {
+    LinearProgram.Solved solved = solve(near);
+    if (isTooDear(solved)) {
       return Optional.empty();
     }
+    double[] sticks = new double[patterns.size()];
+    solved.use().forEach(u -> sticks[u.tag()] += u.level());
     int branch = mostBroken(sticks);
     if (branch == NONE) {
       return Optional.of(plan(sticks));
@@ -69,12 +75,13 @@ final class ListedSearch {
     Limit below = new Limit(branch, down, true);
     Limit above = new Limit(branch, down + 1, false);
     boolean upFirst = level - down > 0.5;
-    return within(upFirst ? above : below).or(() -> within(upFirst ? below : above));
+    return within(upFirst ? above : below, solved.basis())
+        .or(() -> within(upFirst ? below : above, solved.basis()));
   }
 
-  private Optional<List<Pattern>> within(Limit limit) {
+  private Optional<List<Pattern>> within(Limit limit, List<Column> near) {
     limits.add(limit);
-    Optional<List<Pattern>> found = search();
+    Optional<List<Pattern>> found = search(near);
     limits.remove(limits.size() - 1);
     return found;
   }
@@ -93,28 +100,39 @@ final class ListedSearch {
     return sum;
   }
 
-  /** How often each pattern is cut, or nothing when that would cost too much. */
-  private double[] solve() {
+  private LinearProgram.Solved solve(List<Column> near) {
+    List<Column> columns = columns();
     LinearProgram program =
         new LinearProgram(
             rows(),
-            columns(),
+            columns,
             (price, saving) -> Optional.empty(),
             (double) order.greatestCost(),
             SAME * order.greatestCost());
-    LinearProgram.Solved solved = program.solve();
+    return near.isEmpty() ? program.solve() : program.solve(withLimit(near, columns, program));
+  }
+
+  /** A basis where one more limit, which its answer breaks, is filled by a stand-in. */
+  private List<Column> withLimit(List<Column> near, List<Column> columns, LinearProgram program) {
+    List<Column> basis = new ArrayList<>();
+    for (Column column : near) {
+      boolean isPattern = column.tag() != LinearProgram.NOTHING;
+      basis.add(isPattern ? columns.get(column.tag()) : column.withRow());
+    }
+    Limit last = limits.get(limits.size() - 1);
+    basis.add(program.standIn(near.size(), last.atMost() ? -1 : 1));
+    return basis;
+  }
+
+  private boolean isTooDear(LinearProgram.Solved solved) {
     double slack = SAME * order.greatestCost() * (solved.price().length + 1);
     double supply = order.wanted().stream().skip(order.sizes()).mapToInt(s -> s).sum();
     double cost =
         solved.ended()
-            ? program.proven(solved.price(), slack, (double) order.leastCost(), supply)
+            ? LinearProgram.proven(
+                rows(), solved.price(), slack, (double) order.leastCost(), supply)
             : 0;
-    if (sums.atLeast(cost) > most) {
-      return NO_PLAN;
-    }
-    double[] sticks = new double[patterns.size()];
-    solved.use().forEach(u -> sticks[u.tag()] += u.level());
-    return sticks;
+    return sums.atLeast(cost) > most;
   }
 
   private List<Row> rows() {

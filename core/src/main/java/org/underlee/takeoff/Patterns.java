@@ -17,6 +17,13 @@ final class Patterns {
   private static final double SAME = 1e-9;
   private static final long MOST_STEPS = 3_000_000;
 
+  /**
+   * All that {@link #best} may try for one order: a few seconds. Orders of one deck need less than
+   * a hundredth of it; a building of many decks, whose sizes differ by little, can need without
+   * end.
+   */
+  private static final long MOST_BEST_STEPS = 200_000_000;
+
   private final CuttingOrder order;
   private final long[] needs;
 
@@ -34,6 +41,8 @@ final class Patterns {
   private Visitor visitor = worth -> false;
   private double atLeast;
   private long stepsLeft;
+  private long bestStepsLeft = MOST_BEST_STEPS;
+  private boolean exact = true;
 
   /** Told of what fits and is worth enough. */
   private interface Visitor {
@@ -71,7 +80,7 @@ final class Patterns {
     List<int[]> better = new ArrayList<>();
     double supply = supplyWorth(worth, offer);
     atLeast = moreThan - supply + SAME;
-    stepsLeft = Long.MAX_VALUE;
+    stepsLeft = bestStepsLeft;
     visitor =
         found -> {
           if (not.isEmpty() || !not.contains(pattern(offer, count))) {
@@ -80,10 +89,16 @@ final class Patterns {
           }
           return false;
         };
-    search(worth, wanted, offer, block -> worthOf(worth, block) > SAME);
+    exact &= !search(worth, wanted, offer, block -> worthOf(worth, block) > SAME);
+    bestStepsLeft = Math.max(0, stepsLeft);
     return better.isEmpty()
         ? Optional.empty()
         : Optional.of(pattern(offer, better.get(better.size() - 1)));
+  }
+
+  /** Whether every search for the best was made to its end, so that what it did not find is not. */
+  boolean isExact() {
+    return exact;
   }
 
   /**

@@ -3,6 +3,7 @@ package org.underlee.units;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Function;
+import java.util.function.UnaryOperator;
 import java.util.stream.Collectors;
 import org.underlee.units.Lengths.UnitSystem;
 
@@ -47,6 +48,27 @@ public record Words(String template, List<Object> parts) {
   public static Words join(String between, List<Words> all) {
     String template = all.stream().map(w -> SLOT).collect(Collectors.joining(between));
     return new Words(template, new ArrayList<>(all));
+  }
+
+  /**
+   * The sentence in another language: templates and texts in it that the phrases know are changed,
+   * the rest stays as it is.
+   *
+   * @param phrases from a template or a text to the same in that language, with as many slots in
+   *     the same order
+   */
+  public Words translated(UnaryOperator<String> phrases) {
+    boolean plain = template.equals(SLOT);
+    return new Words(
+        plain ? template : phrases.apply(template),
+        parts.stream().map(p -> translated(p, phrases)).toList());
+  }
+
+  private static Object translated(Object part, UnaryOperator<String> phrases) {
+    if (part instanceof Words words) {
+      return words.translated(phrases);
+    }
+    return part instanceof String text ? phrases.apply(text) : part;
   }
 
   /** The text in a system of units. */

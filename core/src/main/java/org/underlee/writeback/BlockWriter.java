@@ -47,6 +47,7 @@ final class BlockWriter {
     }
     List<PlacedPart> all = List.copyOf(parts.values());
     List<Value> types = new TypeWriter(draft, materials, kit).write(all);
+    new ClassificationWriter(draft).write(all);
     declare(types, new BillWriter(draft, definitions, parts).write(bill, order));
   }
 

@@ -1,5 +1,6 @@
 package org.underlee.writeback;
 
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.underlee.framing.Storey;
@@ -15,6 +16,7 @@ import org.underlee.ifc.IfcSchema;
  * @param storeys by GlobalId
  * @param shelter where the assembly goes without a storey: the building, else the site
  * @param building what the drain run serves
+ * @param classifications that the designer's model refers to, one of a name
  */
 record Host(
     IfcSchema schema,
@@ -27,10 +29,15 @@ record Host(
     ModelUnits units,
     Map<String, SpatialPlace> storeys,
     SpatialPlace shelter,
-    Optional<Value> building) {
+    Optional<Value> building,
+    List<Classification> classifications) {
   Host {
     storeys = Map.copyOf(storeys);
+    classifications = List.copyOf(classifications);
   }
+
+  /** A system of classification. */
+  record Classification(String name, Value system) {}
 
   SpatialPlace place(Optional<Storey> storey) {
     return storey.map(Storey::globalId).map(storeys::get).orElse(shelter);

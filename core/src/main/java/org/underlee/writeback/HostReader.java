@@ -1,9 +1,13 @@
 package org.underlee.writeback;
 
 import java.util.HashMap;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalLong;
+import java.util.Set;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.underlee.finding.InputException;
@@ -11,12 +15,16 @@ import org.underlee.finding.Place;
 import org.underlee.ifc.IfcModel;
 import org.underlee.step.StepFile;
 import org.underlee.step.StepInstance;
+import org.underlee.step.StepValue;
 
 /** Finds in the designer's model what ours refer to. */
 final class HostReader {
   // Positions of attributes, the same in all three schemas.
   private static final int GLOBAL_ID = 0;
   private static final int OBJECT_PLACEMENT = 5;
+  private static final int CLASSIFICATION_NAME = 3;
+  private static final int REFERENCED_SOURCE = 3;
+  private static final int RELATING_CLASSIFICATION = 5;
 
   private final IfcModel model;
   private final StepFile file;
@@ -47,7 +55,26 @@ final class HostReader {
         units(),
         storeys(),
         shelter.map(this::place).orElse(SpatialPlace.WORLD),
-        building.map(HostReader::reference));
+        building.map(HostReader::reference),
+        classifications());
+  }
+
+  /** Those that something of the designer's refers to; of two with one name the first. */
+  private List<Host.Classification> classifications() {
+    Set<Long> used = new HashSet<>();
+    all("IFCCLASSIFICATIONREFERENCE")
+        .forEach(r -> reference(r, REFERENCED_SOURCE).ifPresent(used::add));
+    all("IFCRELASSOCIATESCLASSIFICATION")
+        .forEach(r -> reference(r, RELATING_CLASSIFICATION).ifPresent(used::add));
+    Map<String, Host.Classification> byName = new LinkedHashMap<>();
+    all("IFCCLASSIFICATION")
+        .filter(c -> used.contains(c.id()))
+        .forEach(
+            c ->
+                name(c)
+                    .ifPresent(
+                        n -> byName.putIfAbsent(n, new Host.Classification(n, reference(c)))));
+    return List.copyOf(byName.values());
   }
 
   private StepInstance context() {
@@ -59,6 +86,21 @@ final class HostReader {
           "Export the model again with its 3-D shapes.");
     }
     return file.instance(context.getAsLong());
+  }
+
+  /** What is no reference, in a file that breaks the schema here, refers to nothing. */
+  private static Optional<Long> reference(StepInstance from, int attribute) {
+    return attribute < from.values().size()
+            && from.value(attribute) instanceof StepValue.Reference to
+        ? Optional.of(to.id())
+        : Optional.empty();
+  }
+
+  private static Optional<String> name(StepInstance classification) {
+    return CLASSIFICATION_NAME < classification.values().size()
+            && classification.value(CLASSIFICATION_NAME) instanceof StepValue.Text name
+        ? Optional.of(name.value())
+        : Optional.empty();
   }
 
   private ModelUnits units() {

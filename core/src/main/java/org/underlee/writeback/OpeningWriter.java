@@ -11,9 +11,11 @@ import org.underlee.geom.Vec3;
 final class OpeningWriter {
   /**
    * How far an opening reaches beyond each face, metres: faces that coincide make a subtraction
-   * undecidable, and a sheet is a few millimetres thick at most.
+   * undecidable, and readers that subtract triangles lose some where faces are near for their size.
+   * Of 147 collars of random decks web-ifc 0.0.78 leaves an edge open in 6 at 20 mm, 7 at 50 mm and
+   * 3 at 100 mm and above.
    */
-  private static final double BEYOND = 0.005;
+  private static final double BEYOND = 0.1;
 
   private final Draft draft;
   private final ShapeWriter shapes;

@@ -85,10 +85,6 @@ final class CheckCases {
         new CheckCase(
             "ply-seam-open", doubled(), changed(doubled(), CheckCases::withoutStrips, f -> f)),
         new CheckCase(
-            "deck-partly-uncovered",
-            plain(),
-            input(onBeam().joist("sister", 0.8 + W, 0, L), kit())),
-        new CheckCase(
             "lap-too-short", lapped, input(deck(), pieces.with(PanValue.PAN_LAP, 0.03, "a test"))),
         new CheckCase(
             "lap-against-flow", lapped, changed(lapped, CheckCases::withFirstPanLower, f -> f)),

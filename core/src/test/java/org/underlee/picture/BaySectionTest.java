@@ -10,6 +10,7 @@ import java.util.Optional;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.underlee.bay.FieldBays;
+import org.underlee.drainage.flow.RainData;
 import org.underlee.geom.Vec2;
 import org.underlee.kit.KitReader;
 import org.underlee.layout.Layout;
@@ -29,7 +30,12 @@ class BaySectionTest {
   @BeforeAll
   static void layOutTheSample() {
     survey = DeckRun.survey(SAMPLE);
-    layout = DeckRun.layOut(survey, Scope.OUTSIDE, KitReader.builtIn());
+    layout =
+        DeckRun.layOut(
+            survey,
+            Scope.OUTSIDE,
+            KitReader.builtIn(),
+            RainData.builtIn().service(RainData.ANYWHERE));
   }
 
   private static PlanDrawing section(String bay, UnitSystem units) {

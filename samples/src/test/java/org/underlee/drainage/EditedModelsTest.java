@@ -13,6 +13,7 @@ import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.underlee.finding.Finding;
 import org.underlee.finding.InputException;
 import org.underlee.kit.KitReader;
 import org.underlee.layout.Scope;
@@ -61,6 +62,13 @@ class EditedModelsTest {
     assertThat(checked.proof().area()).isCloseTo(design.proof().area(), within(1e-3));
     assertThat(checked.proof().dryFraction()).isCloseTo(design.proof().dryFraction(), within(5e-4));
     assertThat(checked.proof().outlets()).hasSameSizeAs(design.proof().outlets());
+    assertThat(checked.checks().findings().stream().map(Finding::message))
+        .containsExactlyElementsOf(
+            design.checks().findings().stream().map(Finding::message).toList());
+  }
+
+  private static boolean tells(Checked checked, String rule) {
+    return checked.checks().findings().stream().anyMatch(f -> f.rule().id().equals(rule));
   }
 
   /** The instance with the part's id as its tag. */
@@ -150,6 +158,24 @@ class EditedModelsTest {
     assertThat(after.parts()).hasSize(before.parts().size() - 1);
     assertThat(area(after, LeakCause.PLY_SEAM))
         .isGreaterThan(area(before, LeakCause.PLY_SEAM) + 0.05);
+    assertThat(tells(before, "ply-seam-open")).isFalse();
+    assertThat(tells(after, "ply-seam-open")).isTrue();
+  }
+
+  @Test
+  void aPanThatWasTurnedLevelHasNoNetFallLeft() {
+    String text = drained(HARBOUR);
+    assertThat(tells(check(text), "net-fall-too-low")).isFalse();
+    Checked after = check(placed(text, "deck-1/field-1/B2/pan-1", "axis", ""));
+    assertThat(tells(after, "net-fall-too-low")).isTrue();
+  }
+
+  @Test
+  void anAssemblyWhosePartsHaveOtherNamesIsProvedAndToldToLackTheOtherChecks() {
+    String text = drained(HARBOUR).replace("deck-1/field-1/B2/pan-1", "deck-1/field-1/B2/pan-9");
+    Checked checked = check(text);
+    assertThat(tells(checked, "design-checks-left-out")).isTrue();
+    assertThat(checked.proof().dryFraction()).isCloseTo(1, within(0.2));
   }
 
   @Test

@@ -4,7 +4,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.LongStream;
+import java.util.stream.Stream;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.underlee.bay.Bay;
@@ -86,7 +88,9 @@ class SeatAgainstBruteForceTest {
     for (Bay bay : bays.bays()) {
       BayRun run = new BayRun(bay, end.faceIn(bay).orElseThrow(), slow.kit());
       if (slow.fits(run)) {
-        boolean conflict = Conflict.of(seats.limits(run, end.passed())).isPresent();
+        Optional<Conflict> found = Conflict.of(seats.limits(run, end.passed()));
+        found.ifPresent(SeatAgainstBruteForceTest::withoutAnyOneLimitAHeightIsLeft);
+        boolean conflict = found.isPresent();
         List<SeatRange> ranges = seats.of(run, end.passed());
         assertThat(ranges.isEmpty()).as("%s %s", slow.kit().id(), bay.id()).isEqualTo(conflict);
         if (conflict) {
@@ -99,6 +103,29 @@ class SeatAgainstBruteForceTest {
         }
       }
     }
+  }
+
+  /** Only at the end of some forbidden stretch can a height be the first that is free. */
+  private static void withoutAnyOneLimitAHeightIsLeft(Conflict conflict) {
+    List<SeatLimit> all = conflict.limits();
+    assertThat(isFree(all)).as("%s", all).isFalse();
+    for (SeatLimit one : all) {
+      List<SeatLimit> others = all.stream().filter(l -> l != one).toList();
+      assertThat(isFree(others)).as("without %s of %s", one, all).isTrue();
+    }
+  }
+
+  private static boolean isFree(List<SeatLimit> limits) {
+    return Stream.concat(
+            Stream.of(LOWEST, HIGHEST),
+            limits.stream().flatMap(l -> Stream.of(l.forbidden().from(), l.forbidden().to())))
+        .filter(Double::isFinite)
+        .anyMatch(h -> limits.stream().allMatch(l -> leaves(l, h)));
+  }
+
+  private static boolean leaves(SeatLimit limit, double height) {
+    return height <= limit.forbidden().from() + SeatRange.SAME
+        || height >= limit.forbidden().to() - SeatRange.SAME;
   }
 
   private static Best at(FieldBays bays, SlowLimits slow, LowEnd end, double seat) {

@@ -73,7 +73,11 @@ class ComparisonTest {
             .get(0);
     Layout hardest = DeckRun.layOut(wide, Scope.OUTSIDE, a.kit(), hard);
     assertThat(a.fields()).isEqualTo(hardest.fields());
-    assertThat(a.fields()).isNotEqualTo(DeckRun.layOut(wide, Scope.OUTSIDE, a.kit()).fields());
+    assertThat(a.fields())
+        .isNotEqualTo(
+            DeckRun.layOut(
+                    wide, Scope.OUTSIDE, a.kit(), RainData.builtIn().service(RainData.ANYWHERE))
+                .fields());
   }
 
   /** Each figure of the one compared with each of the other, one by one. */

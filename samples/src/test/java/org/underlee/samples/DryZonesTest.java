@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.underlee.bay.Bay;
+import org.underlee.drainage.flow.RainData;
 import org.underlee.finding.InputException;
 import org.underlee.framing.BuildingElement;
 import org.underlee.framing.Field;
@@ -29,7 +30,11 @@ class DryZonesTest {
 
   private static Layout keepingDry(String text) {
     Wishes wishes = Wishes.NONE.keepingDry(DryZones.of(SURVEY, text));
-    return DeckRun.layOut(SURVEY, Scope.OUTSIDE.with(wishes), KitReader.builtIn());
+    return DeckRun.layOut(
+        SURVEY,
+        Scope.OUTSIDE.with(wishes),
+        KitReader.builtIn(),
+        RainData.builtIn().service(RainData.ANYWHERE));
   }
 
   @Test

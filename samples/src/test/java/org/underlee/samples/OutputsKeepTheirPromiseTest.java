@@ -2,9 +2,6 @@ package org.underlee.samples;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.io.IOException;
-import java.io.InputStream;
-import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.LinkedHashMap;
 import java.util.Map;
@@ -19,20 +16,6 @@ import org.underlee.step.StepFile;
 
 /** What the program's own IDS file promises is in every output, and missed where it is not. */
 class OutputsKeepTheirPromiseTest {
-  private static Schema schema(Mix.Schema of) {
-    String file =
-        switch (of) {
-          case IFC2X3 -> "IFC2X3_TC1.exp";
-          case IFC4 -> "IFC4_ADD2.exp";
-          case IFC4X3_ADD2 -> "IFC4X3_ADD2.exp";
-        };
-    try (InputStream in = SampleDeck.class.getResourceAsStream("/schema/" + file)) {
-      return Schema.parse(new String(in.readAllBytes(), StandardCharsets.ISO_8859_1), file);
-    } catch (IOException e) {
-      throw new UncheckedIOException(e);
-    }
-  }
-
   private static String drained(SampleDeck deck, Mix mix) {
     byte[] bytes =
         DeckRun.design(
@@ -52,7 +35,7 @@ class OutputsKeepTheirPromiseTest {
   @Test
   void everySampleKeepsThePromiseInThreeSchemas() {
     for (Mix.Schema schema : Mix.Schema.values()) {
-      Schema read = schema(schema);
+      Schema read = OutputsFollowTheSchemaTest.schema(schema);
       for (SampleDeck deck : SampleDecks.all()) {
         IdsReport report = check(drained(deck, deck.ownMix().with(schema)), read);
         assertThat(report.findings())
@@ -68,7 +51,7 @@ class OutputsKeepTheirPromiseTest {
   @Test
   void eachOfTwentyMutatedOutputsFails() {
     String sound = drained(SampleDecks.all().get(0), Mix.PLAIN.with(Mix.Schema.IFC4));
-    Schema schema = schema(Mix.Schema.IFC4);
+    Schema schema = OutputsFollowTheSchemaTest.schema(Mix.Schema.IFC4);
     assertThat(check(sound, schema).passed()).isTrue();
     Map<String, String> mutations = new LinkedHashMap<>();
     mutations.put("'under-deck drainage'", "'drainage'");

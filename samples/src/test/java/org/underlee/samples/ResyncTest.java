@@ -38,7 +38,7 @@ import org.underlee.writeback.Strip;
 
 /** A deck is designed for, edited, exported anew, and taken over. The truth is the edit itself. */
 class ResyncTest {
-  private static final int SEEDS = Integer.getInteger("underlee.resync.seeds", 4);
+  private static final int SEEDS = Integer.getInteger("underlee.resync.seeds", 5);
 
   /** What a person may have decided, none of it the usual. */
   private static final Kit KIT =

@@ -2,10 +2,13 @@ package org.underlee.report.packet;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.stream.Stream;
 import org.underlee.bay.Bay;
+import org.underlee.geom.Vec2;
 import org.underlee.layout.Cut;
 import org.underlee.layout.Part;
+import org.underlee.picture.DeckPlan;
 import org.underlee.report.packet.Block.Column;
 import org.underlee.report.packet.Block.Tick;
 import org.underlee.report.packet.SeatMarks.Row;
@@ -15,16 +18,26 @@ record BayCards(Job job) {
 
   List<Packet.BayCard> cards() {
     List<Packet.BayCard> cards = new ArrayList<>();
+    Map<DeckPlan.BayAt, List<Vec2>> outlines =
+        DeckPlan.outlines(job.places().stream().map(Job.Place::bays).toList());
     for (Job.Place place : job.places()) {
       List<Row> rows = SeatMarks.of(place);
       for (Bay bay : place.served()) {
-        cards.add(card(place, bay, rows.stream().filter(r -> r.isAt(bay)).toList()));
+        List<Vec2> outline =
+            outlines.getOrDefault(new DeckPlan.BayAt(place.layout().field(), bay.id()), List.of());
+        List<Row> own = rows.stream().filter(r -> r.isAt(bay)).toList();
+        cards.add(
+            new Packet.BayCard(
+                place.layout().field() + "/" + bay.id(),
+                place.label(bay),
+                outline,
+                blocks(place, bay, own)));
       }
     }
     return cards;
   }
 
-  private Packet.BayCard card(Job.Place place, Bay bay, List<Row> rows) {
+  private List<Block> blocks(Job.Place place, Bay bay, List<Row> rows) {
     String label = place.label(bay);
     List<Block> blocks = new ArrayList<>();
     blocks.add(
@@ -44,7 +57,7 @@ record BayCards(Job job) {
             Stream.of("marked", "carried", "caught", "tested")
                 .map(t -> new Tick(label + "-" + t, job.say(tick(t)), ""))
                 .toList()));
-    return new Packet.BayCard(place.layout().field() + "/" + bay.id(), label, blocks);
+    return blocks;
   }
 
   /** Marks and the test are the same for every family. */

@@ -94,8 +94,8 @@ record CoverSheet(Job job) {
       String text =
           job.say("level." + finding.level().word())
               + ": "
-              + finding.message(job.writing().units())
-              + finding.fix().map(f -> " " + f.words().in(job.writing().units())).orElse("");
+              + job.told(finding)
+              + finding.fix().map(f -> " " + job.told(f.words())).orElse("");
       blocks.add(new Block.Text(text, finding.level() == Level.ERROR ? CAUTION : PLAIN));
     }
     return blocks;

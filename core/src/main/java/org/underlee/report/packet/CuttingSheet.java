@@ -23,7 +23,11 @@ record CuttingSheet(Job job) {
   private static final double BAR_WIDE = 1.75;
 
   private static final double BAR_HIGH = 0.09;
-  private static final double APART = 0.05;
+  private static final double APART = 0.075;
+
+  /** Where between two bars the lower one's name stands. */
+  private static final double NAME_UP = 0.32;
+
   private static final double BAR_SHARE = 0.6;
 
   /** A piece narrower than this on the drawing has its text left to the table. */
@@ -139,7 +143,7 @@ record CuttingSheet(Job job) {
           job.say("stock.rest", job.length(stock.offcut())));
     }
     plan.label(
-        new Vec2(0, y + BAR_HIGH + APART * 0.45),
+        new Vec2(0, y + BAR_HIGH + APART * NAME_UP),
         job.say("stock.times", stock.pieces(), job.length(stock.stockLength()), cutting.name())
             .replace('\u00a0', ' '),
         PlanBuilder.TEXT_MM,

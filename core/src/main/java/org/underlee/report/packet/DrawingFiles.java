@@ -59,7 +59,8 @@ public final class DrawingFiles {
     return Svg.write(plan, paper(plan, writing));
   }
 
-  private static PlanSheet paper(PlanDrawing plan, Writing writing) {
+  /** The sheet that {@link #svg} sets a drawing on. */
+  public static PlanSheet paper(PlanDrawing plan, Writing writing) {
     List<Integer> scales = writing.isMetric() ? PlanSheet.METRIC_SCALES : PlanSheet.INCH_SCALES;
     return PlanSheet.fitting(plan, WIDTH_MM, HEIGHT_MM, MARGIN_MM, scales);
   }

@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import org.underlee.geom.Interval;
 import org.underlee.geom.Mesh;
 import org.underlee.geom.Vec3;
@@ -25,6 +26,14 @@ record GutterSheet(Job job) {
 
   /** How much taller the drawing is than the thing: falls of a few millimetres would not show. */
   private static final double TALLER = 3;
+
+  /** What leads the water down from the gutter. */
+  private static final List<PartKind> BELOW =
+      List.of(PartKind.DOWNSPOUT, PartKind.ELBOW, PartKind.STRAP);
+
+  /** All that has its place along the gutter. */
+  static final List<PartKind> FITTINGS =
+      Stream.concat(Stream.of(PartKind.HANGER, PartKind.OUTLET), BELOW.stream()).toList();
 
   Sheet sheet() {
     List<Block> blocks = new ArrayList<>();
@@ -136,7 +145,7 @@ record GutterSheet(Job job) {
 
   private Block downspouts(Job.Place place, double start) {
     List<List<String>> rows = new ArrayList<>();
-    for (PartKind kind : List.of(PartKind.DOWNSPOUT, PartKind.ELBOW, PartKind.STRAP)) {
+    for (PartKind kind : BELOW) {
       for (Span span : spans(place, kind)) {
         rows.add(
             List.of(
@@ -144,7 +153,7 @@ record GutterSheet(Job job) {
                 job.word(kind),
                 job.length(span.middle() - start),
                 job.height(span.bottom()),
-                span.part().why().reason().in(job.writing().units())));
+                job.told(span.part().why().reason())));
       }
     }
     return new Block.Table(

@@ -1,11 +1,13 @@
 package org.underlee.report.packet;
 
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.underlee.bay.Bay;
 import org.underlee.bay.FieldBays;
+import org.underlee.finding.Finding;
 import org.underlee.framing.Field;
 import org.underlee.geom.Box;
 import org.underlee.geom.Interval;
@@ -17,6 +19,7 @@ import org.underlee.layout.FieldLayout;
 import org.underlee.layout.Part;
 import org.underlee.layout.PartKind;
 import org.underlee.run.Design;
+import org.underlee.units.Words;
 
 /** A design as the sheets ask for it, with the reader's way of writing. */
 record Job(Design design, Writing writing) {
@@ -98,6 +101,37 @@ record Job(Design design, Writing writing) {
 
   String say(String key, Object... parts) {
     return writing.say(key, parts);
+  }
+
+  /**
+   * A sentence for the crew: in their language as far as it is known there, with the names that
+   * stand on labels in place of those of files.
+   */
+  String told(String text) {
+    String told = text;
+    for (Part part : byLongestId()) {
+      told = told.replace(part.id(), part.label());
+    }
+    for (Place place : places()) {
+      told = told.replaceAll("\\b" + place.layout().field() + "(?![\\w/-])", place.mark());
+    }
+    return told;
+  }
+
+  /** An id may begin with another one. */
+  private List<Part> byLongestId() {
+    return design.layout().parts().stream()
+        .filter(p -> p.id().contains("/"))
+        .sorted(Comparator.comparingInt((Part p) -> p.id().length()).reversed())
+        .toList();
+  }
+
+  String told(Finding finding) {
+    return told(finding.translated(writing::translated).message(writing.units()));
+  }
+
+  String told(Words words) {
+    return told(words.translated(writing::translated).in(writing.units()));
   }
 
   String length(double metres) {

@@ -1,6 +1,7 @@
 package org.underlee.report.packet;
 
 import java.util.List;
+import org.underlee.geom.Vec2;
 import org.underlee.picture.Camera;
 import org.underlee.picture.Scene;
 
@@ -13,6 +14,7 @@ import org.underlee.picture.Scene;
  * @param key the file's hash, which tells one job from another
  * @param sheets in the order of the work
  * @param bays what a bay needs, for the one who stands below it
+ * @param marks marks and places along the gutter as JSON
  * @param scene all parts and framing, to be turned
  * @param camera where it is first seen from: below, as someone on the patio does
  */
@@ -23,6 +25,7 @@ public record Packet(
     String key,
     List<Sheet> sheets,
     List<BayCard> bays,
+    String marks,
     Scene scene,
     Camera camera) {
   public Packet {
@@ -35,10 +38,12 @@ public record Packet(
    *
    * @param id {@code deck-1/field-1/B6}
    * @param label {@code F1-B6}
+   * @param outline where it lies in the framing plan
    * @param blocks its marks, its pieces, what is special
    */
-  public record BayCard(String id, String label, List<Block> blocks) {
+  public record BayCard(String id, String label, List<Vec2> outline, List<Block> blocks) {
     public BayCard {
+      outline = List.copyOf(outline);
       blocks = List.copyOf(blocks);
     }
   }

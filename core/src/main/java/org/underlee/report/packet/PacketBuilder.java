@@ -45,6 +45,7 @@ public final class PacketBuilder {
         sha,
         sheets,
         new BayCards(job).cards(),
+        new MarksJson(job).write(),
         scene,
         DeckScene.fromBelow(survey.framing(), scene, 1));
   }

@@ -14,6 +14,7 @@ public final class PacketFiles {
     Map<String, byte[]> files = new LinkedHashMap<>();
     files.put("packet.pdf", PdfWriter.write(packet, paper));
     files.put("packet.html", WebPage.write(packet).getBytes(StandardCharsets.UTF_8));
+    files.put("marks.json", packet.marks().getBytes(StandardCharsets.UTF_8));
     DrawingFiles.into(files, packet);
     return files;
   }

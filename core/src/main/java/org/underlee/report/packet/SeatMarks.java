@@ -2,6 +2,7 @@ package org.underlee.report.packet;
 
 import java.util.Comparator;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import org.underlee.bay.Bay;
 import org.underlee.framing.JoistLine;
@@ -28,7 +29,12 @@ final class SeatMarks {
     LOW_END;
 
     String key() {
-      return "mark.point." + name().toLowerCase(java.util.Locale.ROOT);
+      return "mark.point." + name().toLowerCase(Locale.ROOT);
+    }
+
+    /** As in files: {@code high-end}. */
+    String word() {
+      return name().toLowerCase(Locale.ROOT).replace('_', '-');
     }
   }
 

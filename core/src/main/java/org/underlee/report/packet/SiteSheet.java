@@ -13,7 +13,10 @@ record SiteSheet(Job job) {
     List<Tick> ticks = new ArrayList<>();
     for (SiteQuestion q : job.design().checks().questions()) {
       ticks.add(
-          new Tick("site-" + (ticks.size() + 1), q.text(), q.why() + " (" + q.source() + ")"));
+          new Tick(
+              "site-" + (ticks.size() + 1),
+              job.writing().translated(q.text()),
+              job.writing().translated(q.why()) + " (" + q.source() + ")"));
     }
     return new Sheet(
         "site",

@@ -36,7 +36,7 @@ record SourceSheet(Job job) {
                   place.layout().field(),
                   place.mark(),
                   place.field().fallWhy(),
-                  place.layout().binding().in(job.writing().units())),
+                  job.told(place.layout().binding())),
               PLAIN));
     }
     blocks.add(new Block.Heading(job.say("sources.kitValues")));
@@ -96,7 +96,7 @@ record SourceSheet(Job job) {
         job.design().findings().stream().filter(f -> f.level() == Level.NOTE).toList();
     if (!notes.isEmpty()) {
       blocks.add(new Block.Heading(job.say("sources.notes")));
-      notes.forEach(f -> blocks.add(new Block.Text(f.message(job.writing().units()), PLAIN)));
+      notes.forEach(f -> blocks.add(new Block.Text(job.told(f), PLAIN)));
     }
     int unread = job.design().survey().framing().notMeasured().size();
     if (unread > 0) {

@@ -11,7 +11,7 @@ import org.underlee.units.Lengths.UnitSystem;
 
 /**
  * Writes numbers and phrases for one reader: the units of the tape, the language of the crew. What
- * findings and rules say is in English in every language.
+ * findings and rules say is in English where {@link Phrasebook} does not know it.
  */
 public final class Writing {
   /** The languages that phrases are there in. */
@@ -35,6 +35,7 @@ public final class Writing {
   private final UnitSystem units;
   private final Locale locale;
   private final ResourceBundle phrases;
+  private final Phrasebook said;
 
   /**
    * @throws IllegalArgumentException when there are no phrases in the language
@@ -46,6 +47,7 @@ public final class Writing {
     }
     this.units = units;
     this.locale = Locale.forLanguageTag(language);
+    this.said = Phrasebook.of(language);
     this.phrases =
         ResourceBundle.getBundle(
             "org.underlee.report.packet.phrases",
@@ -76,6 +78,11 @@ public final class Writing {
       text = text.replace("{" + i + "}", parts[i].toString());
     }
     return text;
+  }
+
+  /** What a finding or a question says, in this language where the phrase is known in it. */
+  public String translated(String english) {
+    return said.say(english);
   }
 
   /** As marked on a tape: whole millimetres, or feet, inches and sixteenths. */

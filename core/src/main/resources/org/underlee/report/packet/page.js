@@ -12,9 +12,9 @@
     const card = box.closest("details");
     if (!card) { return; }
     const done = Array.from(card.querySelectorAll("input[data-tick]")).every(b => b.checked);
-    const link = document.querySelector('.u-bays a[href="#' + CSS.escape(card.id) + '"]') ||
-      Array.from(document.querySelectorAll(".u-bays a")).find(a => a.getAttribute("href") === "#" + card.id);
-    if (link) { link.classList.toggle("u-done", done); }
+    document.querySelectorAll("a[data-bay]").forEach(a => {
+      if (a.getAttribute("href") === "#" + card.id) { a.classList.toggle("u-done", done); }
+    });
   }
   boxes.forEach(box => {
     box.checked = stored(box.dataset.tick) === "1";

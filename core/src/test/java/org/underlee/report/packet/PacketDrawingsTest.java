@@ -129,6 +129,10 @@ class PacketDrawingsTest {
       String name = Path.of(found.get("file").asText()).getFileName().toString();
       if (name.equals("plan.dxf")) {
         joistsSpanWhatTheSurveySays(found);
+      } else if (name.startsWith("section-across")) {
+        joistsStandApartAsTheJsonSays(found, name.replaceAll(".*-|[.]dxf", ""));
+      } else if (name.startsWith("gutter")) {
+        guttersReachAsFarAsTheJsonSays(found);
       } else if (name.startsWith("notch")) {
         JsonNode notch = cut("notch");
         assertThat(has(lengths(found, "CUT"), notch.get("lengthMm").asDouble(), 0.01)).isTrue();
@@ -139,6 +143,37 @@ class PacketDrawingsTest {
       }
     }
     assertThat(read).isGreaterThan(6);
+  }
+
+  /** The pieces abut, so that the whole is as long as all of them, seen from above. */
+  private static void guttersReachAsFarAsTheJsonSays(JsonNode found) throws IOException {
+    double whole = 0;
+    for (JsonNode part : JSON.readTree(DesignJson.write(design)).get("parts")) {
+      if (part.get("kind").asText().equals("gutter")) {
+        whole += part.get("lengthMm").asDouble() / Math.hypot(1, part.get("fall").asDouble());
+      }
+    }
+    JsonNode box = found.get("boxes").get("GUTTER");
+    assertThat(box.get(2).asDouble() - box.get(0).asDouble()).isCloseTo(whole, within(0.01));
+  }
+
+  /** Two joists and what is clear between them; the sample's joists are straight. */
+  private static void joistsStandApartAsTheJsonSays(JsonNode found, String bay) throws IOException {
+    JsonNode field =
+        JSON.readTree(SurveyJson.write(design.survey())).get("decks").get(0).get("fields").get(0);
+    double across = 0;
+    List<String> between = new ArrayList<>();
+    for (JsonNode own : field.get("bays")) {
+      if (own.get("id").asText().equalsIgnoreCase(bay)) {
+        across += own.get("clearWidthHighMm").asDouble();
+        own.get("between").forEach(b -> between.add(b.asText()));
+      }
+    }
+    for (JsonNode line : field.get("joistLines")) {
+      across += between.contains(line.get("id").asText()) ? line.get("widthMm").asDouble() : 0;
+    }
+    JsonNode box = found.get("boxes").get("JOIST");
+    assertThat(box.get(2).asDouble() - box.get(0).asDouble()).isCloseTo(across, within(0.01));
   }
 
   private static List<Double> lengths(JsonNode found, String layer) {

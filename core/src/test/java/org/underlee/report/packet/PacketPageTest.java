@@ -63,7 +63,7 @@ class PacketPageTest {
     }
     Path file = Files.writeString(home.resolve("packet.html"), page).toAbsolutePath();
     String said =
-        Tools.run(home, List.of("node", "page.mjs"), file + "\n" + CHROMIUM + "\nF1-B6\n");
+        Tools.run(home, List.of("node", "page.mjs"), file + "\n" + CHROMIUM + "\nF1-B6\nF1-B9\n");
     JsonNode found = JSON.readTree(said);
     assertThat(found.get("requests")).as("requests to anything else").isEmpty();
     assertThat(found.get("errors")).isEmpty();
@@ -73,6 +73,7 @@ class PacketPageTest {
       String size = view.get("size").asText();
       assertThat(view.get("kept").asBoolean()).as(size + ": ticks after a reload").isTrue();
       assertThat(view.get("filled").asBoolean()).as(size).isTrue();
+      assertThat(view.get("planFilled").asBoolean()).as(size + ": in the plan").isTrue();
       assertThat(view.get("turned").asBoolean()).as(size).isTrue();
       assertThat(view.get("overflow").asBoolean()).as(size + ": wider than the screen").isFalse();
       for (Block block : card("F1-B6").blocks()) {

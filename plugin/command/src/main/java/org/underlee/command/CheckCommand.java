@@ -3,6 +3,7 @@ package org.underlee.command;
 import java.nio.file.Path;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import org.underlee.kit.KitReader;
 import org.underlee.report.CheckJson;
 import org.underlee.report.CheckText;
 import org.underlee.report.ClashText;
@@ -35,7 +36,8 @@ final class CheckCommand implements Callable<Integer> {
     if (standard.asked()) {
       return standard.check(model, out);
     }
-    Checked checked = DeckRun.check(model.file, model.request(), model.deck);
+    Checked checked =
+        DeckRun.check(model.file, model.request(), model.deck, kit.name.map(KitReader::named));
     Optional<Coordination> found = issues.of(model, checked, kit.kit());
     String text = model.json ? CheckJson.write(checked, found) : text(checked, found);
     out.ifPresentOrElse(f -> Output.text(model.file, f, text), () -> model.print(text));

@@ -18,6 +18,7 @@ import java.util.TreeSet;
 import java.util.function.ToDoubleFunction;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.underlee.drainage.flow.RainData;
 import org.underlee.kit.KitReader;
 import org.underlee.layout.Layout;
 import org.underlee.layout.Part;
@@ -91,7 +92,8 @@ class MirroredCasesTest {
 
   private static Layout layOut(Survey survey, String kit) {
     Scope scope = Scope.OUTSIDE.with(Wishes.NONE.withBoardsOff());
-    return DeckRun.layOut(survey, scope, KitReader.named(kit));
+    return DeckRun.layOut(
+        survey, scope, KitReader.named(kit), RainData.builtIn().service(RainData.ANYWHERE));
   }
 
   /** One size of all parts of a kind, smallest first. */

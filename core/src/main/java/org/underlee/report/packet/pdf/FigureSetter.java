@@ -5,6 +5,7 @@ import java.util.List;
 import org.underlee.picture.PlanDrawing;
 import org.underlee.picture.PlanSheet;
 import org.underlee.report.packet.Block;
+import org.underlee.report.packet.Writing;
 import org.underlee.report.packet.pdf.PdfWriter.Pages;
 
 /** Sets drawings, templates and pictures with their captions. */
@@ -14,10 +15,13 @@ record FigureSetter(PageFlow flow, Setting set) {
 
   void set(Block.Drawing drawing) throws IOException {
     PlanSheet paper = paper(drawing);
+    Writing writing = flow.pages().packet().writing();
+    boolean hasScale = drawing.drafted().isPresent();
+    String caption = drawing.caption();
     place(
         drawing.plan(),
         paper,
-        flow.pages().packet().writing().say("drawing.scale", drawing.caption(), scale(paper)));
+        hasScale ? writing.say("drawing.scale", caption, scale(paper)) : caption);
   }
 
   /** What a drawing takes of a page, mm, with one line of caption. */

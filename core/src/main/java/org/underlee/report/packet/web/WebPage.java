@@ -97,9 +97,12 @@ public final class WebPage {
   private void bays() {
     out.append("<section id=\"bays\"><h2>").append(escaped(writing().say("web.bays")));
     out.append("</h2><p>").append(escaped(writing().say("web.bays.how"))).append("</p>");
+    new TapPlan(packet).write(out);
     out.append("<ul class=\"u-bays\">");
     for (Packet.BayCard card : packet.bays()) {
-      link("bay-" + card.label(), card.label());
+      String label = escaped(card.label());
+      out.append("<li><a href=\"#bay-" + label + "\" data-bay=\"" + label + "\">");
+      out.append(label).append("</a></li>");
     }
     out.append("</ul>\n");
     for (Packet.BayCard card : packet.bays()) {
@@ -179,7 +182,7 @@ public final class WebPage {
   }
 
   /** As part of a page: without the XML head, and as wide as the page lets it be. */
-  private static String inline(String svg) {
+  static String inline(String svg) {
     String bare = svg.substring(svg.indexOf("<svg"));
     return bare.replaceFirst(
         "<svg xmlns=\"http://www.w3.org/2000/svg\" width=\"([0-9.]+)mm\" height=\"[0-9.]+mm\"",
@@ -199,7 +202,7 @@ public final class WebPage {
     out.append("</ul>\n");
   }
 
-  private static String escaped(String text) {
+  static String escaped(String text) {
     return text.replace("&", "&amp;")
         .replace("<", "&lt;")
         .replace(">", "&gt;")

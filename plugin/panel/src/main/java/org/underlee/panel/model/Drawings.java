@@ -20,6 +20,9 @@ public final class Drawings implements AutoCloseable {
   private Optional<Result> result = Optional.empty();
   private Optional<Item.OfBay> bay = Optional.empty();
   private UnitSystem units = UnitSystem.METRIC;
+  private Set<Item> selected = Set.of();
+  private final WhenWanted planMaking = new WhenWanted(this::makePlan);
+  private final WhenWanted sectionMaking = new WhenWanted(this::makeSection);
 
   public Drawings(Executor screen) {
     plan = new FlatPicture(screen);
@@ -41,31 +44,43 @@ public final class Drawings implements AutoCloseable {
     return sectionName.getReadOnlyProperty();
   }
 
+  /** Whether someone looks at the plan: what changes unseen is drawn when it is wanted again. */
+  public void wantPlan(boolean wanted) {
+    planMaking.want(wanted);
+  }
+
+  /** As {@link #wantPlan}. */
+  public void wantSection(boolean wanted) {
+    sectionMaking.want(wanted);
+  }
+
   void show(Result next, UnitSystem shownIn, Set<Item> selection) {
     boolean otherModel = result.map(r -> !r.isOfSameModelAs(next)).orElse(true);
     boolean same = result.filter(next::showsSameAs).isPresent() && units == shownIn;
     result = Optional.of(next);
     units = shownIn;
+    selected = selection;
     // the leaks come with the whole design
     if (!same || next.isWhole()) {
-      makePlan(otherModel, selection);
+      planMaking.ask(otherModel);
     }
     Optional<Item.OfBay> before = bay;
     bay =
         bayOf(selection, next).or(() -> otherModel ? firstBay(next) : bay).or(() -> firstBay(next));
     if (!same || !bay.equals(before)) {
-      makeSection(!bay.equals(before) || otherModel);
+      askSection(!bay.equals(before) || otherModel);
     }
   }
 
   void select(Set<Item> selection) {
+    selected = selection;
     result.ifPresent(
         r -> {
-          makePlan(false, selection);
+          planMaking.ask(false);
           Optional<Item.OfBay> next = bayOf(selection, r);
           if (next.isPresent() && !next.equals(bay)) {
             bay = next;
-            makeSection(true);
+            askSection(true);
           }
         });
   }
@@ -77,7 +92,13 @@ public final class Drawings implements AutoCloseable {
         .map(b -> new Item.OfBay(b.field(), b.bay()));
   }
 
-  private void makePlan(boolean fit, Set<Item> selection) {
+  private void askSection(boolean fit) {
+    sectionName.set(bay.map(b -> b.bay() + " of " + b.field()).orElse(""));
+    sectionMaking.ask(fit);
+  }
+
+  private void makePlan(boolean fit) {
+    Set<Item> selection = selected;
     result.ifPresent(
         r ->
             planning.follow(
@@ -92,10 +113,7 @@ public final class Drawings implements AutoCloseable {
         r ->
             sectioning.follow(
                 () -> through.<PlanDrawing>flatMap(b -> DrawingMaker.section(r, b, units)),
-                d -> {
-                  sectionName.set(through.map(b -> b.bay() + " of " + b.field()).orElse(""));
-                  section.show(d, fit);
-                },
+                d -> section.show(d, fit),
                 e -> section.show(Optional.empty(), true)));
   }
 

@@ -53,6 +53,11 @@ public final class History<T> {
     now = next;
   }
 
+  /** Whether a drag is on its way. */
+  public boolean isLive() {
+    return live;
+  }
+
   /** What undoing would take back. */
   public Optional<String> toUndo() {
     return Optional.ofNullable(done.peek()).map(Step::words);

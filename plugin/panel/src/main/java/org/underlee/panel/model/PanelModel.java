@@ -128,7 +128,7 @@ public final class PanelModel implements AutoCloseable {
     if (other) {
       units.set(settings.get().units().orElseGet(() -> unitsOf(result)));
     }
-    picture.show(result);
+    picture.show(result, !session.isDragging());
     drawings.show(result, units.get(), selection.get());
   }
 

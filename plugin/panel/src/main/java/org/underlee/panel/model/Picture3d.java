@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.Executor;
-import java.util.concurrent.atomic.AtomicBoolean;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import javafx.beans.property.ObjectProperty;
@@ -79,7 +78,8 @@ public final class Picture3d implements AutoCloseable {
   private final Executor screen;
   private final Newest preparing;
   private final Newest drawing;
-  private final AtomicBoolean again = new AtomicBoolean();
+  private boolean again;
+  private boolean fineAgain;
   private final ReadOnlyObjectWrapper<Optional<Image>> image =
       new ReadOnlyObjectWrapper<>(Optional.empty());
   private final ObjectProperty<Tone> tone = new SimpleObjectProperty<>(Tone.LIGHT);
@@ -120,11 +120,16 @@ public final class Picture3d implements AutoCloseable {
     }
   }
 
-  /** Takes over a new result; the view stays where it is, unless it is of another model. */
-  public void show(Result next) {
+  /**
+   * Takes over a new result; the view stays where it is, unless it is of another model.
+   *
+   * @param fine whether to draw finely, and not as coarse as for a hand that drags
+   */
+  public void show(Result next, boolean fine) {
     boolean sameModel = result != null && result.isOfSameModelAs(next);
     if (result != null && result.showsSameAs(next)) {
       result = next;
+      redraw(fine);
       return;
     }
     result = next;
@@ -137,7 +142,7 @@ public final class Picture3d implements AutoCloseable {
           Renderer made3d = known == null ? Renderer.of(made.scene()) : known.with(made.scene());
           return new Prepared(made, made3d, solid(made.scene()));
         },
-        p -> prepared(p, !sameModel),
+        p -> prepared(p, !sameModel, fine),
         e -> image.set(Optional.empty()));
   }
 
@@ -162,14 +167,14 @@ public final class Picture3d implements AutoCloseable {
                         (k & 4) == 0 ? box.min().z() : box.max().z()));
   }
 
-  private void prepared(Prepared p, boolean fit) {
+  private void prepared(Prepared p, boolean fit, boolean fine) {
     picture = p.picture;
     renderer = p.renderer;
     subject = p.subject;
     if (fit || orbit == null) {
       look(View.FROM_BELOW);
     }
-    redraw(true);
+    redraw(fine);
   }
 
   public void resize(int pixelsWide, int pixelsHigh) {
@@ -239,7 +244,8 @@ public final class Picture3d implements AutoCloseable {
 
   private void redraw(boolean fine) {
     if (drawingNow) {
-      again.set(true);
+      again = true;
+      fineAgain = fine;
       return;
     }
     if (renderer == null || picture == null || orbit == null || width < 2 || height < 2) {
@@ -256,13 +262,15 @@ public final class Picture3d implements AutoCloseable {
             EnumSet.copyOf(shown.isEmpty() ? EnumSet.noneOf(Family.class) : shown),
             Highlight.ids(picture, selection, result),
             tone.get());
-    drawing.run(() -> draw(request), i -> drawn(i, fine), e -> drawingNow = false);
+    drawing.run(() -> draw(request), this::drawn, e -> drawingNow = false);
   }
 
-  private void drawn(Image drawn, boolean fine) {
+  private void drawn(Image drawn) {
     drawingNow = false;
     image.set(Optional.of(drawn));
-    if (again.getAndSet(false)) {
+    if (again) {
+      again = false;
+      boolean fine = fineAgain;
       screen.execute(() -> redraw(fine));
     }
   }

@@ -109,6 +109,11 @@ public final class Session implements AutoCloseable {
     follow(before);
   }
 
+  /** Whether a drag is on its way. */
+  boolean isDragging() {
+    return history.isLive();
+  }
+
   public void undo() {
     Decisions before = history.now();
     history.undo();
@@ -138,11 +143,15 @@ public final class Session implements AutoCloseable {
   private void follow(Decisions before) {
     publish();
     Decisions now = history.now();
-    if (model.get().isEmpty() || now.equals(before)) {
+    if (model.get().isEmpty()) {
       return;
     }
-    if (result.get().isPresent() && now.designsAs(before)) {
-      result.set(result.get().map(r -> r.with(now)));
+    if (now.equals(before)) {
+      designAtRest();
+    } else if (result.get().isPresent() && now.designsAs(before)) {
+      // a layout on its way brings its own decisions
+      result.set(result.get().map(r -> r.decisions().designsAs(now) ? r.with(now) : r));
+      designAtRest();
     } else if (result.get().isPresent() && now.readsAs(before)) {
       layOut(result.get().get().survey(), now);
     } else {
@@ -171,15 +180,23 @@ public final class Session implements AutoCloseable {
   private void laidOut(Result next) {
     boolean newest = next.decisions().designsAs(history.now());
     result.set(Optional.of(newest ? next.with(history.now()) : next));
-    if (!newest) {
-      // a drag went on: its own layout comes next
-      return;
-    }
+    designAtRest();
+  }
+
+  /** A hand that drags needs the parts alone; where it rests they are checked and counted. */
+  private void designAtRest() {
+    result
+        .get()
+        .filter(r -> !isDragging() && !r.isWhole() && r.decisions().designsAs(history.now()))
+        .ifPresent(this::design);
+  }
+
+  private void design(Result next) {
     designing.run(
         () ->
             DeckRun.design(
                 next.survey(), next.decisions().scope(), next.layout(), next.decisions().storm()),
-        design -> end(next.with(design).with(history.now())),
+        design -> end(next.with(design)),
         this::fail);
   }
 
@@ -189,10 +206,13 @@ public final class Session implements AutoCloseable {
     busyWith.set(words);
   }
 
+  /** What a hand has dragged on from meanwhile is not shown: its own layout has come or comes. */
   private void end(Result whole) {
-    result.set(Optional.of(whole));
-    stale.set(false);
-    busyWith.set("");
+    if (whole.decisions().designsAs(history.now())) {
+      result.set(Optional.of(whole.with(history.now())));
+      stale.set(false);
+      busyWith.set("");
+    }
   }
 
   private void fail(Throwable e) {

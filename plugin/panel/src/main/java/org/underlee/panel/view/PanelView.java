@@ -5,6 +5,7 @@ import java.util.Locale;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Consumer;
 import javafx.geometry.Orientation;
 import javafx.geometry.Pos;
 import javafx.scene.Node;
@@ -161,8 +162,8 @@ public final class PanelView extends StackPane {
         .getTabs()
         .setAll(
             tab(Place.PICTURE, "3-D", new Picture3dView(model)),
-            tab(Place.PLAN, "Plan", plan),
-            tab(Place.SECTION, "Section", section));
+            wanted(tab(Place.PLAN, "Plan", plan), model.drawings()::wantPlan),
+            wanted(tab(Place.SECTION, "Section", section), model.drawings()::wantSection));
     tables
         .getTabs()
         .setAll(
@@ -187,6 +188,13 @@ public final class PanelView extends StackPane {
     scroll.setHbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);
     scroll.setFocusTraversable(false);
     return scroll;
+  }
+
+  /** A drawing is made only while its tab is open, so that a drag waits for nothing unseen. */
+  private static Tab wanted(Tab tab, Consumer<Boolean> want) {
+    want.accept(false);
+    tab.selectedProperty().addListener((o, before, now) -> want.accept(now));
+    return tab;
   }
 
   /** Looking for issues takes a while and is done while someone looks at them. */
