@@ -11,8 +11,8 @@ import org.underlee.step.Glance;
 import org.underlee.step.StepFile;
 
 /**
- * Where products lie, told at a glance: what {@link Bodies#reach} says, to the last bit,
- * without decoding. Says so where it cannot tell. For one thread.
+ * Where products lie, told at a glance: what {@link Bodies#reach} says, to the last bit, without
+ * decoding. Says so where it cannot tell. For one thread.
  */
 final class QuickPlaces {
   /** Nothing but decoding tells. */

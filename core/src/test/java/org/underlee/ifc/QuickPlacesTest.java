@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assumptions.assumeTrue;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.HashMap;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
@@ -36,7 +37,7 @@ class QuickPlacesTest {
   }
 
   @Test
-  void ofMutationdModelsTooByAThousandSeeds() throws IOException {
+  void ofDamagedModelsTooBySeed() throws IOException {
     for (Path file : models(SAMPLES.resolve("hard-cases"), LARGEST)) {
       byte[] model = Files.readAllBytes(file);
       for (long seed = 0; seed < MUTANTS; seed++) {
@@ -74,7 +75,8 @@ class QuickPlacesTest {
       Placements placements = new Placements(step, metres);
       Bodies bodies = new Bodies(step, units, relations, placements);
       SpatialTree tree = new SpatialTree(step, relations, placements, metres);
-      Elements elements = new Elements(step, opened.schema(), relations, tree, () -> bodies);
+      Elements elements =
+          new Elements(step, opened.schema(), relations, tree, () -> bodies, new HashMap<>());
       for (int index : elements.indices(c -> true)) {
         compare(step, index, bodies);
       }

@@ -6,7 +6,7 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /** Ways to damage a model, each by a source of chance that can be seeded. */
-enum Mutation {
+public enum Mutation {
   CUT_END {
     @Override
     String of(String text, Random random) {
