@@ -102,7 +102,7 @@ public final class Fuzz {
     }
   }
 
-  /** Said at once: a long run may be stopped, or hang in the next mutant. */
+  /** Told at once: a long run may never come to its end. */
   private void fault(String what) {
     faults.add(what);
     System.out.println(what);
