@@ -49,7 +49,8 @@ class QuickPlacesTest {
 
   @Test
   void andOfEveryPublicModel() throws IOException {
-    assumeTrue(!CORPUS.toString().isEmpty() && Files.isDirectory(CORPUS), "skipped: no public models");
+    assumeTrue(
+        !CORPUS.toString().isEmpty() && Files.isDirectory(CORPUS), "skipped: no public models");
     for (Path file : models(CORPUS, Long.MAX_VALUE)) {
       compare(Files.readAllBytes(file));
     }
