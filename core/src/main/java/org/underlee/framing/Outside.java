@@ -131,7 +131,7 @@ final class Outside {
 
   private double closed(List<Vec3> places, double z, Interval reach) {
     Interval heights = new Interval(z + reach.from(), z + reach.to());
-    return places.stream().mapToDouble(p -> around.closed(p, heights)).average().orElse(0);
+    return around.closed(places, heights);
   }
 
   private Optional<Evidence> rooms(List<Vec3> places, double top, double bottom) {

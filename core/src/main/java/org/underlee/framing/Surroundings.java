@@ -155,16 +155,24 @@ final class Surroundings {
   }
 
   /**
-   * The share of the view around a place that walls close.
+   * The share of the view that walls close around places near each other, on average.
    *
    * @param heights walls count that cover all of these
    */
-  double closed(Vec3 place, Interval heights) {
+  double closed(List<Vec3> places, Interval heights) {
+    Box all = Box.around(places.stream().map(p -> new Box(p, p)).toList());
+    // Those of all storeys lie above each other: looked through once, not for each place.
+    List<Standing> tall =
+        near(walls, all, SIGHT, Standing.class).stream()
+            .filter(w -> w.bounds.min().z() <= heights.from() && w.bounds.max().z() >= heights.to())
+            .toList();
+    return places.stream().mapToDouble(p -> closed(p, tall)).average().orElse(0);
+  }
+
+  private static double closed(Vec3 place, List<Standing> walls) {
     boolean[] sectors = new boolean[SECTORS];
-    for (Standing wall : near(walls, new Box(place, place), SIGHT, Standing.class)) {
-      if (wall.bounds.min().z() <= heights.from()
-          && wall.bounds.max().z() >= heights.to()
-          && isInSight(wall, place)) {
+    for (Standing wall : walls) {
+      if (isInSight(wall, place)) {
         mark(sectors, wall.plan.hull(), place);
       }
     }

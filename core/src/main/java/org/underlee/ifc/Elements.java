@@ -2,6 +2,7 @@ package org.underlee.ifc;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalLong;
 import java.util.Queue;
@@ -41,6 +42,7 @@ final class Elements {
   /** Readers that no worker uses now: they remember what several elements share. */
   private final Queue<Bodies> idle = new ConcurrentLinkedQueue<>();
 
+  private final Map<Integer, Read> refused;
   private final ElementTable table = new ElementTable();
 
   /** What became of one element; nothing at all when it has no body or is not wanted. */
@@ -52,18 +54,21 @@ final class Elements {
 
   /**
    * @param bodies a reader for one worker: it remembers what several elements share
+   * @param refused what could not be read of a model is remembered here: it may have taken seconds
    */
   Elements(
       StepFile step,
       IfcSchema schema,
       Relations relations,
       SpatialTree tree,
-      Supplier<Bodies> bodies) {
+      Supplier<Bodies> bodies,
+      Map<Integer, Read> refused) {
     this.step = step;
     this.schema = schema;
     this.relations = relations;
     this.tree = tree;
     this.bodies = bodies;
+    this.refused = refused;
   }
 
   /** Instances that are elements of the classes asked for, in file order. */
@@ -129,12 +134,20 @@ final class Elements {
   }
 
   private Optional<Read> read(int index, Bodies own, BiPredicate<String, Box> wanted) {
+    QuickPlaces.Seen seen = own.glance(index);
+    if (seen.tells() && !isWanted(seen, index, wanted)) {
+      return Optional.empty();
+    }
     String globalId = "";
     try {
       StepInstance product = step.decode(index);
       globalId = product.optionalText(0).orElse("");
-      if (product.isOmitted(6) || !mayBeWanted(product, own, wanted)) {
+      if (product.isOmitted(6) || !(seen.tells() || mayBeWanted(product, own, wanted))) {
         return Optional.empty();
+      }
+      Read known = refused.get(index);
+      if (known != null) {
+        return Optional.of(known);
       }
       BuildingElement element = element(product, globalId, own);
       List<Finding> findings = own.takeFindings();
@@ -149,6 +162,11 @@ final class Elements {
     }
   }
 
+  private boolean isWanted(QuickPlaces.Seen seen, int index, BiPredicate<String, Box> wanted) {
+    String ifcClass = table.spelling(step.keyword(index));
+    return seen.body().filter(box -> wanted.test(ifcClass, box)).isPresent();
+  }
+
   /** False where a look at the body tells that it is not wanted, without its solid. */
   private boolean mayBeWanted(StepInstance product, Bodies own, BiPredicate<String, Box> wanted) {
     String ifcClass = table.spelling(product.keyword());
@@ -158,7 +176,9 @@ final class Elements {
   private Read failed(int index, String globalId, String why, Bodies own) {
     Place place = Place.element(step.id(index), globalId).inFile(step.name());
     NotMeasured notMeasured = new NotMeasured(globalId, place, why);
-    return new Read(index, Optional.empty(), Optional.of(notMeasured), own.takeFindings());
+    Read read = new Read(index, Optional.empty(), Optional.of(notMeasured), own.takeFindings());
+    refused.put(index, read);
+    return read;
   }
 
   private BuildingElement element(StepInstance product, String globalId, Bodies own) {

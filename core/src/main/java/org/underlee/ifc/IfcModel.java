@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalLong;
 import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.BiPredicate;
 import java.util.function.Function;
 import java.util.function.Predicate;
@@ -43,6 +44,10 @@ public final class IfcModel implements ElementSource {
   private final IfcUnits units;
   private final Contexts contexts;
   private final Relations relations;
+
+  /** Elements that some reading of the model had to refuse, by their index. */
+  private final Map<Integer, Elements.Read> refused = new ConcurrentHashMap<>();
+
   private final Placements placements;
   private final SpatialTree tree;
   private @Nullable ModelPart whole;
@@ -180,7 +185,7 @@ public final class IfcModel implements ElementSource {
   }
 
   private Elements reader() {
-    return new Elements(step, schema, relations, tree, this::bodies);
+    return new Elements(step, schema, relations, tree, this::bodies, refused);
   }
 
   private Bodies bodies() {

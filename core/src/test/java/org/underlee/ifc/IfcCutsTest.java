@@ -1,9 +1,13 @@
 package org.underlee.ifc;
 
+import static org.assertj.core.api.Assertions.assertThat;
 import static org.underlee.ifc.MeshAssert.assertBox;
 import static org.underlee.ifc.MeshAssert.assertClosed;
 import static org.underlee.ifc.MeshAssert.assertVolume;
 
+import java.util.ArrayList;
+import java.util.List;
+import org.assertj.core.data.Offset;
 import org.junit.jupiter.api.Test;
 import org.underlee.geom.Mesh;
 
@@ -82,6 +86,32 @@ class IfcCutsTest {
     Mesh mesh = text.shapeOf(twice);
     assertVolume(mesh, 8 - Math.PI / 2);
     assertBox(mesh, 0, 0, 0, 4, 2, 1);
+  }
+
+  /** As beams of precast concrete come: a wedge is taken away less another that nearly fills it. */
+  @Test
+  void aToolWhoseFacesLieAMicrometreApartIsMadeFromPlanes() {
+    String block = text.add("IFCBLOCK(#11,4.,2.,1.)");
+    String wedge = prism("1.,1.,-1.", "0.,0.", "1.,0.", "0.5,0.6", "0.,0.6");
+    String less = prism("1.0000002,1.0000001,-1.", "0.,0.", "1.,0.", "0.5,0.3000003", "0.,0.3");
+    String tool = text.add("IFCBOOLEANRESULT(.DIFFERENCE.," + wedge + "," + less + ")");
+    Mesh mesh = text.shapeOf(text.add("IFCBOOLEANRESULT(.DIFFERENCE.," + block + "," + tool + ")"));
+    assertThat(mesh.volume()).isCloseTo(8 - (0.45 - 0.225), Offset.offset(1e-5));
+  }
+
+  private String prism(String foot, String... corners) {
+    List<String> ring = new ArrayList<>(List.of(corners));
+    ring.add(corners[0]);
+    String outline = text.polyline(ring.toArray(String[]::new));
+    String profile = text.add("IFCARBITRARYCLOSEDPROFILEDEF(.AREA.,$," + outline + ")");
+    return text.add(
+        "IFCEXTRUDEDAREASOLID("
+            + profile
+            + ","
+            + text.axes(foot, "", "")
+            + ","
+            + text.direction("0.,0.,1.")
+            + ",3.)");
   }
 
   private String hole(String foot) {

@@ -6,6 +6,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.function.Function;
 import org.underlee.geom.Mesh;
 import org.underlee.geom.Transform;
 import org.underlee.geom.Vec3;
@@ -62,13 +63,27 @@ final class Booleans {
     Vec3 corner = placed.isEmpty() ? Vec3.ZERO : placed.vertex(0);
     Transform near = Transform.translation(corner.negated());
     Mesh whole = placed.transformed(near);
-    List<Cutter> tools =
-        takenAway.stream().map(cutters::read).map(tool -> tool.transformed(near)).toList();
     double grid = Math.max(PlaneCut.grid(whole), PlaneCut.noise(placed));
-    return Cutter.takeAll(whole, tools, grid).transformed(Transform.translation(corner));
+    Mesh rest;
+    try {
+      rest = Cutter.takeAll(whole, tools(takenAway, cutters::read, near), grid);
+    } catch (CutWork.TooMuch tooMuch) {
+      throw tooMuch;
+    } catch (IllegalStateException | IllegalArgumentException unsound) {
+      if (takenAway.stream().noneMatch(Booleans::isDifference)) {
+        throw unsound;
+      }
+      rest = Cutter.takeAll(whole, tools(takenAway, cutters::inPlanes, near), grid);
+    }
+    return rest.transformed(Transform.translation(corner));
   }
 
-  private static boolean isDifference(StepInstance item) {
+  private static List<Cutter> tools(
+      Deque<StepInstance> takenAway, Function<StepInstance, Cutter> reader, Transform near) {
+    return takenAway.stream().map(reader).map(tool -> tool.transformed(near)).toList();
+  }
+
+  static boolean isDifference(StepInstance item) {
     return (item.keyword().equals("IFCBOOLEANRESULT")
             || item.keyword().equals("IFCBOOLEANCLIPPINGRESULT"))
         && item.enumeration(0).equals("DIFFERENCE");

@@ -13,7 +13,37 @@ sealed interface Cutter {
   int MAX_PIECES = 2_000;
 
   /** Convex regions without overlap, each where the heights over all its planes are negative. */
-  record Regions(List<List<Plane>> convex) implements Cutter {}
+  record Regions(List<List<Plane>> convex) implements Cutter {
+    /** How many regions {@link #less} gives. */
+    double parts(Regions others) {
+      double parts = convex.size();
+      for (List<Plane> other : others.convex) {
+        parts *= other.size();
+      }
+      return parts;
+    }
+
+    /** What other regions leave of these, made from planes alone. */
+    Regions less(Regions others) {
+      List<List<Plane>> left = convex;
+      for (List<Plane> other : others.convex) {
+        left = left.stream().flatMap(region -> beside(region, other).stream()).toList();
+      }
+      return new Regions(left);
+    }
+
+    /** Past the first plane of the other; before that and past the second; and so on. */
+    private static List<List<Plane>> beside(List<Plane> region, List<Plane> other) {
+      List<List<Plane>> parts = new ArrayList<>();
+      for (int i = 0; i < other.size(); i++) {
+        List<Plane> part = new ArrayList<>(region);
+        part.addAll(other.subList(0, i));
+        part.add(other.get(i).turned());
+        parts.add(List.copyOf(part));
+      }
+      return parts;
+    }
+  }
 
   /** A closed solid of any form. */
   record Solid(Mesh mesh) implements Cutter {}
@@ -41,41 +71,46 @@ sealed interface Cutter {
   static Mesh takeAll(Mesh solid, List<Cutter> cutters, double grid) {
     List<Cutter> ordered = new ArrayList<>(cutters);
     ordered.sort(Comparator.comparing(c -> c instanceof Regions));
+    CutWork work = new CutWork();
     try {
       Mesh rest = solid;
       for (Cutter cutter : ordered) {
-        rest = rest.isEmpty() ? rest : cutter.takeFrom(rest, grid);
+        rest = rest.isEmpty() ? rest : cutter.takeFrom(rest, grid, work);
       }
       return rest;
+    } catch (CutWork.TooMuch tooMuch) {
+      throw tooMuch;
     } catch (IllegalStateException | IllegalArgumentException unsound) {
-      return inPieces(solid, ordered, grid);
+      return inPieces(solid, ordered, grid, work);
     }
   }
 
-  private static Mesh inPieces(Mesh solid, List<Cutter> cutters, double grid) {
+  private static Mesh inPieces(Mesh solid, List<Cutter> cutters, double grid, CutWork work) {
     try {
       List<Mesh> pieces = List.of(solid);
       for (Cutter cutter : cutters) {
-        pieces = cutter.takeFrom(pieces, grid);
+        pieces = cutter.takeFrom(pieces, grid, work);
       }
       return pieces.size() == 1 ? pieces.get(0) : Mesh.union(pieces);
+    } catch (CutWork.TooMuch tooMuch) {
+      throw tooMuch;
     } catch (IllegalStateException | IllegalArgumentException unsound) {
       return SpacePartition.difference(solid, cutters, grid);
     }
   }
 
-  private Mesh takeFrom(Mesh solid, double grid) {
+  private Mesh takeFrom(Mesh solid, double grid, CutWork work) {
     if (this instanceof Solid s) {
       return SpacePartition.difference(solid, List.of(s), grid);
     }
     Mesh rest = solid;
     for (List<Plane> region : ((Regions) this).convex()) {
-      rest = rest.isEmpty() ? rest : outside(rest, region, grid);
+      rest = rest.isEmpty() ? rest : outside(rest, region, grid, work);
     }
     return rest;
   }
 
-  private List<Mesh> takeFrom(List<Mesh> pieces, double grid) {
+  private List<Mesh> takeFrom(List<Mesh> pieces, double grid, CutWork work) {
     List<Mesh> rest = pieces;
     if (this instanceof Solid s) {
       return rest.stream()
@@ -85,7 +120,7 @@ sealed interface Cutter {
     }
     for (List<Plane> region : ((Regions) this).convex()) {
       List<Mesh> next = new ArrayList<>();
-      rest.forEach(piece -> next.addAll(sliced(piece, region, grid)));
+      rest.forEach(piece -> next.addAll(sliced(piece, region, grid, work)));
       if (next.size() > MAX_PIECES) {
         throw new IllegalStateException("it falls into more than " + MAX_PIECES + " pieces");
       }
@@ -108,19 +143,25 @@ sealed interface Cutter {
     return false;
   }
 
-  private static Mesh outside(Mesh solid, List<Plane> region, double grid) {
+  private static Mesh outside(Mesh solid, List<Plane> region, double grid, CutWork work) {
     if (region.size() == 1) {
       return PlaneCut.above(solid, region.get(0), grid);
     }
+    work.look(solid);
     if (isApart(solid, region)) {
       return solid;
     }
-    Mesh inside = PlaneCut.below(solid, region, grid);
-    return inside.isEmpty() ? solid : ConvexCut.outside(solid, region, inside, grid);
+    Mesh inside = PlaneCut.below(solid, region, grid, work);
+    if (inside.isEmpty()) {
+      return solid;
+    }
+    work.cut(solid, region.size());
+    return ConvexCut.outside(solid, region, inside, grid);
   }
 
   /** The same in pieces that touch but do not overlap: sure, but with walls between them. */
-  private static List<Mesh> sliced(Mesh piece, List<Plane> region, double grid) {
+  private static List<Mesh> sliced(Mesh piece, List<Plane> region, double grid, CutWork work) {
+    work.look(piece);
     if (isApart(piece, region)) {
       return List.of(piece);
     }
@@ -128,6 +169,7 @@ sealed interface Cutter {
     Mesh inside = piece;
     for (Plane plane : region) {
       if (!inside.isEmpty()) {
+        work.cut(inside, 2);
         parts.add(PlaneCut.above(inside, plane, grid));
         inside = PlaneCut.above(inside, plane.turned(), grid);
       }

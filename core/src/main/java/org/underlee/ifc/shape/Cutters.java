@@ -22,6 +22,9 @@ final class Cutters {
   /** Larger solids are not searched for convexity: it takes faces times vertices. */
   private static final int MAX_CONVEX_TRIANGLES = 400;
 
+  /** More are taken for a mesh. */
+  private static final int MAX_REGIONS = 200;
+
   private final ShapeReader shapes;
   private final Sweeps sweeps;
   private final Curves curves;
@@ -52,6 +55,20 @@ final class Cutters {
         yield of(MeshBuilder.welded(shapes.read(tool)));
       }
     };
+  }
+
+  /**
+   * The same, but a tool that is itself a difference comes as convex regions made from planes
+   * alone: its faces may lie closer together than those of a mesh can.
+   */
+  Cutter inPlanes(StepInstance tool) {
+    if (Booleans.isDifference(tool)
+        && inPlanes(tool.follow(1)) instanceof Cutter.Regions whole
+        && inPlanes(tool.follow(2)) instanceof Cutter.Regions taken
+        && whole.parts(taken) <= MAX_REGIONS) {
+      return whole.less(taken);
+    }
+    return read(tool);
   }
 
   private static Cutter of(Mesh mesh) {

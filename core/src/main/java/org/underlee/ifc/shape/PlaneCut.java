@@ -3,6 +3,7 @@ package org.underlee.ifc.shape;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Collections;
 import java.util.Deque;
 import java.util.HashMap;
 import java.util.List;
@@ -23,6 +24,10 @@ final class PlaneCut {
   private final Mesh mesh;
   private final double grid;
   private final double[] height;
+
+  /** One more than the number that a vertex of the mesh has among those kept; 0: none yet. */
+  private final int[] number;
+
   private final MeshBuilder kept = new MeshBuilder();
   private final Map<Long, Integer> crossings = new HashMap<>();
 
@@ -35,6 +40,7 @@ final class PlaneCut {
     this.mesh = mesh;
     this.grid = grid;
     this.height = new double[mesh.vertexCount()];
+    this.number = new int[height.length];
     for (int i = 0; i < height.length; i++) {
       double h = plane.height(mesh.vertex(i));
       height[i] = Math.abs(h) <= grid ? 0 : h;
@@ -97,8 +103,14 @@ final class PlaneCut {
 
   /** The part of the mesh below all planes of a convex region; empty when there is none. */
   static Mesh below(Mesh mesh, List<Plane> region, double grid) {
+    return below(mesh, region, grid, new CutWork());
+  }
+
+  /** The same as a part of more work. */
+  static Mesh below(Mesh mesh, List<Plane> region, double grid, CutWork work) {
     Mesh inside = mesh;
     for (Plane plane : region) {
+      work.cut(inside, 1);
       inside = inside.isEmpty() ? inside : above(inside, plane.turned(), grid);
     }
     return inside;
@@ -123,7 +135,7 @@ final class PlaneCut {
       int p = corner[k];
       int q = corner[(k + 1) % 3];
       if (height[p] >= 0) {
-        ring[n++] = keep(mesh.vertex(p), height[p] == 0);
+        ring[n++] = keep(p);
       }
       if (height[p] * height[q] < 0) {
         ring[n++] = crossing(p, q);
@@ -135,6 +147,14 @@ final class PlaneCut {
     for (int i = 0; i < n; i++) {
       note(ring[i], ring[(i + 1) % n]);
     }
+  }
+
+  /** A vertex of the mesh; several triangles share it, so it is looked up once. */
+  private int keep(int vertex) {
+    if (number[vertex] == 0) {
+      number[vertex] = 1 + keep(mesh.vertex(vertex), height[vertex] == 0);
+    }
+    return number[vertex] - 1;
   }
 
   private int keep(Vec3 p, boolean on) {
@@ -236,7 +256,7 @@ final class PlaneCut {
     List<Vec3> ring = new ArrayList<>();
     int at = start;
     do {
-      ring.add(0, kept.point(at));
+      ring.add(kept.point(at));
       Integer next = rim.getOrDefault(at, new ArrayDeque<>()).poll();
       if (next == null) {
         throw new IllegalStateException(
@@ -244,6 +264,7 @@ final class PlaneCut {
       }
       at = next;
     } while (at != start);
+    Collections.reverse(ring);
     return ring;
   }
 }

@@ -19,20 +19,20 @@ import org.underlee.step.StepValue;
  */
 public final class Reach {
   /** Items in items deeper than this are left to the reader, who says what is wrong. */
-  private static final int DEEPEST = 8;
+  static final int DEEPEST = 8;
 
   /** Profiles whose attributes 3 and 4 are their whole width and depth. */
-  private static final Set<String> BOXED_PROFILES =
+  static final Set<String> BOXED_PROFILES =
       Set.of(
           "IFCRECTANGLEPROFILEDEF",
           "IFCROUNDEDRECTANGLEPROFILEDEF",
           "IFCRECTANGLEHOLLOWPROFILEDEF");
 
-  private static final Set<String> ROUND_PROFILES =
+  static final Set<String> ROUND_PROFILES =
       Set.of("IFCCIRCLEPROFILEDEF", "IFCCIRCLEHOLLOWPROFILEDEF");
 
   /** A polygon that stands for a circle may reach past it by less than this share. */
-  private static final double PAST_CIRCLE = 1.01;
+  static final double PAST_CIRCLE = 1.01;
 
   private final Map<Long, Optional<Box>> maps = new HashMap<>();
 
