@@ -21,9 +21,9 @@ import org.underlee.step.StepInstance;
  * Openings are cut out; one that cannot be is left uncut, with a finding.
  */
 final class Bodies {
-  static final List<String> PREFERRED = List.of("BODY", "FACETATION");
+  private static final List<String> PREFERRED = List.of("BODY", "FACETATION");
 
-  static final Set<String> VIEWS =
+  private static final Set<String> VIEWS =
       Set.of(
           "AXIS",
           "FOOTPRINT",
@@ -38,7 +38,7 @@ final class Bodies {
           "SURVEYPOINTS");
 
   /** Representation types that hold no solid. */
-  static final Set<String> FLAT =
+  private static final Set<String> FLAT =
       Set.of(
           "POINT",
           "POINTCLOUD",
@@ -56,7 +56,6 @@ final class Bodies {
   private final Relations relations;
   private final ShapeReader shapes;
   private final Reach reach = new Reach();
-  private final QuickPlaces quick;
   private final Placements placements;
   private final double metresPerUnit;
   private final List<Finding> findings = new ArrayList<>();
@@ -67,7 +66,6 @@ final class Bodies {
     this.shapes = new ShapeReader(units.radiansPerAngleUnit(), units.metresPerLengthUnit());
     this.placements = placements;
     this.metresPerUnit = units.metresPerLengthUnit();
-    this.quick = new QuickPlaces(step, placements, metresPerUnit);
   }
 
   Mesh body(StepInstance product) {
@@ -80,11 +78,6 @@ final class Bodies {
       throw representation.error("its body has no faces");
     }
     return mesh.transformed(place.after(Transform.scaling(metresPerUnit)));
-  }
-
-  /** Whether and where the product at an index has a body, as far as a glance tells. */
-  QuickPlaces.Seen glance(int index) {
-    return quick.of(index);
   }
 
   /** A box in world metres that surely holds the body, where it can be told without its solid. */
@@ -193,12 +186,11 @@ final class Bodies {
   }
 
   private static String upper(StepInstance representation, int attribute) {
-    return upper(representation.optionalText(attribute).orElse(""));
-  }
-
-  /** As names of representations are compared. */
-  static String upper(String name) {
-    return name.replace(" ", "").toUpperCase(Locale.ROOT);
+    return representation
+        .optionalText(attribute)
+        .orElse("")
+        .replace(" ", "")
+        .toUpperCase(Locale.ROOT);
   }
 
   private static InputException bodiless(StepInstance shape) {

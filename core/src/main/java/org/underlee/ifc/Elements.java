@@ -134,15 +134,11 @@ final class Elements {
   }
 
   private Optional<Read> read(int index, Bodies own, BiPredicate<String, Box> wanted) {
-    QuickPlaces.Seen seen = own.glance(index);
-    if (seen.tells() && !isWanted(seen, index, wanted)) {
-      return Optional.empty();
-    }
     String globalId = "";
     try {
       StepInstance product = step.decode(index);
       globalId = product.optionalText(0).orElse("");
-      if (product.isOmitted(6) || !(seen.tells() || mayBeWanted(product, own, wanted))) {
+      if (product.isOmitted(6) || !mayBeWanted(product, own, wanted)) {
         return Optional.empty();
       }
       Read known = refused.get(index);
@@ -160,11 +156,6 @@ final class Elements {
       String why = "its coordinates are too large to place: " + e.getMessage();
       return Optional.of(failed(index, globalId, why, own));
     }
-  }
-
-  private boolean isWanted(QuickPlaces.Seen seen, int index, BiPredicate<String, Box> wanted) {
-    String ifcClass = table.spelling(step.keyword(index));
-    return seen.body().filter(box -> wanted.test(ifcClass, box)).isPresent();
   }
 
   /** False where a look at the body tells that it is not wanted, without its solid. */

@@ -237,17 +237,9 @@ public final class StepFile {
 
   /** At an instance, with all of its text shown. */
   private StepCursor cursor(int instance) {
-    return StepCursor.at(source, index.offset(instance), end(instance));
-  }
-
-  /** Where the next instance begins, or else the end of the data. */
-  long end(int instance) {
-    return instance + 1 == count() ? endOfData : index.offset(instance + 1);
-  }
-
-  /** For reading in place. */
-  StepBytes bytesOf() {
-    return source.bytes;
+    boolean last = instance + 1 == count();
+    return StepCursor.at(
+        source, index.offset(instance), last ? endOfData : index.offset(instance + 1));
   }
 
   /**

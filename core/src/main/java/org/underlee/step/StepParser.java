@@ -10,7 +10,7 @@ final class StepParser {
   private static final StepValue DERIVED = new StepValue.Derived();
 
   /** A double holds every whole number up to this many digits, and each of these powers of ten. */
-  static final int EXACT_DIGITS = 15;
+  private static final int EXACT_DIGITS = 15;
 
   /** More values than most instances have. */
   private static final int USUAL = 16;
@@ -246,13 +246,8 @@ final class StepParser {
         return Double.NaN;
       }
     }
-    double value = scaled(digits, Math.max(decimals, 0));
+    double value = digits / POWERS[Math.max(decimals, 0)];
     return count == 0 ? Double.NaN : raw.startsWith("-") ? -value : value;
-  }
-
-  /** A whole number of few digits with the point so many places before its end. */
-  static double scaled(long digits, int decimals) {
-    return digits / POWERS[decimals];
   }
 
   private double parse(String raw, int start) {

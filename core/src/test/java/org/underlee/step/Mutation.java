@@ -6,7 +6,7 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /** Ways to damage a model, each by a source of chance that can be seeded. */
-public enum Mutation {
+enum Mutation {
   CUT_END {
     @Override
     String of(String text, Random random) {
@@ -209,7 +209,7 @@ public enum Mutation {
   abstract String of(String text, Random random);
 
   /** One to three kinds of damage at once. */
-  public static byte[] mutant(byte[] model, long seed) {
+  static byte[] mutant(byte[] model, long seed) {
     Random random = new Random(seed);
     String text = new String(model, StandardCharsets.ISO_8859_1);
     for (int i = random.nextInt(3); i >= 0; i--) {

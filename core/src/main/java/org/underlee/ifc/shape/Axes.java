@@ -12,7 +12,7 @@ import org.underlee.step.StepInstance;
  */
 public final class Axes {
   /** Directions whose sine is below this are parallel: no placement means an angle this small. */
-  static final double PARALLEL = 1e-9;
+  private static final double PARALLEL = 1e-9;
 
   private Axes() {}
 
@@ -72,7 +72,7 @@ public final class Axes {
     return owner.optionalFollow(attribute).map(Axes::placement).orElse(Transform.IDENTITY);
   }
 
-  static Vec3 anyX(Vec3 z) {
+  private static Vec3 anyX(Vec3 z) {
     return z.cross(Vec3.X).length() > PARALLEL ? Vec3.X : Vec3.Z;
   }
 

@@ -19,20 +19,20 @@ import org.underlee.step.StepValue;
  */
 public final class Reach {
   /** Items in items deeper than this are left to the reader, who says what is wrong. */
-  static final int DEEPEST = 8;
+  private static final int DEEPEST = 8;
 
   /** Profiles whose attributes 3 and 4 are their whole width and depth. */
-  static final Set<String> BOXED_PROFILES =
+  private static final Set<String> BOXED_PROFILES =
       Set.of(
           "IFCRECTANGLEPROFILEDEF",
           "IFCROUNDEDRECTANGLEPROFILEDEF",
           "IFCRECTANGLEHOLLOWPROFILEDEF");
 
-  static final Set<String> ROUND_PROFILES =
+  private static final Set<String> ROUND_PROFILES =
       Set.of("IFCCIRCLEPROFILEDEF", "IFCCIRCLEHOLLOWPROFILEDEF");
 
   /** A polygon that stands for a circle may reach past it by less than this share. */
-  static final double PAST_CIRCLE = 1.01;
+  private static final double PAST_CIRCLE = 1.01;
 
   private final Map<Long, Optional<Box>> maps = new HashMap<>();
 
