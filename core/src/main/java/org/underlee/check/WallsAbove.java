@@ -31,8 +31,8 @@ final class WallsAbove {
   private final List<BuildingElement> walls;
   private final double share;
 
-  /** Boxes of the walls near a field, in its frame: each of its bays asks for them again. */
-  private final Map<Field, List<Box>> near = new ConcurrentHashMap<>();
+  /** Boxes of the walls beside a field of this id, in its frame: each bay asks for them again. */
+  private final Map<String, List<Box>> near = new ConcurrentHashMap<>();
 
   private WallsAbove(List<BuildingElement> walls, double share) {
     this.walls = walls;
@@ -59,7 +59,7 @@ final class WallsAbove {
     double top = field.top() - field.frame().origin().z();
     List<Geometry> heads = new ArrayList<>();
     List<Geometry> sides = new ArrayList<>();
-    for (Box box : near.computeIfAbsent(field, this::beside)) {
+    for (Box box : near.computeIfAbsent(field.id(), id -> beside(field))) {
       if (box.max().z() > top && Math.abs(box.max().y() - along.from()) < BESIDE) {
         heads.add(face(across, box.min().x(), box.max().x(), top, box.max().z()));
       } else if (box.max().z() > top && isAtSide(box, width, across)) {
