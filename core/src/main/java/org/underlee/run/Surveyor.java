@@ -128,7 +128,8 @@ final class Surveyor {
             ? "this is a folder, not a file"
             : Files.exists(file) ? "the file cannot be read" : "there is no such file",
         folder
-            ? "Name a model in it, or give the whole folder to underlee batch, as in: underlee batch survey "
+            ? "Name a model in it. All models of a folder can be surveyed, designed for or checked"
+                + " at once, as in: underlee survey "
                 + file
             : "Check the path and the rights to the file.");
   }

@@ -87,19 +87,25 @@ public final class Fuzz {
     } catch (InputException e) {
       refused.incrementAndGet();
       if (e.advice().isBlank() || e.place().file().isEmpty()) {
-        faults.add(what + ": an error without place or advice: " + e.getMessage());
+        fault(what + ": an error without place or advice: " + e.getMessage());
       }
     } catch (RuntimeException | StackOverflowError | OutOfMemoryError e) {
       StackTraceElement[] trace = e.getStackTrace();
-      faults.add(what + ": " + e + " at " + List.of(trace).subList(0, Math.min(6, trace.length)));
+      fault(what + ": " + e + " at " + List.of(trace).subList(0, Math.min(6, trace.length)));
     }
     long millis = (ownNanos() - start) / 1_000_000;
     if (millis > SLOWEST_MILLIS) {
-      faults.add(what + ": took " + millis + " ms");
+      fault(what + ": took " + millis + " ms");
     }
     if ((seed + 1) % REPORTED == 0) {
       System.out.println("seed " + seed + ", faults so far: " + faults.size());
     }
+  }
+
+  /** Told at once: a long run may never come to its end. */
+  private void fault(String what) {
+    faults.add(what);
+    System.out.println(what);
   }
 
   /** Time of the thread itself, so that other work on the machine makes no fault. */
@@ -137,7 +143,6 @@ public final class Fuzz {
     Fuzz fuzz = new Fuzz(files);
     long start = System.nanoTime();
     List<String> faults = fuzz.faults(Long.parseLong(args[0]), Long.parseLong(args[1]));
-    faults.forEach(System.out::println);
     System.out.printf(
         Locale.ROOT,
         "%d files; %d mutants read, %d refused, %d faults, %.0f s%n",

@@ -38,7 +38,7 @@ class StepTextTest {
     };
   }
 
-  @ParameterizedTest
+  @ParameterizedTest(name = "{index}") // a name may hold no letters that reports cannot
   @MethodSource("texts")
   void whatIsEncodedDecodesToItselfAndIsPrintableAscii(String text) {
     String encoded = StepText.encode(text);
@@ -49,7 +49,7 @@ class StepTextTest {
   }
 
   /** Examples of ISO 10303-21:2016, 6.4.3, and of the IFC encoding pages. */
-  @ParameterizedTest
+  @ParameterizedTest(name = "{index}")
   @CsvSource(
       quoteCharacter = '"',
       value = {

@@ -2,6 +2,7 @@ package org.underlee.command;
 
 import java.io.PrintWriter;
 import java.nio.file.Path;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -25,7 +26,8 @@ import picocli.CommandLine.Spec;
 @Command(
     name = "batch",
     description =
-        "Surveys, designs or checks every model in folders, and says what became of each.",
+        "Surveys, designs or checks every model in folders, and says what became of each."
+            + " The word batch may be left out where a folder follows the job.",
     mixinStandardHelpOptions = true)
 final class BatchCommand implements Callable<Integer> {
   /** What to do with each. */
@@ -78,6 +80,10 @@ final class BatchCommand implements Callable<Integer> {
   @Mixin RainOption rain = new RainOption();
 
   @Spec CommandSpec spec = CommandSpec.create();
+
+  static boolean knows(String verb) {
+    return Arrays.stream(Verb.values()).anyMatch(v -> v.name().equalsIgnoreCase(verb));
+  }
 
   @Override
   public Integer call() {

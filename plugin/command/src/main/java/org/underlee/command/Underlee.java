@@ -2,7 +2,11 @@ package org.underlee.command;
 
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Arrays;
 import java.util.ServiceLoader;
+import java.util.stream.Stream;
 import org.underlee.finding.InputException;
 import org.underlee.run.Version;
 import org.underlee.writeback.NotWrittenException;
@@ -74,7 +78,7 @@ public final class Underlee {
 
   private static int executed(CommandLine line, String... args) {
     try {
-      return args.length == 0 ? help(line) : line.execute(args);
+      return args.length == 0 ? help(line) : line.execute(overFolders(args));
     } catch (OutOfMemoryError e) {
       line.getErr().println("The model needs more memory than Java was given.");
       line.getErr().println("Run java with more, such as -Xmx4g, or give a smaller model.");
@@ -82,6 +86,14 @@ public final class Underlee {
     } catch (StackOverflowError e) {
       return bug(e, line);
     }
+  }
+
+  /** A verb that {@code batch} knows, where folders follow it, is for every model in them. */
+  private static String[] overFolders(String... args) {
+    boolean folder = args.length > 1 && Files.isDirectory(Path.of(args[1]));
+    return folder && BatchCommand.knows(args[0])
+        ? Stream.concat(Stream.of("batch"), Arrays.stream(args)).toArray(String[]::new)
+        : args;
   }
 
   private static int help(CommandLine line) {

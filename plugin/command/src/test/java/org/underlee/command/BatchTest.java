@@ -9,6 +9,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -40,6 +41,19 @@ class BatchTest {
     assertThat(ran.rows().get(2)).startsWith("jobs/b/pine.ifc,done,1,");
     assertThat(ran.rows().get(3)).startsWith("jobs/harbour.IFC,done,");
     assertThat(ran.err()).contains("3/3 ").endsWith("3 models: 2 done, 1 without a result.\n");
+  }
+
+  @Test
+  void theWordBatchMayBeLeftOutWhereAFolderFollowsTheJob() {
+    Path out = folder.resolve("drained");
+    for (Object[] rest :
+        new Object[][] {{"survey", models}, {"design", models, "--out", out}, {"check", out}}) {
+      Ran with = run(Stream.concat(Stream.of("batch"), Stream.of(rest)).toArray());
+      Ran without = run(rest);
+      assertThat(without.rows()).hasSizeGreaterThan(1).isEqualTo(with.rows());
+      assertThat(without.code()).isEqualTo(with.code());
+    }
+    assertThat(run("takeoff", models).err()).contains("this is a folder");
   }
 
   @Test

@@ -51,13 +51,6 @@ class SurveyVerbTest extends AtTheShell {
   }
 
   @Test
-  void whoNamesAFolderIsToldWhichVerbWorksOnFolders() {
-    Ran ran = run("survey", folder);
-    assertThat(ran.code()).isEqualTo(ExitCode.INPUT);
-    assertThat(ran.err()).contains("this is a folder", "underlee batch survey " + folder);
-  }
-
-  @Test
   void surveyOfOneDeckLeavesTheOthersOut() {
     assertThat(run("survey", deck, "--deck", "deck-1").out()).contains("deck-1/field-1");
   }

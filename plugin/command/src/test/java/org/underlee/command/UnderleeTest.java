@@ -127,7 +127,7 @@ class UnderleeTest extends AtTheShell {
     Path cut = file("cut.ifc", Files.readString(deck).substring(0, 20_000));
     Map<String, String> before = files();
     assertRefused(run(verb, folder.resolve("missing.ifc")), "missing.ifc", "no such file");
-    assertRefused(run(verb, folder), "a folder");
+    assertRefused(run("takeoff", folder), "a folder", "underlee survey " + folder);
     assertRefused(run(verb, text), "note.ifc");
     assertRefused(run(verb, nothing), "nothing.ifc");
     assertRefused(run(verb, unknown), "IFC99");
