@@ -2,7 +2,9 @@ package org.underlee.check;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
 import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.GeometryFactory;
@@ -11,6 +13,8 @@ import org.underlee.framing.BuildingElement;
 import org.underlee.framing.Field;
 import org.underlee.geom.Box;
 import org.underlee.geom.Interval;
+import org.underlee.geom.Transform;
+import org.underlee.geom.Vec3;
 
 /**
  * Walls that rise beside a deck: driven rain runs down them onto it. A wall at the high end adds to
@@ -26,6 +30,9 @@ final class WallsAbove {
 
   private final List<BuildingElement> walls;
   private final double share;
+
+  /** Boxes of the walls beside a field of this id, in its frame: each bay asks for them again. */
+  private final Map<String, List<Box>> near = new ConcurrentHashMap<>();
 
   private WallsAbove(List<BuildingElement> walls, double share) {
     this.walls = walls;
@@ -52,8 +59,7 @@ final class WallsAbove {
     double top = field.top() - field.frame().origin().z();
     List<Geometry> heads = new ArrayList<>();
     List<Geometry> sides = new ArrayList<>();
-    for (BuildingElement wall : walls) {
-      Box box = field.boxOf(wall);
+    for (Box box : near.computeIfAbsent(field.id(), id -> beside(field))) {
       if (box.max().z() > top && Math.abs(box.max().y() - along.from()) < BESIDE) {
         heads.add(face(across, box.min().x(), box.max().x(), top, box.max().z()));
       } else if (box.max().z() > top && isAtSide(box, width, across)) {
@@ -61,6 +67,40 @@ final class WallsAbove {
       }
     }
     return share * (union(heads) + union(sides));
+  }
+
+  private List<Box> beside(Field field) {
+    Interval width = field.across();
+    Interval along = field.along();
+    return walls.stream()
+        .filter(w -> mayBeBeside(around(w, field.frame()), width, along))
+        .map(field::boxOf)
+        .toList();
+  }
+
+  /**
+   * A box that holds the wall, found from eight corners: most of a building's walls are far off.
+   */
+  private static Box around(BuildingElement wall, Transform frame) {
+    Box world = wall.shape().bounds();
+    Box local = Box.EMPTY;
+    for (int k = 0; k < 8; k++) {
+      local =
+          local.with(
+              frame.toLocal(
+                  new Vec3(
+                      (k & 1) == 0 ? world.min().x() : world.max().x(),
+                      (k & 2) == 0 ? world.min().y() : world.max().y(),
+                      (k & 4) == 0 ? world.min().z() : world.max().z())));
+    }
+    return local;
+  }
+
+  private static boolean mayBeBeside(Box around, Interval width, Interval along) {
+    return around.max().x() > width.from() - BESIDE
+        && around.min().x() < width.to() + BESIDE
+        && around.max().y() > along.from() - BESIDE
+        && around.min().y() < along.to() + BESIDE;
   }
 
   /** Whether it stands at the side of the field that this part of it ends at. */

@@ -7,12 +7,14 @@ import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.HashMap;
 import java.util.HashSet;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.function.Function;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.underlee.finding.InputException;
 import org.underlee.finding.JsonInput;
 import org.underlee.finding.Place;
@@ -68,6 +70,43 @@ public record Overrides(String file, Told told) {
     }
   }
 
+  /** Nothing is set right yet; further words come from {@code name}. */
+  public static Overrides nothing(String name) {
+    return new Overrides(name, Told.NOTHING);
+  }
+
+  /** What an element may be said to be. */
+  public static List<String> words() {
+    return Stream.concat(ROLES.keySet().stream().sorted(), Stream.of(NOT_FRAMING)).toList();
+  }
+
+  /**
+   * The same with more said of elements; the newest word on an element holds.
+   *
+   * @param said one of {@link #words} by GlobalId
+   * @throws InputException when a word is none of them
+   */
+  public Overrides with(Map<String, String> said) {
+    Map<String, Role> roles = new HashMap<>(told.roles());
+    Set<String> notFraming = new HashSet<>(told.notFraming());
+    said.forEach(
+        (id, word) -> {
+          roles.remove(id);
+          notFraming.remove(id);
+          put(id, word, file, roles, notFraming);
+        });
+    return new Overrides(file, new Told(roles, notFraming, told.outside()));
+  }
+
+  private static void put(
+      String id, String word, String name, Map<String, Role> roles, Set<String> notFraming) {
+    if (word.equals(NOT_FRAMING)) {
+      notFraming.add(id);
+    } else {
+      roles.put(id, role(id, word, name));
+    }
+  }
+
   static Overrides read(String text, String name) {
     OverridesFile file =
         JsonInput.read(text, name, OverridesFile.class, "the overrides file", ADVICE);
@@ -76,14 +115,7 @@ public record Overrides(String file, Told told) {
     }
     Map<String, Role> roles = new HashMap<>();
     Set<String> notFraming = new HashSet<>();
-    file.roles.forEach(
-        (id, word) -> {
-          if (word.equals(NOT_FRAMING)) {
-            notFraming.add(id);
-          } else {
-            roles.put(id, role(id, word, name));
-          }
-        });
+    file.roles.forEach((id, word) -> put(id, word, name, roles, notFraming));
     return new Overrides(name, new Told(roles, notFraming, file.outside));
   }
 

@@ -62,6 +62,17 @@ class OverridesTest {
   }
 
   @Test
+  void theNewestWordOnAnElementHolds() {
+    Overrides file = Overrides.read(GOOD, "deck.underlee.json");
+    Overrides both = file.with(Map.of("a", "not-framing", "b", "rim"));
+    assertThat(both.told().roles()).isEqualTo(Map.of("b", Role.RIM, "c", Role.DROP_BEAM));
+    assertThat(both.told().notFraming()).containsExactly("a");
+    assertThat(both.told().outside()).isEqualTo(Map.of("d", true));
+    assertThat(Overrides.words()).contains("ledger", "drop-beam", "not-framing");
+    assertThatThrownBy(() -> file.with(Map.of("a", "roof"))).hasMessageContaining("roof");
+  }
+
+  @Test
   void aFileThatCannotBeReadIsNamed() {
     assertThatThrownBy(() -> Overrides.read(folder.resolve("none.json")))
         .isInstanceOf(InputException.class)

@@ -1,5 +1,6 @@
 package org.underlee.panel;
 
+import com.sun.management.OperatingSystemMXBean;
 import java.lang.management.ManagementFactory;
 import java.lang.management.ThreadMXBean;
 import java.nio.file.Files;
@@ -117,9 +118,13 @@ public final class PanelSpeed extends Application {
       longestStall.set(0);
       longestWork.set(0);
       long start = System.nanoTime();
+      long before = processorTime();
       Platform.runLater(() -> host.open(model));
       firstPicture.await();
       say("first picture %.1f s", (System.nanoTime() - start) / 1e9);
+      say("  of processor time, all threads together, %.1f s", (processorTime() - before) / 1e9);
+      say("longest stall until then %.0f ms", longestStall.get() / 1e6);
+      say("  of processor time %.0f ms", longestWork.get() / 1e6);
       whole.await();
       say("whole design %.1f s", (System.nanoTime() - start) / 1e9);
       TimeUnit.SECONDS.sleep(2);
@@ -149,11 +154,19 @@ public final class PanelSpeed extends Application {
     pictures.set(0);
     longestStall.set(0);
     longestWork.set(0);
+    long before = processorTime();
     TimeUnit.SECONDS.sleep(DRAG_SECONDS);
+    say(
+        "processor time for one layout shown, all threads together, %.0f ms",
+        (processorTime() - before) / 1e6 / Math.max(1, layouts.get()));
     say("layouts shown a second while dragging %.1f", layouts.get() / (double) DRAG_SECONDS);
     say("pictures shown a second while dragging %.1f", pictures.get() / (double) DRAG_SECONDS);
     say("longest stall while dragging %.0f ms", longestStall.get() / 1e6);
     say("  of processor time %.0f ms", longestWork.get() / 1e6);
+  }
+
+  private static long processorTime() {
+    return ManagementFactory.getPlatformMXBean(OperatingSystemMXBean.class).getProcessCpuTime();
   }
 
   private static void say(String words, double number) {

@@ -5,9 +5,12 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
+import java.util.Locale;
 import java.util.Set;
 import javafx.stage.Stage;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.condition.EnabledIfSystemProperty;
 import org.junit.jupiter.api.extension.ExtendWith;
 import org.testfx.api.FxRobot;
 import org.testfx.framework.junit5.ApplicationExtension;
@@ -65,5 +68,40 @@ class ScreenshotTest {
     robot.clickOn("#tab-plan");
     bench.shot(robot, image("panel-contrast"));
     assertThat(Files.size(image("panel-contrast"))).isGreaterThan(10_000);
+  }
+
+  /** The whole album, for the pages alone. */
+  @Test
+  @EnabledIfSystemProperty(named = "underlee.rewrite", matches = "true")
+  void everyViewOfEverySampleInLightAndDark(FxRobot robot) throws IOException {
+    robot.interact(
+        () -> {
+          bench.stage.setWidth(1280);
+          bench.stage.setHeight(800);
+        });
+    for (String sample : List.of("pine-deck", "harbour-balcony", "hillside-terrace")) {
+      Path model = bench.sample(sample);
+      robot.interact(() -> bench.host.open(model));
+      bench.whole();
+      for (Tone tone : List.of(Tone.LIGHT, Tone.DARK)) {
+        robot.interact(() -> bench.model().setTone(tone));
+        String name = "views/" + sample + "-" + tone.name().toLowerCase(Locale.ROOT) + "-";
+        view(robot, "picture", "findings", image(name + "picture-findings"));
+        view(robot, "plan", "takeoff", image(name + "plan-takeoff"));
+        view(robot, "section", "water", image(name + "section-water"));
+        robot.clickOn("#tab-options").clickOn("#compare");
+        bench.until("compared", () -> !bench.model().choices().busy().get());
+        view(robot, "plan", "options", image(name + "plan-arrangements"));
+        robot.clickOn("#tab-services");
+        bench.until("looked at", () -> !bench.model().services().busy().get());
+        view(robot, "picture", "services", image(name + "picture-services"));
+      }
+    }
+    assertThat(image("views/pine-deck-dark-picture-services")).exists();
+  }
+
+  private void view(FxRobot robot, String above, String below, Path file) throws IOException {
+    robot.clickOn("#tab-" + above).clickOn("#tab-" + below);
+    bench.shot(robot, file);
   }
 }

@@ -16,6 +16,7 @@ import org.underlee.finding.Place;
 import org.underlee.kit.DrainValue;
 import org.underlee.kit.Kit;
 import org.underlee.kit.KitReader;
+import org.underlee.layout.DryZone;
 import org.underlee.layout.Scope;
 import org.underlee.layout.Wishes;
 import org.underlee.run.Overrides;
@@ -31,7 +32,8 @@ import org.underlee.run.SurveyRequest;
  * @param rain a rate or a place, as after {@code --rain}
  * @param services models of services that may cross the bays
  * @param accepted findings that a person has answered for, each with the reason
- * @param wishes what is fixed about the decks: seat, low end, bays left open, boards off
+ * @param wishes what is fixed about the decks: seat, low end, bays left open, boards off, dry zone
+ * @param roles what elements of the model are said to be, by GlobalId, as {@link Overrides#words}
  */
 public record Decisions(
     Optional<String> deck,
@@ -40,7 +42,8 @@ public record Decisions(
     String rain,
     List<String> services,
     Map<String, String> accepted,
-    Wishes wishes) {
+    Wishes wishes,
+    Map<String, String> roles) {
   public static final Decisions FIRST =
       new Decisions(
           Optional.empty(),
@@ -49,41 +52,43 @@ public record Decisions(
           RainData.ANYWHERE,
           List.of(),
           Map.of(),
-          Wishes.NONE);
+          Wishes.NONE,
+          Map.of());
 
   private static final String BY_YOU = "set by you in the panel";
 
   public Decisions {
     services = List.copyOf(services);
     accepted = Map.copyOf(accepted);
+    roles = Map.copyOf(roles);
   }
 
   public Decisions withDeck(Optional<String> id) {
-    return new Decisions(id, kit, runPerFall, rain, services, accepted, wishes);
+    return new Decisions(id, kit, runPerFall, rain, services, accepted, wishes, roles);
   }
 
   /** Another kit, with its own fall. */
   public Decisions withKit(String nameOrFile) {
     return new Decisions(
-        deck, nameOrFile, OptionalDouble.empty(), rain, services, accepted, wishes);
+        deck, nameOrFile, OptionalDouble.empty(), rain, services, accepted, wishes, roles);
   }
 
   public Decisions withRunPerFall(OptionalDouble run) {
-    return new Decisions(deck, kit, run, rain, services, accepted, wishes);
+    return new Decisions(deck, kit, run, rain, services, accepted, wishes, roles);
   }
 
   public Decisions withRain(String rateOrPlace) {
-    return new Decisions(deck, kit, runPerFall, rateOrPlace, services, accepted, wishes);
+    return new Decisions(deck, kit, runPerFall, rateOrPlace, services, accepted, wishes, roles);
   }
 
   public Decisions withService(Path model) {
     List<String> more = new ArrayList<>(services);
     more.add(model.toString());
-    return new Decisions(deck, kit, runPerFall, rain, more, accepted, wishes);
+    return new Decisions(deck, kit, runPerFall, rain, more, accepted, wishes, roles);
   }
 
   private Decisions with(Wishes others) {
-    return new Decisions(deck, kit, runPerFall, rain, services, accepted, others);
+    return new Decisions(deck, kit, runPerFall, rain, services, accepted, others, roles);
   }
 
   /** The height of the high end, metres from the joist bottom there; the kit's when empty. */
@@ -103,6 +108,20 @@ public record Decisions(
   public Decisions withBoardsOff(boolean off) {
     return with(
         new Wishes(off, wishes.leaveOpen(), wishes.seat(), wishes.lowEnd(), wishes.dryZone()));
+  }
+
+  /** What must stay dry; everything below the decks when empty. */
+  public Decisions withDryZone(Optional<DryZone> zone) {
+    return with(
+        new Wishes(wishes.boardsOff(), wishes.leaveOpen(), wishes.seat(), wishes.lowEnd(), zone));
+  }
+
+  /** An element said to be something, or again as it was recognised. */
+  public Decisions withRole(String globalId, Optional<String> word) {
+    Map<String, String> said = new TreeMap<>(roles);
+    said.remove(globalId);
+    word.ifPresent(w -> said.put(globalId, w));
+    return new Decisions(deck, kit, runPerFall, rain, services, accepted, wishes, said);
   }
 
   public OptionalDouble seat() {
@@ -135,7 +154,7 @@ public record Decisions(
     } else {
       more.put(finding, reason.strip());
     }
-    return new Decisions(deck, kit, runPerFall, rain, services, more, wishes);
+    return new Decisions(deck, kit, runPerFall, rain, services, more, wishes, roles);
   }
 
   /**
@@ -172,17 +191,25 @@ public record Decisions(
 
   SurveyRequest request(Path model) {
     return new SurveyRequest(
-        Optional.empty(), Overrides.beside(model), services.stream().map(Path::of).toList());
+        Optional.empty(), overrides(model), services.stream().map(Path::of).toList());
+  }
+
+  /** What is said here stands over the file beside the model. */
+  private Optional<Overrides> overrides(Path model) {
+    Optional<Overrides> beside = Overrides.beside(model);
+    return roles.isEmpty()
+        ? beside
+        : Optional.of(beside.orElseGet(() -> Overrides.nothing(BY_YOU)).with(roles));
   }
 
   /** Whether the design is the same under others: only what was accepted differs. */
   boolean designsAs(Decisions other) {
-    return new Decisions(deck, kit, runPerFall, rain, services, other.accepted, wishes)
+    return new Decisions(deck, kit, runPerFall, rain, services, other.accepted, wishes, roles)
         .equals(other);
   }
 
   /** Whether a model need not be read again when these take the place of others. */
   boolean readsAs(Decisions other) {
-    return services.equals(other.services);
+    return services.equals(other.services) && roles.equals(other.roles);
   }
 }

@@ -22,6 +22,7 @@ import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.UUID;
+import org.underlee.layout.DryZone;
 import org.underlee.layout.Wishes;
 import org.underlee.units.Lengths.UnitSystem;
 
@@ -73,8 +74,6 @@ public final class Memory {
     if (!n.hasNonNull("kit")) {
       return Optional.empty();
     }
-    Map<String, String> accepted = new TreeMap<>();
-    n.path("accepted").properties().forEach(e -> accepted.put(e.getKey(), e.getValue().asText()));
     double run = n.path("runPerFall").asDouble();
     return Optional.of(
         new Decisions(
@@ -83,8 +82,9 @@ public final class Memory {
             run > 0 ? OptionalDouble.of(run) : OptionalDouble.empty(),
             n.path("rain").asText(Decisions.FIRST.rain()),
             texts(n.path("services")),
-            accepted,
-            wishes(n)));
+            map(n.path("accepted")),
+            wishes(n),
+            map(n.path("roles"))));
   }
 
   private static Wishes wishes(JsonNode n) {
@@ -95,7 +95,7 @@ public final class Memory {
             ? OptionalDouble.of(n.path("seat").asDouble())
             : OptionalDouble.empty(),
         Optional.of(n.path("lowEnd").asText()).filter(l -> !l.isEmpty()),
-        Optional.empty());
+        Optional.of(n.path("dryZone").asText()).filter(DryZone::isDrawn).map(DryZone::parse));
   }
 
   private static void keep(Wishes wishes, ObjectNode to) {
@@ -104,6 +104,7 @@ public final class Memory {
     new TreeSet<>(wishes.leaveOpen()).forEach(open::add);
     wishes.seat().ifPresent(s -> to.put("seat", s));
     wishes.lowEnd().ifPresent(l -> to.put("lowEnd", l));
+    wishes.dryZone().ifPresent(z -> to.put("dryZone", z.text()));
   }
 
   public void keep(Path model, Decisions d) {
@@ -117,6 +118,8 @@ public final class Memory {
     d.services().forEach(services::add);
     ObjectNode accepted = n.putObject("accepted");
     new TreeMap<>(d.accepted()).forEach(accepted::put);
+    ObjectNode roles = n.putObject("roles");
+    new TreeMap<>(d.roles()).forEach(roles::put);
     keep(d.wishes(), n);
     write(nameFor(model), n);
   }
@@ -142,6 +145,12 @@ public final class Memory {
       }
     }
     return Optional.empty();
+  }
+
+  private static Map<String, String> map(JsonNode object) {
+    Map<String, String> all = new TreeMap<>();
+    object.properties().forEach(e -> all.put(e.getKey(), e.getValue().asText()));
+    return all;
   }
 
   private static List<String> texts(JsonNode array) {

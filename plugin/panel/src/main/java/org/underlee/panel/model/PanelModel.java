@@ -37,6 +37,9 @@ public final class PanelModel implements AutoCloseable {
   private final Saving saving;
   private final Services services;
   private final Choices choices;
+  private final Resyncing resyncing;
+  private final RolesGiven roles;
+  private final StayDry stayDry;
   private final List<String> builtInKits =
       KitReader.allBuiltIn().stream().map(Kit::id).distinct().toList();
   private final ReadOnlyObjectWrapper<Set<Item>> selection = new ReadOnlyObjectWrapper<>(Set.of());
@@ -56,6 +59,9 @@ public final class PanelModel implements AutoCloseable {
     saving = new Saving(host, session, screen);
     services = new Services(session, saving, units, screen);
     choices = new Choices(session, units, screen);
+    resyncing = new Resyncing(session, saving, units, screen);
+    roles = new RolesGiven(session);
+    stayDry = new StayDry(session, screen);
     settings = new SimpleObjectProperty<>(memory.settings());
     setTone(settings.get().tone());
     session
@@ -87,6 +93,18 @@ public final class PanelModel implements AutoCloseable {
 
   public Choices choices() {
     return choices;
+  }
+
+  public Resyncing resyncing() {
+    return resyncing;
+  }
+
+  public RolesGiven roles() {
+    return roles;
+  }
+
+  public StayDry stayDry() {
+    return stayDry;
   }
 
   public Saving saving() {
@@ -237,6 +255,15 @@ public final class PanelModel implements AutoCloseable {
     return selectedBay().isPresent();
   }
 
+  /** The one element of the deck's own model that is selected. */
+  public Optional<Item.OfElement> selectedElement() {
+    return selection.get().stream()
+        .filter(Item.OfElement.class::isInstance)
+        .map(Item.OfElement.class::cast)
+        .filter(e -> selection.get().size() == 1 && roles.canBeSaid(e.globalId()))
+        .findFirst();
+  }
+
   private Optional<Item.OfBay> selectedBay() {
     return selection.get().stream()
         .filter(Item.OfBay.class::isInstance)
@@ -298,6 +325,8 @@ public final class PanelModel implements AutoCloseable {
     listing.close();
     services.close();
     choices.close();
+    resyncing.close();
+    stayDry.close();
     saving.close();
   }
 }

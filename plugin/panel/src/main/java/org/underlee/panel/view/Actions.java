@@ -1,33 +1,26 @@
 package org.underlee.panel.view;
 
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import java.util.function.BooleanSupplier;
-import javafx.stage.Window;
 import org.underlee.panel.model.Command;
 import org.underlee.panel.model.PanelModel;
 import org.underlee.panel.model.Picture3d;
 import org.underlee.panel.model.Tone;
-import org.underlee.panel.model.Writing;
 import org.underlee.units.Lengths.UnitSystem;
 
 /** Everything that can be done in the panel, in one list: for buttons, keys and the search. */
 final class Actions {
-  private static final List<String> MODELS = List.of(".ifc", ".ifczip", ".zip");
-
   private final PanelModel model;
   private final PanelView view;
-  private final FileAsk ask;
+  private final Runnable open;
   private final List<Command> all = new ArrayList<>();
 
   Actions(PanelModel model, PanelView view, FileAsk ask) {
     this.model = model;
     this.view = view;
-    this.ask = ask;
-    files();
-    coordination();
+    FileActions files = new FileActions(model, view, ask, all);
+    open = files::open;
     editing();
     looking();
     appearance();
@@ -41,66 +34,21 @@ final class Actions {
     return all.stream().filter(c -> c.id().equals(id)).findFirst().orElseThrow();
   }
 
+  /** Does it, where it can be done now. */
+  void run(String id) {
+    Command command = named(id);
+    if (command.can().getAsBoolean()) {
+      command.run().run();
+    }
+  }
+
+  void open() {
+    open.run();
+  }
+
   private void add(
       String id, String words, String icon, String keys, BooleanSupplier can, Runnable run) {
     all.add(new Command(id, words, icon, keys, can, run));
-  }
-
-  private void files() {
-    BooleanSupplier open = () -> model.session().model().get().isPresent();
-    BooleanSupplier whole = () -> model.saving().preview().isPresent();
-    add(
-        "open",
-        "Open a model …",
-        "mdi2f-folder-open-outline",
-        "Shortcut+O",
-        () -> true,
-        this::open);
-    add(
-        "services",
-        "Add a model of pipes, ducts and cables …",
-        "mdi2p-pipe",
-        "",
-        open,
-        this::addServices);
-    add(
-        "write",
-        "Write the assembly …",
-        "mdi2c-content-save-outline",
-        "Shortcut+S",
-        whole,
-        this::write);
-    add(
-        "unwrite",
-        "Take the last write back",
-        "mdi2u-undo-variant",
-        "",
-        open,
-        model.saving()::undoWrite);
-    add(
-        "strip",
-        "Write the model without the assembly (strip) …",
-        "mdi2e-eraser",
-        "",
-        open,
-        this::strip);
-    add(
-        "export",
-        "Export the takeoff: CSV, XLSX or JSON …",
-        "mdi2t-table-arrow-right",
-        "Shortcut+E",
-        whole,
-        this::export);
-  }
-
-  private void coordination() {
-    add(
-        "bcf",
-        "Export the issues as BCF …",
-        "mdi2m-message-text-outline",
-        "Shortcut+B",
-        () -> model.services().coordination().get().isPresent(),
-        this::exportBcf);
   }
 
   private void editing() {
@@ -140,7 +88,21 @@ final class Actions {
         "mdi2s-slope-downhill",
         "Shortcut+F",
         () -> true,
-        view::editFall);
+        () -> view.edit("fall-text"));
+    add(
+        "say-role",
+        "Say what the selected element is",
+        "mdi2t-tag-outline",
+        "Shortcut+R",
+        () -> model.selectedElement().isPresent(),
+        () -> view.edit("role"));
+    add(
+        "stay-dry",
+        "Say what must stay dry",
+        "mdi2u-umbrella-outline",
+        "",
+        () -> model.session().result().get().isPresent(),
+        () -> view.edit("dry-zone"));
     add(
         "leave-open",
         "Leave the selected bay open, or not",
@@ -165,7 +127,7 @@ final class Actions {
   }
 
   private void looking() {
-    for (PanelView.Place place : PanelView.Place.values()) {
+    for (Place place : Place.values()) {
       add(
           "show-" + place.name().toLowerCase(java.util.Locale.ROOT),
           "Show " + place.words(),
@@ -230,54 +192,5 @@ final class Actions {
         .settings()
         .set(
             model.settings().get().withFontPercent(model.settings().get().fontPercent() + percent));
-  }
-
-  void open() {
-    ask.toOpen("Open a model", MODELS).ifPresent(model::open);
-  }
-
-  private void addServices() {
-    ask.toOpen("A model of services", MODELS)
-        .ifPresent(f -> model.session().decide("Add services", d -> d.withService(f)));
-  }
-
-  private void write() {
-    Optional<Path> file = model.session().model().get();
-    Optional<Writing> writing = model.saving().preview();
-    if (file.isPresent() && writing.isPresent()) {
-      WriteDialog dialog = new WriteDialog(model, writing.get(), file.get());
-      Window window = view.getScene().getWindow();
-      dialog.initOwner(window);
-      view.dress(dialog.getDialogPane());
-      dialog.show();
-    }
-  }
-
-  private void strip() {
-    model
-        .session()
-        .model()
-        .get()
-        .flatMap(
-            m -> ask.toSave("The model without the assembly", m.resolveSibling("stripped.ifc")))
-        .ifPresent(model.saving()::strip);
-  }
-
-  private void exportBcf() {
-    model
-        .session()
-        .model()
-        .get()
-        .flatMap(m -> ask.toSave("Issues", m.resolveSibling("issues.bcf")))
-        .ifPresent(model.services()::exportBcf);
-  }
-
-  private void export() {
-    model
-        .session()
-        .model()
-        .get()
-        .flatMap(m -> ask.toSave("Takeoff", m.resolveSibling("takeoff.xlsx")))
-        .ifPresent(model.saving()::export);
   }
 }

@@ -14,6 +14,7 @@ import javafx.scene.layout.VBox;
 import org.underlee.panel.model.Decisions;
 import org.underlee.panel.model.FallText;
 import org.underlee.panel.model.PanelModel;
+import org.underlee.panel.model.Problem;
 import org.underlee.units.LengthText;
 import org.underlee.units.Lengths;
 
@@ -35,6 +36,7 @@ final class DecisionsView extends VBox {
   private final ComboBox<String> lowEnd = new ComboBox<>();
   private final TextField seat = new TextField();
   private final ComboBox<String> rain = new ComboBox<>();
+  private final TextField dryZone = new TextField();
   private final Label slip = new Label();
   private boolean following;
 
@@ -54,6 +56,10 @@ final class DecisionsView extends VBox {
     seat.setId("seat");
     seat.setPromptText("as the kit has it");
     seat.setAccessibleText("Seat at the high end, such as 2 3/8\" or 60 mm; empty for the kit's");
+    dryZone.setId("dry-zone");
+    dryZone.setPromptText("everything below the decks");
+    dryZone.setAccessibleText(
+        "What must stay dry: a slab or space by name or GlobalId, or corners in metres");
     slip.setId("slip");
     slip.setWrapText(true);
     slip.getStyleClass().add("slip");
@@ -69,6 +75,7 @@ final class DecisionsView extends VBox {
             labelled("Low end", lowEnd),
             labelled("Seat at the high end, above the joist bottom", seat),
             labelled("Rain to carry", rain),
+            labelled("Must stay dry: a slab, a space, or corners in metres", dryZone),
             slip);
     for (ComboBox<String> box : List.of(deck, kit, lowEnd, rain)) {
       box.setMaxWidth(Double.MAX_VALUE);
@@ -115,14 +122,16 @@ final class DecisionsView extends VBox {
     fallText.setOnAction(e -> setFall());
     lowEnd.valueProperty().addListener((o, before, now) -> decide(() -> setLowEnd(now)));
     seat.setOnAction(e -> setSeat());
+    dryZone.setOnAction(e -> model.stayDry().say(dryZone.getText()));
+    model.stayDry().problem().addListener((o, before, now) -> slip(words(now)));
     model.units().addListener((o, before, now) -> follow());
     model.session().decisions().addListener((o, before, now) -> follow());
     model.session().result().addListener((o, before, now) -> follow());
-    model
-        .session()
-        .problem()
-        .addListener(
-            (o, before, now) -> slip(now.map(p -> p.message() + " " + p.advice()).orElse("")));
+    model.session().problem().addListener((o, before, now) -> slip(words(now)));
+  }
+
+  private static String words(Optional<Problem> problem) {
+    return problem.map(p -> p.message() + " " + p.advice()).orElse("");
   }
 
   private void decide(Runnable decision) {
@@ -224,6 +233,7 @@ final class DecisionsView extends VBox {
       lowEnd.getItems().setAll(lines);
     }
     lowEnd.setValue(d.lowEnd().orElse(AS_FRAMED));
+    dryZone.setText(model.stayDry().text());
     if (!seat.isFocused() || slip.getText().isEmpty()) {
       OptionalDouble metres = d.seat();
       seat.setText(

@@ -3,6 +3,7 @@ package org.underlee.panel.view;
 import java.util.Optional;
 import javafx.geometry.Insets;
 import javafx.scene.Node;
+import javafx.scene.control.ComboBox;
 import javafx.scene.control.Label;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.layout.ColumnConstraints;
@@ -15,6 +16,8 @@ import org.underlee.panel.model.PanelModel;
 
 /** What there is to know of the selected thing, and why it is so. */
 final class InspectorView extends ScrollPane {
+  private static final String AS_RECOGNISED = "as recognised";
+
   private final PanelModel model;
   private final VBox content = new VBox();
 
@@ -41,6 +44,7 @@ final class InspectorView extends ScrollPane {
       return;
     }
     show(first.get());
+    model.selectedElement().ifPresent(e -> content.getChildren().add(said(e.globalId())));
     int more = model.selection().get().size() - 1;
     if (more > 0) {
       content.getChildren().add(text("and " + more + " more selected"));
@@ -63,6 +67,27 @@ final class InspectorView extends ScrollPane {
       content.getChildren().add(head);
       inspection.why().forEach(w -> content.getChildren().add(because(w)));
     }
+  }
+
+  /** What the element is said to be, where it was misread. */
+  private Node said(String globalId) {
+    ComboBox<String> role = new ComboBox<>();
+    role.setId("role");
+    role.setAccessibleText("What the element is");
+    role.setMaxWidth(Double.MAX_VALUE);
+    role.getItems().add(AS_RECOGNISED);
+    role.getItems().addAll(model.roles().words());
+    role.setValue(model.roles().of(globalId).orElse(AS_RECOGNISED));
+    role.valueProperty()
+        .addListener(
+            (o, before, now) ->
+                model
+                    .roles()
+                    .say(globalId, Optional.of(now).filter(w -> !w.equals(AS_RECOGNISED))));
+    Label head = new Label("What it is");
+    head.getStyleClass().add("section-head");
+    head.setLabelFor(role);
+    return new VBox(head, role);
   }
 
   private static GridPane rows(Inspection inspection) {

@@ -10,7 +10,6 @@ import javafx.geometry.Orientation;
 import javafx.geometry.Pos;
 import javafx.scene.Node;
 import javafx.scene.Scene;
-import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.control.SplitPane;
@@ -21,8 +20,6 @@ import javafx.scene.input.KeyCombination;
 import javafx.scene.input.KeyEvent;
 import javafx.scene.input.TransferMode;
 import javafx.scene.layout.BorderPane;
-import javafx.scene.layout.HBox;
-import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.StackPane;
 import org.underlee.panel.model.Command;
@@ -31,41 +28,6 @@ import org.underlee.panel.model.Tone;
 
 /** The panel, to be put into any JavaFX scene. */
 public final class PanelView extends StackPane {
-  /** The places that can be gone to. */
-  enum Place {
-    PICTURE("the picture in 3-D", "mdi2c-cube-outline", "Shortcut+1"),
-    PLAN("the plan", "mdi2f-floor-plan", "Shortcut+2"),
-    SECTION("the section through the bay", "mdi2c-content-cut", "Shortcut+3"),
-    FINDINGS("the findings", "mdi2a-alert-outline", "Shortcut+4"),
-    TAKEOFF("the takeoff", "mdi2t-table", "Shortcut+5"),
-    WATER("the water", "mdi2w-water-outline", "Shortcut+6"),
-    SERVICES("issues with services", "mdi2p-pipe", "Shortcut+8"),
-    OPTIONS("the arrangements side by side", "mdi2s-scale-balance", "Shortcut+9"),
-    OUTLINE("the outline", "mdi2f-file-tree-outline", "Shortcut+7");
-
-    private final String words;
-    private final String icon;
-    private final String keys;
-
-    Place(String words, String icon, String keys) {
-      this.words = words;
-      this.icon = icon;
-      this.keys = keys;
-    }
-
-    String words() {
-      return words;
-    }
-
-    String icon() {
-      return icon;
-    }
-
-    String keys() {
-      return keys;
-    }
-  }
-
   private final PanelModel model;
   private final Actions actions;
   private final FindingsView findings;
@@ -74,7 +36,6 @@ public final class PanelView extends StackPane {
   private final OutlineView outline;
   private final TabPane pictures = new TabPane();
   private final TabPane tables = new TabPane();
-  private final Label fileName = new Label();
   private final PaletteView palette;
   private final WelcomeView welcome;
   private final BorderPane frame = new BorderPane();
@@ -91,7 +52,7 @@ public final class PanelView extends StackPane {
     getStyleClass().add("underlee");
     getStylesheets()
         .add(Objects.requireNonNull(PanelView.class.getResource("panel.css")).toExternalForm());
-    frame.setTop(header());
+    frame.setTop(new HeaderView(model, actions, palette));
     frame.setCenter(body());
     frame.setBottom(new StatusBar(model));
     StackPane.setAlignment(palette, Pos.TOP_CENTER);
@@ -100,48 +61,6 @@ public final class PanelView extends StackPane {
     dressAll();
     showFile();
     showTables();
-  }
-
-  private HBox header() {
-    fileName.getStyleClass().add("file-name");
-    fileName.setId("file-name");
-    Region gap = new Region();
-    HBox.setHgrow(gap, Priority.ALWAYS);
-    Button write = new Button("Write …", Icons.icon("mdi2c-content-save-outline"));
-    write.setId("write");
-    write.getStyleClass().add("accent");
-    write.setOnAction(e -> run("write"));
-    Button search = new Button("What do you want to do?   Ctrl+K", Icons.icon("mdi2m-magnify"));
-    search.setId("search");
-    search.getStyleClass().add("search");
-    search.setOnAction(e -> palette.open());
-    HBox header =
-        new HBox(
-            icon("open"),
-            fileName,
-            gap,
-            search,
-            icon("undo"),
-            icon("redo"),
-            Icons.button(
-                "tone", "mdi2t-theme-light-dark", "Light, dark, high contrast", this::nextTone),
-            icon("export"),
-            write);
-    header.getStyleClass().add("header");
-    header.setAlignment(Pos.CENTER_LEFT);
-    return header;
-  }
-
-  private Button icon(String id) {
-    Command command = actions.named(id);
-    return Icons.button(id, command.icon(), command.words(), () -> run(id));
-  }
-
-  private void run(String id) {
-    Command command = actions.named(id);
-    if (command.can().getAsBoolean()) {
-      command.run().run();
-    }
   }
 
   private SplitPane body() {
@@ -171,7 +90,8 @@ public final class PanelView extends StackPane {
             tab(Place.TAKEOFF, "Takeoff", takeoff),
             tab(Place.WATER, "Water", water),
             servicesTab(),
-            tab(Place.OPTIONS, "Arrangements", new ChoicesView(model)));
+            tab(Place.OPTIONS, "Arrangements", new ChoicesView(model)),
+            tab(Place.CHANGES, "New export", new ResyncView(model, actions)));
     SplitPane middle = new SplitPane(pictures, tables);
     middle.setOrientation(Orientation.VERTICAL);
     middle.setDividerPositions(0.66);
@@ -265,7 +185,6 @@ public final class PanelView extends StackPane {
 
   private void showFile() {
     Optional<Path> file = model.session().model().get();
-    fileName.setText(file.map(f -> f.getFileName().toString()).orElse("No model"));
     welcome.fill();
     welcome.setVisible(file.isEmpty());
   }
@@ -287,6 +206,7 @@ public final class PanelView extends StackPane {
       case WATER -> choose(tables, 2);
       case SERVICES -> choose(tables, 3);
       case OPTIONS -> choose(tables, 4);
+      case CHANGES -> choose(tables, 5);
       case OUTLINE -> outline.requestFocus();
     }
   }
@@ -296,17 +216,14 @@ public final class PanelView extends StackPane {
     pane.getSelectionModel().getSelectedItem().getContent().requestFocus();
   }
 
-  void editFall() {
-    lookup("#fall-text").requestFocus();
+  /** Goes to a field of the panel by its id. */
+  void edit(String id) {
+    Optional.ofNullable(lookup("#" + id)).ifPresent(Node::requestFocus);
   }
 
   void filterFindings() {
     show(Place.FINDINGS);
     lookup("#findings-filter").requestFocus();
-  }
-
-  private void nextTone() {
-    model.setTone(model.settings().get().tone().next());
   }
 
   private void dressAll() {

@@ -10,6 +10,7 @@ import java.util.OptionalDouble;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.underlee.layout.DryZone;
 import org.underlee.units.Lengths.UnitSystem;
 
 class MemoryTest {
@@ -26,6 +27,8 @@ class MemoryTest {
           .withLowEnd(Optional.of("beam-1"))
           .withBoardsOff(true)
           .turning(new Item.OfBay("deck-2/field-1", "B3"))
+          .withDryZone(Optional.of(DryZone.parse("0,0 3.6,0 3.6,2.4")))
+          .withRole("2zB2dK45LPpuPH7uZa1OTt", Optional.of("not-framing"))
           .accepting("net-fall-low: the pans", "seen \"on site\"");
 
   @Test

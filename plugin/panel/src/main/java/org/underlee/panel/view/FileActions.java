@@ -1,0 +1,160 @@
+package org.underlee.panel.view;
+
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.BooleanSupplier;
+import java.util.function.Consumer;
+import javafx.stage.Window;
+import org.underlee.panel.model.Command;
+import org.underlee.panel.model.PanelModel;
+import org.underlee.panel.model.Writing;
+
+/** What is done with files: opened, added, written, taken over. */
+final class FileActions {
+  private static final List<String> MODELS = List.of(".ifc", ".ifczip", ".zip");
+
+  private final PanelModel model;
+  private final PanelView view;
+  private final FileAsk ask;
+  private final List<Command> all;
+
+  /**
+   * @param all where its commands go
+   */
+  FileActions(PanelModel model, PanelView view, FileAsk ask, List<Command> all) {
+    this.model = model;
+    this.view = view;
+    this.ask = ask;
+    this.all = all;
+    files();
+    exports();
+    resync();
+  }
+
+  private void add(
+      String id, String words, String icon, String keys, BooleanSupplier can, Runnable run) {
+    all.add(new Command(id, words, icon, keys, can, run));
+  }
+
+  private void files() {
+    BooleanSupplier open = () -> model.session().model().get().isPresent();
+    BooleanSupplier whole = () -> model.saving().preview().isPresent();
+    add(
+        "open",
+        "Open a model …",
+        "mdi2f-folder-open-outline",
+        "Shortcut+O",
+        () -> true,
+        this::open);
+    add(
+        "services",
+        "Add a model of pipes, ducts and cables …",
+        "mdi2p-pipe",
+        "",
+        open,
+        this::addServices);
+    add(
+        "write",
+        "Write the assembly …",
+        "mdi2c-content-save-outline",
+        "Shortcut+S",
+        whole,
+        this::write);
+    add(
+        "unwrite",
+        "Take the last write back",
+        "mdi2u-undo-variant",
+        "",
+        open,
+        model.saving()::undoWrite);
+    add(
+        "strip",
+        "Write the model without the assembly (strip) …",
+        "mdi2e-eraser",
+        "",
+        open,
+        this::strip);
+    add(
+        "export",
+        "Export the takeoff: CSV, XLSX or JSON …",
+        "mdi2t-table-arrow-right",
+        "Shortcut+E",
+        whole,
+        this::export);
+  }
+
+  private void exports() {
+    add(
+        "bcf",
+        "Export the issues as BCF …",
+        "mdi2m-message-text-outline",
+        "Shortcut+B",
+        () -> model.services().coordination().get().isPresent(),
+        this::exportBcf);
+  }
+
+  private void resync() {
+    add(
+        "resync",
+        "Take the assembly over from the old model (resync) …",
+        "mdi2c-compare",
+        "",
+        () -> model.session().model().get().isPresent(),
+        this::takeOver);
+    add(
+        "resync-write",
+        "Write the new export with the assembly …",
+        "mdi2c-content-save-move-outline",
+        "",
+        () -> model.resyncing().resynced().get().isPresent(),
+        () -> save("The new export with the assembly", "drained.ifc", model.resyncing()::write));
+  }
+
+  private void takeOver() {
+    view.show(Place.CHANGES);
+    ask.toOpen("The old model, with the assembly in it", MODELS).ifPresent(model.resyncing()::from);
+  }
+
+  void open() {
+    ask.toOpen("Open a model", MODELS).ifPresent(model::open);
+  }
+
+  private void addServices() {
+    ask.toOpen("A model of services", MODELS)
+        .ifPresent(f -> model.session().decide("Add services", d -> d.withService(f)));
+  }
+
+  private void write() {
+    Optional<Path> file = model.session().model().get();
+    Optional<Writing> writing = model.saving().preview();
+    if (file.isPresent() && writing.isPresent()) {
+      WriteDialog dialog = new WriteDialog(model, writing.get(), file.get());
+      Window window = view.getScene().getWindow();
+      dialog.initOwner(window);
+      view.dress(dialog.getDialogPane());
+      dialog.show();
+    }
+  }
+
+  private void strip() {
+    save("The model without the assembly", "stripped.ifc", model.saving()::strip);
+  }
+
+  private void exportBcf() {
+    save("Issues", "issues.bcf", model.services()::exportBcf);
+  }
+
+  private void export() {
+    save("Takeoff", "takeoff.xlsx", model.saving()::export);
+  }
+
+  private void save(String words, String name, Consumer<Path> to) {
+    model
+        .session()
+        .model()
+        .get()
+        .flatMap(m -> ask.toSave(words, m.resolveSibling(name)))
+        .ifPresent(to);
+  }
+}
