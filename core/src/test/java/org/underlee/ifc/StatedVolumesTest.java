@@ -26,9 +26,14 @@ import org.underlee.step.StepInstance;
 class StatedVolumesTest {
   private static final double AGREES = 1e-4;
 
-  /** Pipes bounded by curved faces, whose circles have 128 sides. */
+  /**
+   * Pipes bounded by curved faces, whose circles have 128 sides; a beam of nested cuts whose faces
+   * lie a micrometre apart, 0.34 % less than stated, of which it is not known who is right.
+   */
   private static final Map<String, Double> AGREE_LESS =
-      Map.of("576--railing--wrong-geometry--augmented.ifc", 5e-4);
+      Map.of(
+          "576--railing--wrong-geometry--augmented.ifc", 5e-4,
+          "457--beam--segfault--1--augmented.ifc", 4e-3);
 
   /**
    * Where the stated volume is wrong: evaluated anew, point by point, without any of our code (a
@@ -40,11 +45,7 @@ class StatedVolumesTest {
           "615--slab--no-geometry--augmented.ifc", 3.05496);
 
   /** Not read, and said so. */
-  private static final Set<String> UNREAD =
-      Set.of(
-          "457--beam--segfault--1--augmented.ifc",
-          "457--beam--segfault--2--augmented.ifc",
-          "995--beam--timeout--augmented--3.ifc");
+  private static final Set<String> UNREAD = Set.of("995--beam--timeout--augmented--3.ifc");
 
   @Test
   void hardShapesHaveTheVolumeThatTheirFileStates() throws IOException {

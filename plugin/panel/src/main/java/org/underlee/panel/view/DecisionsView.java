@@ -73,9 +73,9 @@ final class DecisionsView extends VBox {
             labelled("Kit", kit),
             labelled("Fall of the pans", falls),
             labelled("Low end", lowEnd),
-            labelled("Seat at the high end, above the joist bottom", seat),
+            labelled("Seat above the joist bottom, high end", seat),
             labelled("Rain to carry", rain),
-            labelled("Must stay dry: a slab, a space, or corners in metres", dryZone),
+            labelled("Must stay dry: slab, space or corners", dryZone),
             slip);
     for (ComboBox<String> box : List.of(deck, kit, lowEnd, rain)) {
       box.setMaxWidth(Double.MAX_VALUE);
