@@ -127,15 +127,14 @@ public final class BaySection {
 
   private void elevation(Part part, PlanStyle style) {
     List<Mesh> bodies = part.bodies().stream().map(Extrusion::mesh).toList();
-    MeshElevation.of(bodies, frame).forEach(o -> area(trimmed(o, part), style));
+    double floor = part.kind() == PartKind.SIDE_RAIL ? Double.NEGATIVE_INFINITY : low - ROW;
+    MeshElevation.of(bodies, frame).stream()
+        .filter(o -> o.outer().stream().anyMatch(p -> p.y() > floor))
+        .forEach(o -> area(above(floor, o), style));
   }
 
   /** A downspout is shown as far as the framing reaches, or the section would be all downspout. */
-  private Outline trimmed(Outline o, Part part) {
-    if (part.kind() == PartKind.SIDE_RAIL) {
-      return o;
-    }
-    double floor = low - ROW;
+  private static Outline above(double floor, Outline o) {
     return Outline.of(
         o.outer().stream().map(p -> new Vec2(p.x(), Math.max(p.y(), floor))).toList());
   }
