@@ -57,17 +57,7 @@ final class BaySpace {
 
   /** The world box around the space. */
   Box worldBounds(Transform frame) {
-    Box world = Box.EMPTY;
-    for (int i = 0; i < 8; i++) {
-      world =
-          world.with(
-              frame.apply(
-                  new Vec3(
-                      (i & 1) == 0 ? bounds.min().x() : bounds.max().x(),
-                      (i & 2) == 0 ? bounds.min().y() : bounds.max().y(),
-                      (i & 4) == 0 ? bounds.min().z() : bounds.max().z())));
-    }
-    return world;
+    return bounds.moved(frame);
   }
 
   /** The box, in the field's frame, around what lies of a surface inside the space. */

@@ -14,7 +14,6 @@ import org.underlee.framing.Field;
 import org.underlee.geom.Box;
 import org.underlee.geom.Interval;
 import org.underlee.geom.Transform;
-import org.underlee.geom.Vec3;
 
 /**
  * Walls that rise beside a deck: driven rain runs down them onto it. A wall at the high end adds to
@@ -72,28 +71,12 @@ final class WallsAbove {
   private List<Box> beside(Field field) {
     Interval width = field.across();
     Interval along = field.along();
+    Transform toField = field.frame().inverse();
+    // most of a building's walls are far off: eight corners tell, without all of their vertices
     return walls.stream()
-        .filter(w -> mayBeBeside(around(w, field.frame()), width, along))
+        .filter(w -> mayBeBeside(w.shape().bounds().moved(toField), width, along))
         .map(field::boxOf)
         .toList();
-  }
-
-  /**
-   * A box that holds the wall, found from eight corners: most of a building's walls are far off.
-   */
-  private static Box around(BuildingElement wall, Transform frame) {
-    Box world = wall.shape().bounds();
-    Box local = Box.EMPTY;
-    for (int k = 0; k < 8; k++) {
-      local =
-          local.with(
-              frame.toLocal(
-                  new Vec3(
-                      (k & 1) == 0 ? world.min().x() : world.max().x(),
-                      (k & 2) == 0 ? world.min().y() : world.max().y(),
-                      (k & 4) == 0 ? world.min().z() : world.max().z())));
-    }
-    return local;
   }
 
   private static boolean mayBeBeside(Box around, Interval width, Interval along) {

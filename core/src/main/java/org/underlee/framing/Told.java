@@ -18,7 +18,7 @@ public record Told(Map<String, Role> roles, Set<String> notFraming, Map<String, 
   public static final Told NOTHING = new Told(Map.of(), Set.of(), Map.of());
 
   /** How a role, or an outside, that the user gave is explained. */
-  static final String WHY = "the overrides file says so";
+  static final String WHY = "set right by hand";
 
   public Told {
     roles = Map.copyOf(roles);

@@ -10,10 +10,7 @@ import org.underlee.drainage.flow.RainData;
 import org.underlee.drainage.flow.Storm;
 import org.underlee.framing.BuildingElement;
 import org.underlee.framing.TimberDeck;
-import org.underlee.geom.Extrusion;
-import org.underlee.geom.Outline;
 import org.underlee.geom.Transform;
-import org.underlee.geom.Vec2;
 import org.underlee.geom.Vec3;
 import org.underlee.kit.DrainValue;
 import org.underlee.kit.Kit;
@@ -35,17 +32,17 @@ final class CheckCases {
   private static final double D = TimberDeck.D;
   private static final double L = TimberDeck.L;
   private static final double Z = TimberDeck.Z;
-  private static final int JOISTS = 5;
-  private static final double WIDE = (JOISTS - 1) * 0.4 + W;
+  private static final int JOISTS = CheckDecks.JOISTS;
+  private static final double WIDE = CheckDecks.WIDE;
 
   private CheckCases() {}
 
   static CheckInput plain() {
-    return input(deck(), kit());
+    return input(CheckDecks.deck(), kit());
   }
 
   static CheckInput treated() {
-    return input(deck().renamed("j3", "Treated joist"), kit());
+    return input(CheckDecks.deck().renamed("j3", "Treated joist"), kit());
   }
 
   static List<CheckCase> all() {
@@ -53,13 +50,15 @@ final class CheckCases {
   }
 
   private static List<CheckCase> water() {
-    TimberDeck atWall = deck().bar("IfcWall", "garden wall", -1, L + 0.5, 0, 4, L + 0.7, 2.4);
+    TimberDeck atWall =
+        CheckDecks.deck().bar("IfcWall", "garden wall", -1, L + 0.5, 0, 4, L + 0.7, 2.4);
     return List.of(
         new CheckCase("net-fall-too-low", plain(), falling(200)),
         new CheckCase("net-fall-low", falling(48), plain()),
         new CheckCase(
             "falls-toward-wall", plain(), withLater(TimberDeck.open(JOISTS), wallAtLowEnd())),
-        new CheckCase("single-outlet", input(deck(), kit(DrainValue.GUTTER_LONGEST, 1)), plain()),
+        new CheckCase(
+            "single-outlet", input(CheckDecks.deck(), kit(DrainValue.GUTTER_LONGEST, 1)), plain()),
         new CheckCase(
             "gutter-long-for-outlet",
             plain(),
@@ -79,22 +78,32 @@ final class CheckCases {
 
   private static List<CheckCase> sheet() {
     Kit pieces = kit().with(PanValue.PAN_LONGEST, 1.6, "a test");
-    CheckInput lapped = input(deck(), pieces);
+    CheckInput lapped = input(CheckDecks.deck(), pieces);
     return List.of(
-        new CheckCase("end-dam-low", input(deck(), kit(PanValue.PAN_HEM, Lengths.INCH)), plain()),
+        new CheckCase(
+            "end-dam-low", input(CheckDecks.deck(), kit(PanValue.PAN_HEM, Lengths.INCH)), plain()),
         new CheckCase(
             "ply-seam-open", doubled(), changed(doubled(), CheckCases::withoutStrips, f -> f)),
         new CheckCase(
-            "lap-too-short", lapped, input(deck(), pieces.with(PanValue.PAN_LAP, 0.03, "a test"))),
+            "lap-too-short",
+            lapped,
+            input(CheckDecks.deck(), pieces.with(PanValue.PAN_LAP, 0.03, "a test"))),
         new CheckCase(
             "lap-against-flow", lapped, changed(lapped, CheckCases::withFirstPanLower, f -> f)),
-        new CheckCase("no-room-to-grow", plain(), input(deck(), kit(PanValue.RAIL_END_GAP, 0.002))),
-        new CheckCase("bay-not-ventilated", input(onBeam(), kit()), plain()),
         new CheckCase(
-            "pan-long-to-take-out", plain(), input(longer(), kit(PanValue.PAN_LONGEST, 4))),
-        new CheckCase("plastic-below-deck", plain(), input(deck(), of("Rigid vinyl", 1))),
-        new CheckCase("assembly-heavy", plain(), input(deck(), of("Coated aluminium sheet", 40))),
-        new CheckCase("copper-with-other-metal", plain(), input(deck(), withCopper())));
+            "no-room-to-grow",
+            plain(),
+            input(CheckDecks.deck(), kit(PanValue.RAIL_END_GAP, 0.002))),
+        new CheckCase("bay-not-ventilated", input(CheckDecks.onBeam(), kit()), plain()),
+        new CheckCase(
+            "pan-long-to-take-out",
+            plain(),
+            input(CheckDecks.longer(), kit(PanValue.PAN_LONGEST, 4))),
+        new CheckCase(
+            "plastic-below-deck", plain(), input(CheckDecks.deck(), of("Rigid vinyl", 1))),
+        new CheckCase(
+            "assembly-heavy", plain(), input(CheckDecks.deck(), of("Coated aluminium sheet", 40))),
+        new CheckCase("copper-with-other-metal", plain(), input(CheckDecks.deck(), withCopper())));
   }
 
   private static List<CheckCase> wood() {
@@ -104,9 +113,17 @@ final class CheckCases {
             plain(),
             changed(plain(), p -> p, CheckCases::withSeatLower)),
         new CheckCase(
-            "screw-too-short", plain(), input(deck(), kit(DrainValue.SCREW_LENGTH, 0.025))),
-        new CheckCase("joist-notched", input(notched(0.02), kit()), input(notched(0.04), kit())),
-        new CheckCase("joist-bored", input(bored(0.05), kit()), input(bored(0.09), kit())),
+            "screw-too-short",
+            plain(),
+            input(CheckDecks.deck(), kit(DrainValue.SCREW_LENGTH, 0.025))),
+        new CheckCase(
+            "joist-notched",
+            input(CheckDecks.notched(0.02), kit()),
+            input(CheckDecks.notched(0.04), kit())),
+        new CheckCase(
+            "joist-bored",
+            input(CheckDecks.bored(0.05), kit()),
+            input(CheckDecks.bored(0.09), kit())),
         new CheckCase("metal-on-treated-wood", plain(), treated()));
   }
 
@@ -138,73 +155,8 @@ final class CheckCases {
             withLater(box("IfcBuildingElementProxy", "Hot tub", 0.2, 1, Z + D, 1, 1, 1))));
   }
 
-  // ---- decks
-
-  private static TimberDeck deck() {
-    return TimberDeck.plain(JOISTS);
-  }
-
-  private static TimberDeck onBeam() {
-    return deck().bar("IfcBeam", "beam", 0, 2, Z - 0.2, WIDE, 2 + W, Z);
-  }
-
   private static CheckInput doubled() {
-    return input(deck().joist("sister", 0.8 + W, 0, L), kit());
-  }
-
-  private static TimberDeck longer() {
-    TimberDeck deck = new TimberDeck().ledger("bar on the house", JOISTS).wall();
-    for (int i = 0; i < JOISTS; i++) {
-      deck.joist("j" + (i + 1), i * 0.4, 0, 3.4);
-    }
-    return deck.bar("IfcBeam", "rim", 0, 3.4, Z, WIDE, 3.4 + W, Z + D);
-  }
-
-  /** The third joist has a notch in its underside, in the middle of its length. */
-  static TimberDeck notched(double depth) {
-    return cut(
-        List.of(
-            new Vec2(0, 0),
-            new Vec2(0.6, 0),
-            new Vec2(0.6, depth),
-            new Vec2(0.8, depth),
-            new Vec2(0.8, 0),
-            new Vec2(L, 0),
-            new Vec2(L, D),
-            new Vec2(0, D)),
-        List.of());
-  }
-
-  static TimberDeck notchedAtItsEnd(double depth) {
-    return cut(
-        List.of(
-            new Vec2(0, depth),
-            new Vec2(0.12, depth),
-            new Vec2(0.12, 0),
-            new Vec2(L, 0),
-            new Vec2(L, D),
-            new Vec2(0, D)),
-        List.of());
-  }
-
-  static TimberDeck bored(double height) {
-    double low = (D - height) / 2;
-    List<Vec2> side = List.of(new Vec2(0, 0), new Vec2(L, 0), new Vec2(L, D), new Vec2(0, D));
-    List<Vec2> hole =
-        List.of(
-            new Vec2(0.7, low),
-            new Vec2(0.7, low + height),
-            new Vec2(0.78, low + height),
-            new Vec2(0.78, low));
-    return cut(side, List.of(hole));
-  }
-
-  /** With a joist of another side view. */
-  private static TimberDeck cut(List<Vec2> side, List<List<Vec2>> holes) {
-    Transform frame = new Transform(new Vec3(0.8, 0, Z), Vec3.Y, Vec3.Z, Vec3.X);
-    return deck()
-        .without("j3")
-        .add("IfcBeam", "j3", Extrusion.straight(frame, new Outline(side, holes), W).mesh());
+    return input(CheckDecks.deck().joist("sister", 0.8 + W, 0, L), kit());
   }
 
   private static BuildingElement wallAtLowEnd() {
@@ -227,7 +179,7 @@ final class CheckCases {
   }
 
   private static CheckInput falling(double run) {
-    return input(deck(), kit(DrainValue.RUN_PER_FALL, run));
+    return input(CheckDecks.deck(), kit(DrainValue.RUN_PER_FALL, run));
   }
 
   private static Kit of(String sheet, double heavier) {
@@ -283,7 +235,7 @@ final class CheckCases {
 
   /** An assembly that was laid out before something else came. */
   private static CheckInput withLater(BuildingElement later) {
-    return withLater(deck(), later);
+    return withLater(CheckDecks.deck(), later);
   }
 
   private static CheckInput withLater(TimberDeck deck, BuildingElement later) {

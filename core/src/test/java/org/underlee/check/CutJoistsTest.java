@@ -24,14 +24,14 @@ class CutJoistsTest {
 
   @Test
   void aNotchAtAnEndMayTakeAQuarterAndNoMore() {
-    assertThat(found("joist-notched", CheckCases.notchedAtItsEnd(D / 4 - 0.001))).isEmpty();
-    assertThat(found("joist-notched", CheckCases.notchedAtItsEnd(D / 4 + 0.001))).hasSize(1);
+    assertThat(found("joist-notched", CheckDecks.notchedAtItsEnd(D / 4 - 0.001))).isEmpty();
+    assertThat(found("joist-notched", CheckDecks.notchedAtItsEnd(D / 4 + 0.001))).hasSize(1);
   }
 
   @Test
   void aHoleMayTakeAThirdAndIsMeasured() {
-    assertThat(found("joist-bored", CheckCases.bored(D / 3 - 0.001))).isEmpty();
-    List<Finding> found = found("joist-bored", CheckCases.bored(D / 3 + 0.001));
+    assertThat(found("joist-bored", CheckDecks.bored(D / 3 - 0.001))).isEmpty();
+    List<Finding> found = found("joist-bored", CheckDecks.bored(D / 3 + 0.001));
     assertThat(found).hasSize(1);
     assertThat(found.get(0).measure().orElseThrow().measured().si())
         .isCloseTo(D / 3 + 0.001, within(1e-9));

@@ -45,7 +45,7 @@ class ToldTest {
         told.roles().stream().filter(r -> r.member().id().equals("rim")).findFirst().orElseThrow();
     assertThat(given.role()).isEqualTo(Role.LEDGER);
     assertThat(given.confidence()).isEqualTo(1);
-    assertThat(given.why()).isEqualTo("the overrides file says so");
+    assertThat(given.why()).isEqualTo("set right by hand");
   }
 
   @Test
@@ -53,7 +53,7 @@ class ToldTest {
     Field field =
         TimberDeck.plain(5).frame(role("rim", Role.LEDGER)).fields().findFirst().orElseThrow();
     assertThat(field.frame().y().y()).isCloseTo(-1, within(1e-9));
-    assertThat(field.fallWhy()).contains("the overrides file says so");
+    assertThat(field.fallWhy()).contains("set right by hand");
   }
 
   @Test
@@ -67,7 +67,7 @@ class ToldTest {
   void aDeckMayBeToldToBeInsideByOneOfItsJoists() {
     Framing told = TimberDeck.plain(5).frame(new Told(Map.of(), Set.of(), Map.of("j3", false)));
     assertThat(told.decks().get(0).outside())
-        .isEqualTo(new Deck.Judgement(false, "the overrides file says so"));
+        .isEqualTo(new Deck.Judgement(false, "set right by hand"));
   }
 
   @Test

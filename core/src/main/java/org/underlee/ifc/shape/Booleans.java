@@ -67,8 +67,6 @@ final class Booleans {
     Mesh rest;
     try {
       rest = Cutter.takeAll(whole, tools(takenAway, cutters::read, near), grid);
-    } catch (CutWork.TooMuch tooMuch) {
-      throw tooMuch;
     } catch (IllegalStateException | IllegalArgumentException unsound) {
       if (takenAway.stream().noneMatch(Booleans::isDifference)) {
         throw unsound;

@@ -19,8 +19,11 @@ final class CutWork {
 
   private long steps;
 
-  /** More than may be spent; no other way is to be tried. */
-  static final class TooMuch extends IllegalStateException {
+  /**
+   * More than may be spent. Not a sign of unsound geometry, after which another way is tried: that
+   * would cost as much again.
+   */
+  static final class TooMuch extends RuntimeException {
     private static final long serialVersionUID = 1;
 
     TooMuch() {

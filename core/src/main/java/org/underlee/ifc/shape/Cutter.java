@@ -78,8 +78,6 @@ sealed interface Cutter {
         rest = rest.isEmpty() ? rest : cutter.takeFrom(rest, grid, work);
       }
       return rest;
-    } catch (CutWork.TooMuch tooMuch) {
-      throw tooMuch;
     } catch (IllegalStateException | IllegalArgumentException unsound) {
       return inPieces(solid, ordered, grid, work);
     }
@@ -92,8 +90,6 @@ sealed interface Cutter {
         pieces = cutter.takeFrom(pieces, grid, work);
       }
       return pieces.size() == 1 ? pieces.get(0) : Mesh.union(pieces);
-    } catch (CutWork.TooMuch tooMuch) {
-      throw tooMuch;
     } catch (IllegalStateException | IllegalArgumentException unsound) {
       return SpacePartition.difference(solid, cutters, grid);
     }

@@ -144,6 +144,8 @@ public final class ShapeReader {
   private static <T> T guarded(StepInstance item, Supplier<T> work) {
     try {
       return work.get();
+    } catch (CutWork.TooMuch e) {
+      throw Unreadable.degenerate(item, "it is too much work: " + e.getMessage());
     } catch (ArithmeticException
         | IllegalArgumentException
         | IllegalStateException

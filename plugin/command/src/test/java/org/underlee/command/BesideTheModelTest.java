@@ -65,7 +65,7 @@ class BesideTheModelTest extends AtTheShell {
     assertThat(run("survey", deck).out())
         .contains("deck.underlee.json: 1 element set right by you");
     Ran design = run("design", deck, "--out", folder.resolve("drained.ifc"));
-    assertThat(design.err()).contains("is left out: the overrides file says so");
+    assertThat(design.err()).contains("is left out: set right by hand");
     Path other = file("other.json", overrides.formatted("gone"));
     assertThat(run("survey", deck, "--overrides", other).err()).contains("override-stale (gone)");
   }

@@ -3,6 +3,8 @@ package org.underlee.panel.view;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.BooleanSupplier;
+import javafx.scene.control.Button;
+import javafx.scene.layout.Region;
 import org.underlee.panel.model.Command;
 import org.underlee.panel.model.PanelModel;
 import org.underlee.panel.model.Picture3d;
@@ -40,6 +42,20 @@ final class Actions {
     if (command.can().getAsBoolean()) {
       command.run().run();
     }
+  }
+
+  /**
+   * A button with its words and its sign.
+   *
+   * @param node what it is called in the scene
+   */
+  Button button(String id, String node) {
+    Command command = named(id);
+    Button button = new Button(command.words(), Icons.icon(command.icon()));
+    button.setId(node);
+    button.setMinWidth(Region.USE_PREF_SIZE);
+    button.setOnAction(e -> run(id));
+    return button;
   }
 
   void open() {

@@ -1,12 +1,9 @@
 package org.underlee.panel.view;
 
 import javafx.geometry.Pos;
-import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.HBox;
-import javafx.scene.layout.Region;
-import org.underlee.panel.model.Command;
 import org.underlee.panel.model.PanelModel;
 import org.underlee.panel.model.Resyncing;
 
@@ -23,7 +20,10 @@ final class ResyncView extends BorderPane {
     words.getStyleClass().add("quiet");
     words.setWrapText(true);
     HBox bar =
-        new HBox(button(actions.named("resync")), button(actions.named("resync-write")), words);
+        new HBox(
+            actions.button("resync", "resync"),
+            actions.button("resync-write", "resync-write"),
+            words);
     bar.getStyleClass().add("bar");
     bar.setAlignment(Pos.CENTER_LEFT);
     setCenter(tables);
@@ -33,19 +33,6 @@ final class ResyncView extends BorderPane {
     resyncing.problem().addListener((o, before, now) -> fill());
     model.units().addListener((o, before, now) -> fill());
     fill();
-  }
-
-  private static Button button(Command command) {
-    Button button = new Button(command.words(), Icons.icon(command.icon()));
-    button.setId(command.id());
-    button.setMinWidth(Region.USE_PREF_SIZE);
-    button.setOnAction(
-        e -> {
-          if (command.can().getAsBoolean()) {
-            command.run().run();
-          }
-        });
-    return button;
   }
 
   private void fill() {

@@ -12,7 +12,6 @@ import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
-import org.underlee.panel.model.Command;
 import org.underlee.panel.model.PanelModel;
 import org.underlee.panel.model.ServiceIssue;
 import org.underlee.panel.model.Services;
@@ -52,25 +51,13 @@ final class ServicesView extends BorderPane {
     count.getStyleClass().add("quiet");
     HBox bar =
         new HBox(
-            button(actions.named("services"), "add-services"),
-            button(actions.named("bcf"), "export-bcf"),
+            actions.button("services", "add-services"),
+            actions.button("bcf", "export-bcf"),
             gap,
             count);
     bar.getStyleClass().add("bar");
     bar.setAlignment(Pos.CENTER_LEFT);
     return bar;
-  }
-
-  private static Button button(Command command, String id) {
-    Button button = new Button(command.words(), Icons.icon(command.icon()));
-    button.setId(id);
-    button.setOnAction(
-        e -> {
-          if (command.can().getAsBoolean()) {
-            command.run().run();
-          }
-        });
-    return button;
   }
 
   private void fill() {
