@@ -28,6 +28,7 @@ import org.underlee.kit.Kit;
  * @param lift how far the hangers' straps lie above the rim
  * @param outlets from low u to high u; each gutter piece falls to one of them
  * @param countWhy why there are so many, where the rain asks for them
+ * @param near what stands there, which each of the gutter's parts asks for
  */
 record GutterLine(
     FieldPlan plan,
@@ -35,7 +36,8 @@ record GutterLine(
     double highRim,
     double lift,
     List<Outlet> outlets,
-    String countWhy) {
+    String countWhy,
+    Near near) {
   /** An outlet keeps this far from the gutter's ends. */
   private static final double FROM_END = 0.1;
 
@@ -60,6 +62,14 @@ record GutterLine(
   }
 
   /**
+   * What the gutter keeps clear of.
+   *
+   * @param lowestJoist the lowest underside of the joists at the gutter
+   * @param longest the longest way that water goes in the gutter to an outlet
+   */
+  record Near(double back, double lowestJoist, double longest) {}
+
+  /**
    * @param lowest height of the lowest place that water drips from
    * @param capacity what a gutter carries of the rain
    */
@@ -70,8 +80,10 @@ record GutterLine(
     List<Outlet> outlets = count.outlets();
     double rim = rim(plan, lowest);
     double reach = outlets.stream().mapToDouble(Outlet::reach).max().orElse(0);
-    double lift = turnUp(plan, rim) ? BackFlashing.lift(plan, face - back(plan, face), reach) : 0;
-    return new GutterLine(plan, face, rim - lift, lift, outlets, count.why());
+    double back = back(plan, face);
+    double lift = turnUp(plan, rim) ? BackFlashing.lift(plan, face - back, reach) : 0;
+    Near near = new Near(back, joistsAbove(plan).min().orElseThrow(), reach);
+    return new GutterLine(plan, face, rim - lift, lift, outlets, count.why(), near);
   }
 
   private static boolean turnUp(FieldPlan plan, double rim) {
@@ -145,7 +157,7 @@ record GutterLine(
 
   /** Clear of the face, and of posts that stand out from it. */
   double back() {
-    return back(plan, face);
+    return near.back;
   }
 
   private static double back(FieldPlan plan, double face) {
@@ -161,7 +173,7 @@ record GutterLine(
 
   /** The lowest underside of the joists at the gutter. */
   double lowestJoist() {
-    return joistsAbove(plan).min().orElseThrow();
+    return near.lowestJoist;
   }
 
   private static DoubleStream joistsAbove(FieldPlan plan) {
@@ -179,8 +191,7 @@ record GutterLine(
 
   /** Height of the rim at a place across the field. */
   double rimAt(double u, Outlet outlet) {
-    double longest = outlets.stream().mapToDouble(Outlet::reach).max().orElseThrow();
     double toOutlet = Math.abs(u - outlet.u());
-    return highRim - plan.kit().gutterFall() * (longest - toOutlet);
+    return highRim - plan.kit().gutterFall() * (near.longest - toOutlet);
   }
 }
