@@ -20,6 +20,7 @@ import org.underlee.layout.DryZone;
 import org.underlee.layout.Scope;
 import org.underlee.layout.Wishes;
 import org.underlee.run.Overrides;
+import org.underlee.run.Redecided;
 import org.underlee.run.SurveyRequest;
 
 /**
@@ -122,6 +123,19 @@ public record Decisions(
     said.remove(globalId);
     word.ifPresent(w -> said.put(globalId, w));
     return new Decisions(deck, kit, runPerFall, rain, services, accepted, wishes, said);
+  }
+
+  /** What was decided for an older export, in place of what is decided; services stay. */
+  public Decisions again(Redecided then) {
+    return new Decisions(
+        then.scope().deck(),
+        then.kit(),
+        then.runPerFall(),
+        then.rain().orElse(FIRST.rain),
+        services,
+        accepted,
+        then.scope().wishes(),
+        then.roles());
   }
 
   public OptionalDouble seat() {
