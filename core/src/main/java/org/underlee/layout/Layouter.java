@@ -45,6 +45,7 @@ public final class Layouter {
     List<Deck> decks = scope.of(framing.decks());
     requireBays(decks, bays, scope.wishes());
     requireDryBays(decks, bays, scope.wishes());
+    requireFields(framing.decks(), scope.wishes());
     return new Layouting(framing, bays, scope, kit, capacity);
   }
 
@@ -100,6 +101,18 @@ public final class Layouter {
         field.lines().get(0).plies().get(0).element().place(),
         field.id() + " is over nothing that must stay dry; it is left open.",
         "Nothing to do; draw the dry zone larger where rain must not fall through.");
+  }
+
+  /** A field whose outlets are placed must be there. */
+  private static void requireFields(List<Deck> decks, Wishes wishes) {
+    Set<String> unknown = new TreeSet<>(wishes.outlets().places().keySet());
+    decks.forEach(d -> d.fields().forEach(f -> unknown.remove(f.id())));
+    if (!unknown.isEmpty()) {
+      throw new InputException(
+          Place.NOWHERE,
+          "there is no field " + String.join(", ", unknown) + " to place outlets on",
+          "Run survey to see the fields; name one as deck-1/field-1.");
+    }
   }
 
   /** A bay that is to be left open must be there. */

@@ -11,6 +11,7 @@ import org.underlee.bay.FieldBays;
 import org.underlee.kit.DrainValue;
 import org.underlee.kit.Kit;
 import org.underlee.kit.KitReader;
+import org.underlee.layout.OutletWishes;
 import org.underlee.layout.Scope;
 import org.underlee.layout.Wishes;
 
@@ -50,7 +51,9 @@ public record Redecided(
         new Scope(
             then.scope().deck().map(d -> names.getOrDefault(d, d)),
             then.scope().storey(),
-            wishes.leavingOpen(open(wishes, named, names)));
+            wishes
+                .leavingOpen(open(wishes, named, names))
+                .withOutlets(outlets(wishes.outlets(), names)));
     return new Redecided(
         then.kit(), run(kit), then.rain(), scope, told.map(Overrides::said).orElse(Map.of()));
   }
@@ -74,6 +77,12 @@ public record Redecided(
 
   private static String deck(String field) {
     return field.substring(0, field.indexOf('/'));
+  }
+
+  private static OutletWishes outlets(OutletWishes then, Map<String, String> names) {
+    Map<String, List<Double>> places = new HashMap<>();
+    then.places().forEach((field, own) -> places.put(names.getOrDefault(field, field), own));
+    return new OutletWishes(places);
   }
 
   /** A bay's own name means another bay in each field, so that it is told with its field. */

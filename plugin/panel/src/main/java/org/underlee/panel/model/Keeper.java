@@ -56,7 +56,9 @@ final class Keeper implements AutoCloseable {
   public void close() {
     worker.shutdown();
     try {
-      worker.awaitTermination(PATIENCE_SECONDS, TimeUnit.SECONDS);
+      if (!worker.awaitTermination(PATIENCE_SECONDS, TimeUnit.SECONDS)) {
+        worker.shutdownNow();
+      }
     } catch (InterruptedException e) {
       Thread.currentThread().interrupt();
     }

@@ -40,6 +40,7 @@ public final class PanelModel implements AutoCloseable {
   private final Resyncing resyncing;
   private final RolesGiven roles;
   private final StayDry stayDry;
+  private final OutletHand outlets;
   private final Newest rehearsing;
   private final ReadOnlyObjectWrapper<Optional<Lists>> rehearsed =
       new ReadOnlyObjectWrapper<>(Optional.empty());
@@ -66,6 +67,7 @@ public final class PanelModel implements AutoCloseable {
     resyncing = new Resyncing(session, saving, units, screen);
     roles = new RolesGiven(session);
     stayDry = new StayDry(session, screen);
+    outlets = new OutletHand(session, selection::get);
     rehearsing = new Newest("rehearsing", screen);
     settings = new SimpleObjectProperty<>(memory.settings());
     setTone(settings.get().tone());
@@ -111,6 +113,10 @@ public final class PanelModel implements AutoCloseable {
 
   public StayDry stayDry() {
     return stayDry;
+  }
+
+  public OutletHand outlets() {
+    return outlets;
   }
 
   public Saving saving() {

@@ -76,9 +76,10 @@ public final class PanelView extends StackPane {
             "plan",
             "The decks in plan",
             model.drawings().plan(),
-            p -> model.select(model.drawings().bayAt(p).map(Set::of).orElseGet(Set::of)));
+            p -> model.select(model.drawings().bayAt(p).map(Set::of).orElseGet(Set::of)),
+            Optional.of(new OutletHandles(model)));
     FlatView section =
-        new FlatView("section", "The section through the bay", model.drawings().section(), p -> {});
+        new FlatView("section", "The section through the bay", model.drawings().section(), p -> {}, Optional.empty());
     pictures
         .getTabs()
         .setAll(
