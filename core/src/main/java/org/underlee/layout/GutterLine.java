@@ -16,6 +16,7 @@ import java.util.stream.Stream;
 import org.underlee.framing.Member;
 import org.underlee.geom.Interval;
 import org.underlee.geom.PlanShape;
+import org.underlee.geom.Vec3;
 import org.underlee.kit.Items;
 import org.underlee.kit.Kit;
 
@@ -39,7 +40,7 @@ record GutterLine(
     String countWhy,
     Near near) {
   /** An outlet keeps this far from the gutter's ends. */
-  private static final double FROM_END = 0.1;
+  static final double FROM_END = 0.1;
 
   /** A post stands by the gutter when it is this near to the face behind it. */
   private static final double POST_REACH = 0.6;
@@ -72,11 +73,16 @@ record GutterLine(
   /**
    * @param lowest height of the lowest place that water drips from
    * @param capacity what a gutter carries of the rain
+   * @param asked where the user wants outlets, metres along the gutter; none to choose them here
    */
-  static GutterLine of(FieldPlan plan, double lowest, GutterCapacity capacity) {
+  static GutterLine of(
+      FieldPlan plan, double lowest, GutterCapacity capacity, List<Double> asked) {
     double face = face(plan);
     Interval across = across(plan, face);
-    OutletCount count = OutletCount.of(plan, face, across, capacity);
+    OutletCount count =
+        asked.isEmpty()
+            ? OutletCount.of(plan, face, across, capacity)
+            : new OutletsAsked(plan, face, across, capacity).at(asked);
     List<Outlet> outlets = count.outlets();
     double rim = rim(plan, lowest);
     double reach = outlets.stream().mapToDouble(Outlet::reach).max().orElse(0);
@@ -120,6 +126,16 @@ record GutterLine(
    */
   static Outlet outlet(FieldPlan plan, double face, Interval stretch) {
     Interval allowed = new Interval(stretch.from() + FROM_END, stretch.to() - FROM_END);
+    return besidePosts(plan, face, stretch).stream()
+        .filter(o -> allowed.contains(o.u()))
+        .min(
+            Comparator.comparingLong((Outlet o) -> hundredths(o.fromEnd()))
+                .thenComparingDouble(Outlet::u))
+        .orElse(new Outlet(allowed.to(), stretch, Optional.empty()));
+  }
+
+  /** On both sides of each post by the gutter, wherever that is. */
+  static List<Outlet> besidePosts(FieldPlan plan, double face, Interval stretch) {
     double off = plan.kit().get(DOWNSPOUT_DIAMETER) / 2 + plan.kit().get(DOWNSPOUT_OFF_POST);
     List<Outlet> choices = new ArrayList<>();
     for (Member post : plan.bays().field().posts()) {
@@ -129,17 +145,30 @@ record GutterLine(
         choices.add(new Outlet(shape.across().to() + off, stretch, Optional.of(post)));
       }
     }
-    return choices.stream()
-        .filter(o -> allowed.contains(o.u()))
-        .min(
-            Comparator.comparingLong((Outlet o) -> hundredths(o.fromEnd()))
-                .thenComparingDouble(Outlet::u))
-        .orElse(new Outlet(allowed.to(), stretch, Optional.empty()));
+    return choices;
   }
 
   /** Millimetres by hundredths: two posts as near to the two ends must not be told by rounding. */
   private static long hundredths(double metres) {
     return Math.round(metres / SeatRange.SAME);
+  }
+
+  /** In world metres, for a hand that moves outlets. */
+  GutterPlaces places() {
+    double from = outlets.get(0).stretch().from();
+    double to = outlets.get(outlets.size() - 1).stretch().to();
+    Interval all = new Interval(from, to);
+    Interval allowed = new Interval(from + FROM_END, to - FROM_END);
+    return new GutterPlaces(
+        plan.frame().apply(new Vec3(from, middle(), highRim)),
+        plan.frame().apply(new Vec3(to, middle(), highRim)),
+        outlets.stream().map(o -> o.u() - from).toList(),
+        besidePosts(plan, face, all).stream()
+            .map(Outlet::u)
+            .filter(allowed::contains)
+            .map(u -> u - from)
+            .sorted()
+            .toList());
   }
 
   /** Whether another stretch of gutter begins within a distance of an end. */

@@ -5,25 +5,21 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.Executor;
-import java.util.stream.IntStream;
-import java.util.stream.Stream;
 import javafx.beans.property.ObjectProperty;
+import javafx.beans.property.ReadOnlyLongProperty;
+import javafx.beans.property.ReadOnlyLongWrapper;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
 import javafx.beans.property.SimpleObjectProperty;
 import org.jspecify.annotations.Nullable;
-import org.underlee.geom.Box;
 import org.underlee.geom.Vec3;
 import org.underlee.picture.DeckPicture;
 import org.underlee.picture.DeckPicture.Family;
-import org.underlee.picture.DeckScene;
 import org.underlee.picture.Image;
 import org.underlee.picture.Look;
 import org.underlee.picture.Paint;
 import org.underlee.picture.Palette;
 import org.underlee.picture.RasterSettings;
-import org.underlee.picture.Renderer;
-import org.underlee.picture.Scene;
 import org.underlee.picture.Shape;
 
 /**
@@ -67,8 +63,7 @@ public final class Picture3d implements AutoCloseable {
 
   /** What to draw: everything that a frame depends on. */
   private record Request(
-      Renderer renderer,
-      DeckPicture picture,
+      Prepared prepared,
       Orbit orbit,
       RasterSettings settings,
       Set<Family> shown,
@@ -84,11 +79,11 @@ public final class Picture3d implements AutoCloseable {
       new ReadOnlyObjectWrapper<>(Optional.empty());
   private final ObjectProperty<Tone> tone = new SimpleObjectProperty<>(Tone.LIGHT);
   private final Set<Family> shown = EnumSet.allOf(Family.class);
-  private @Nullable Renderer renderer;
-  private @Nullable DeckPicture picture;
+  private @Nullable Prepared prepared;
+  private final ReadOnlyLongWrapper shownEdition = new ReadOnlyLongWrapper();
   private @Nullable Orbit orbit;
   private @Nullable Result result;
-  private List<Vec3> subject = List.of();
+  private Optional<Orbit> fitted = Optional.empty();
   private Set<Item> selection = Set.of();
   private int width;
   private int height;
@@ -104,6 +99,11 @@ public final class Picture3d implements AutoCloseable {
   /** The newest picture. */
   public ReadOnlyObjectProperty<Optional<Image>> image() {
     return image.getReadOnlyProperty();
+  }
+
+  /** {@link Result#edition} of what the newest picture shows. */
+  public ReadOnlyLongProperty shownEdition() {
+    return shownEdition.getReadOnlyProperty();
   }
 
   public ObjectProperty<Tone> tone() {
@@ -132,45 +132,25 @@ public final class Picture3d implements AutoCloseable {
       redraw(fine);
       return;
     }
+    boolean fit = !sameModel || hasPartsNow(next);
     result = next;
-    Renderer known = renderer;
+    Prepared before = prepared;
     preparing.follow(
-        () -> {
-          DeckPicture made =
-              DeckScene.picture(
-                  next.survey().framing(), next.survey().elements(), Optional.of(next.layout()));
-          Renderer made3d = known == null ? Renderer.of(made.scene()) : known.with(made.scene());
-          return new Prepared(made, made3d, solid(made.scene()));
-        },
-        p -> prepared(p, !sameModel, fine),
+        () -> before == null ? Prepared.of(next) : before.next(next),
+        p -> prepared(p, fit, fine),
         e -> image.set(Optional.empty()));
   }
 
-  private record Prepared(DeckPicture picture, Renderer renderer, List<Vec3> subject) {}
-
-  private static List<Vec3> solid(Scene scene) {
-    List<Shape> solid = scene.shapes().stream().filter(s -> s.paint().isSolid()).toList();
-    List<Shape> all = solid.isEmpty() ? scene.shapes() : solid;
-    return all.stream().flatMap(s -> corners(s.mesh().bounds())).toList();
-  }
-
-  /** Enough to fit a view to, and few enough for the screen's thread. */
-  private static Stream<Vec3> corners(Box box) {
-    return box.isEmpty()
-        ? Stream.empty()
-        : IntStream.range(0, 8)
-            .mapToObj(
-                k ->
-                    new Vec3(
-                        (k & 1) == 0 ? box.min().x() : box.max().x(),
-                        (k & 2) == 0 ? box.min().y() : box.max().y(),
-                        (k & 4) == 0 ? box.min().z() : box.max().z()));
+  /** A view of the framing alone that nobody has turned makes room for what hangs below it. */
+  private boolean hasPartsNow(Result next) {
+    return result != null
+        && !result.isLaidOut()
+        && next.isLaidOut()
+        && Optional.ofNullable(orbit).equals(fitted);
   }
 
   private void prepared(Prepared p, boolean fit, boolean fine) {
-    picture = p.picture;
-    renderer = p.renderer;
-    subject = p.subject;
+    prepared = p;
     if (fit || orbit == null) {
       look(View.FROM_BELOW);
     }
@@ -182,7 +162,7 @@ public final class Picture3d implements AutoCloseable {
       boolean first = width == 0;
       width = pixelsWide;
       height = pixelsHigh;
-      if (first && picture != null) {
+      if (first && prepared != null) {
         look(View.FROM_BELOW);
       }
       redraw(true);
@@ -191,6 +171,7 @@ public final class Picture3d implements AutoCloseable {
 
   /** Looks at the whole deck from a usual side. */
   public void look(View view) {
+    List<Vec3> subject = prepared == null ? List.of() : prepared.subject();
     if (subject.isEmpty() || result == null || width == 0) {
       return;
     }
@@ -203,6 +184,7 @@ public final class Picture3d implements AutoCloseable {
             .map(f -> f.frame().direction(view.eye()))
             .orElse(view.eye());
     orbit = Orbit.around(eye, subject, (double) width / height);
+    fitted = Optional.of(orbit);
     redraw(true);
   }
 
@@ -229,7 +211,7 @@ public final class Picture3d implements AutoCloseable {
 
   /** What is at a pixel. */
   public Optional<Item> pick(int x, int y) {
-    DeckPicture shownNow = picture;
+    DeckPicture shownNow = prepared == null ? null : prepared.picture();
     return image
         .get()
         .filter(i -> x >= 0 && y >= 0 && x < i.width() && y < i.height())
@@ -248,26 +230,28 @@ public final class Picture3d implements AutoCloseable {
       fineAgain = fine;
       return;
     }
-    if (renderer == null || picture == null || orbit == null || width < 2 || height < 2) {
+    Prepared now = prepared;
+    if (now == null || orbit == null || width < 2 || height < 2) {
       return;
     }
     drawingNow = true;
     RasterSettings settings = new RasterSettings(width, height, fine ? 2 : 1, THREADS);
     Request request =
         new Request(
-            renderer,
-            picture,
+            now,
             orbit,
             settings,
             EnumSet.copyOf(shown.isEmpty() ? EnumSet.noneOf(Family.class) : shown),
-            Highlight.ids(picture, selection, result),
+            Highlight.ids(now.picture(), selection, result),
             tone.get());
-    drawing.run(() -> draw(request), this::drawn, e -> drawingNow = false);
+    drawing.run(
+        () -> draw(request), i -> drawn(i, request.prepared.edition()), e -> drawingNow = false);
   }
 
-  private void drawn(Image drawn) {
+  private void drawn(Image drawn, long of) {
     drawingNow = false;
     image.set(Optional.of(drawn));
+    shownEdition.set(of);
     if (again) {
       again = false;
       boolean fine = fineAgain;
@@ -277,11 +261,11 @@ public final class Picture3d implements AutoCloseable {
 
   private static Image draw(Request r) {
     Look look = new Look(r.tone.pictureBackground(), s -> paint(s, r));
-    return r.renderer.draw(r.orbit.camera(), r.settings, look);
+    return r.prepared.renderer().draw(r.orbit.camera(), r.settings, look);
   }
 
   private static Paint paint(Shape shape, Request r) {
-    Family family = r.picture.subject(shape.id()).family();
+    Family family = r.prepared.picture().subject(shape.id()).family();
     if (!r.shown.contains(family)) {
       return Look.HIDDEN;
     }
