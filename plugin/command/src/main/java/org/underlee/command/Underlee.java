@@ -27,7 +27,7 @@ public class Underlee {
     @Override
     public String[] getVersion() {
       return new String[] {
-        "underlee " + Version.number(),
+        "underlee " + Version.number() + ", built from " + Version.builtFrom(),
         "Java "
             + Runtime.version()
             + ", "
