@@ -7,7 +7,7 @@ import java.io.UncheckedIOException;
 import java.net.URL;
 import java.nio.charset.StandardCharsets;
 import java.util.Collections;
-import java.util.List;
+import java.util.Objects;
 
 /**
  * The program's own help, kept as text because making it takes several times as long as starting
@@ -31,11 +31,11 @@ final class HelpText {
 
   /** Prints it, in colour where the help of the verbs has it. */
   static void print(PrintWriter out, boolean coloured) {
+    ClassLoader jars = HelpText.class.getClassLoader();
     try {
-      for (String part : List.of(RESOURCE, MORE)) {
-        for (URL text : Collections.list(HelpText.class.getClassLoader().getResources(part))) {
-          print(out, coloured, text);
-        }
+      print(out, coloured, Objects.requireNonNull(jars.getResource(RESOURCE)));
+      for (URL more : Collections.list(jars.getResources(MORE))) {
+        print(out, coloured, more);
       }
     } catch (IOException e) {
       throw new UncheckedIOException(e);
