@@ -63,8 +63,8 @@ final class ModelOptions {
       names = "--overrides",
       paramLabel = "FILE",
       description = {
-        "Roles that you set right, by GlobalId; <name>.underlee.json beside the model when not"
-            + " given."
+        "Roles that you set right, by GlobalId. When not given, <name>.underlee.json beside the"
+            + " model."
       })
   Optional<Path> overrides = Optional.empty();
 

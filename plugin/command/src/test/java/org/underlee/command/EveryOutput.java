@@ -18,7 +18,7 @@ final class EveryOutput {
           "design @deck.ifc --out @drained.ifc --picture @below.png",
           "design @deck.ifc --json --out @metric.ifc --units metric --kit ribbed-sheet",
           "design @deck.ifc --checklist --units metric --out @other.ifc",
-          "design @deck.ifc --explain F1-B6-P2 --out @again.ifc",
+          "design @deck.ifc --explain F1-B6-P2",
           "compare @deck.ifc",
           "compare @deck.ifc --json",
           "takeoff @deck.ifc --out @bill.csv",
@@ -30,6 +30,9 @@ final class EveryOutput {
           "packet @deck.ifc --out @packet",
           "packet @deck.ifc --out @paquete --lang es --units metric --paper A3",
           "resync @deck.ifc --from @drained.ifc --out @resynced.ifc",
+          "batch survey @jobs",
+          "batch survey @jobs --summary @summary.html",
+          "batch design @jobs --out @copies --summary @summary.json",
           "strip @drained.ifc --out @stripped.ifc");
 
   private EveryOutput() {}
