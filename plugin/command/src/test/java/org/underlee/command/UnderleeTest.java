@@ -89,7 +89,8 @@ class UnderleeTest extends AtTheShell {
     assertThat(run("--help").out()).contains("survey", "design", "takeoff", "strip");
     assertThat(run("design", "--help").out()).contains("--takeoff");
     assertThat(run("--version").out())
-        .containsPattern("^underlee 0\\.\\d+\\.\\d+, built from ([0-9a-f]{7,40}|unknown)( with changes)?\\R");
+        .containsPattern(
+            "^underlee 0\\.\\d+\\.\\d+, built from ([0-9a-f]{7,40}|unknown)( with changes)?\\R");
   }
 
   private void assertRefused(Ran ran, String... words) throws Exception {
