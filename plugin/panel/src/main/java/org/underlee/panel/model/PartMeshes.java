@@ -1,7 +1,7 @@
 package org.underlee.panel.model;
 
 import java.util.IdentityHashMap;
-import java.util.Map;
+import java.util.Optional;
 import org.underlee.geom.Mesh;
 import org.underlee.layout.Part;
 
@@ -10,15 +10,15 @@ import org.underlee.layout.Part;
  * that while a hand drags only what it moves is made anew.
  */
 final class PartMeshes {
-  private final Map<Part, Mesh> known;
-  private final Map<Part, Mesh> own = new IdentityHashMap<>();
+  private final IdentityHashMap<Part, Mesh> known;
+  private final IdentityHashMap<Part, Mesh> own = new IdentityHashMap<>();
 
-  private PartMeshes(Map<Part, Mesh> known) {
+  private PartMeshes(IdentityHashMap<Part, Mesh> known) {
     this.known = known;
   }
 
   static PartMeshes none() {
-    return new PartMeshes(Map.of());
+    return new PartMeshes(new IdentityHashMap<>());
   }
 
   /** For the picture after this one. */
@@ -27,9 +27,8 @@ final class PartMeshes {
   }
 
   Mesh of(Part part) {
-    Mesh mesh = known.isEmpty() ? null : known.get(part);
-    Mesh mine = mesh == null ? part.mesh() : mesh;
-    own.put(part, mine);
-    return mine;
+    Mesh mesh = Optional.ofNullable(known.get(part)).orElseGet(part::mesh);
+    own.put(part, mesh);
+    return mesh;
   }
 }
