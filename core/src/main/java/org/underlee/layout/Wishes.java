@@ -1,5 +1,6 @@
 package org.underlee.layout;
 
+import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
@@ -15,38 +16,55 @@ import org.underlee.framing.Field;
  * @param seat height at the high end, metres from the joist bottom there
  * @param lowEnd the line that the low end follows: {@link LowEnd#id()}
  * @param dryZone what must stay dry; everything below the decks when empty
+ * @param onto rain of roofs that comes onto the decks
  */
 public record Wishes(
     boolean boardsOff,
     Set<String> leaveOpen,
     OptionalDouble seat,
     Optional<String> lowEnd,
-    Optional<DryZone> dryZone) {
+    Optional<DryZone> dryZone,
+    List<Onto> onto) {
   public static final Wishes NONE =
       new Wishes(false, Set.of(), OptionalDouble.empty(), Optional.empty(), Optional.empty());
 
   public Wishes {
     leaveOpen = Set.copyOf(leaveOpen);
+    onto = List.copyOf(onto);
+  }
+
+  /** With no rain of roofs. */
+  public Wishes(
+      boolean boardsOff,
+      Set<String> leaveOpen,
+      OptionalDouble seat,
+      Optional<String> lowEnd,
+      Optional<DryZone> dryZone) {
+    this(boardsOff, leaveOpen, seat, lowEnd, dryZone, List.of());
+  }
+
+  public Wishes with(List<Onto> rain) {
+    return new Wishes(boardsOff, leaveOpen, seat, lowEnd, dryZone, rain);
   }
 
   public Wishes withBoardsOff() {
-    return new Wishes(true, leaveOpen, seat, lowEnd, dryZone);
+    return new Wishes(true, leaveOpen, seat, lowEnd, dryZone, onto);
   }
 
   public Wishes leavingOpen(Set<String> bays) {
-    return new Wishes(boardsOff, bays, seat, lowEnd, dryZone);
+    return new Wishes(boardsOff, bays, seat, lowEnd, dryZone, onto);
   }
 
   public Wishes withSeat(double metres) {
-    return new Wishes(boardsOff, leaveOpen, OptionalDouble.of(metres), lowEnd, dryZone);
+    return new Wishes(boardsOff, leaveOpen, OptionalDouble.of(metres), lowEnd, dryZone, onto);
   }
 
   public Wishes endingAt(String line) {
-    return new Wishes(boardsOff, leaveOpen, seat, Optional.of(line), dryZone);
+    return new Wishes(boardsOff, leaveOpen, seat, Optional.of(line), dryZone, onto);
   }
 
   public Wishes keepingDry(DryZone zone) {
-    return new Wishes(boardsOff, leaveOpen, seat, lowEnd, Optional.of(zone));
+    return new Wishes(boardsOff, leaveOpen, seat, lowEnd, Optional.of(zone), onto);
   }
 
   /** Whether a bay of a field is over what must stay dry. */

@@ -41,6 +41,9 @@ public record Provenance(
   /** Corners of what must stay dry, in metres. */
   public static final String DRY_ZONE = "DryZone";
 
+  /** Areas of roofs that drain onto the decks, each with its place, with spaces between. */
+  public static final String ALSO_DRAINS = "AlsoDrains";
+
   /** Names that a resync kept in place of those that a survey counts out. */
   public static final String NAMES = "KeptNames";
 
