@@ -30,7 +30,9 @@ import org.underlee.samples.SampleDecks;
 import org.underlee.units.Quantity;
 import org.underlee.units.Quantity.Kind;
 
-/** Rain of a roof that comes onto a deck at one place, against drops and against hand calculation. */
+/**
+ * Rain of a roof that comes onto a deck at one place, against drops and against hand calculation.
+ */
 class RainFromRoofsTest {
   private static final Survey HARBOUR =
       DeckRun.survey(IfcEmitter.emit(SampleDecks.all().get(1), Mix.PLAIN), "harbour.ifc");
@@ -61,8 +63,7 @@ class RainFromRoofsTest {
   void allOfItReachesAnOutletWhereDropsOfItDo() {
     Onto onto = new Onto(12, inBay(1));
     Design with = design(List.of(onto));
-    DrainCase one =
-        DrainCases.of(HARBOUR.bays(), with.layout(), List.of(onto)).get(0);
+    DrainCase one = DrainCases.of(HARBOUR.bays(), with.layout(), List.of(onto)).get(0);
     DropMarch march = new DropMarch(one);
     Arrival there = one.arrivals().get(0);
     for (int i = 0; i < 20; i++) {
@@ -132,10 +133,8 @@ class RainFromRoofsTest {
         DeckRun.check(
             design.written().bytes(), "drained.ifc", SurveyRequest.PLAIN, Optional.empty());
     assertThat(checked.proof().added()).isEqualTo(12);
-    assertThat(checked.proof().dryFraction())
-        .isCloseTo(design.proof().dryFraction(), within(5e-4));
-    assertThat(checked.findings())
-        .anyMatch(f -> f.rule().id().equals("roof-drains-onto-deck"));
+    assertThat(checked.proof().dryFraction()).isCloseTo(design.proof().dryFraction(), within(5e-4));
+    assertThat(checked.findings()).anyMatch(f -> f.rule().id().equals("roof-drains-onto-deck"));
   }
 
   @Test
@@ -143,8 +142,7 @@ class RainFromRoofsTest {
     assertThatThrownBy(() -> RainFromRoofs.on(HARBOUR, "12m2@900,900"))
         .isInstanceOf(InputException.class)
         .hasMessageContaining("no deck at the place");
-    assertThatThrownBy(() -> RainFromRoofs.on(HARBOUR, "12m2"))
-        .isInstanceOf(InputException.class);
+    assertThatThrownBy(() -> RainFromRoofs.on(HARBOUR, "12m2")).isInstanceOf(InputException.class);
     assertThatThrownBy(() -> RainFromRoofs.on(HARBOUR, "0m2@1,1"))
         .isInstanceOf(InputException.class);
   }
