@@ -19,6 +19,7 @@ import org.underlee.finding.Rule;
 import org.underlee.geom.Interval;
 import org.underlee.layout.GutterCapacity;
 import org.underlee.layout.Link;
+import org.underlee.layout.Onto;
 import org.underlee.layout.PartKind;
 import org.underlee.units.Lengths.UnitSystem;
 import org.underlee.units.Quantity;
@@ -53,7 +54,7 @@ public final class Capacity implements Check {
   @Override
   public Answer of(CheckInput input) {
     Storm storm = input.storm();
-    GutterInRain rain = new GutterInRain(storm, input.data(), input.elements());
+    GutterInRain rain = new GutterInRain(storm, input.data(), input.elements(), input.onto());
     List<Finding> found = new ArrayList<>();
     for (Assembled f : input.fields()) {
       List<Overfull> overfull = overfull(f, input, rain);
@@ -72,9 +73,16 @@ public final class Capacity implements Check {
                     + Quantity.of(Kind.RAIN, storm.intensity()).in(UnitSystem.IMPERIAL)
                     + " ("
                     + storm.name()
-                    + "), with half the area of the walls beside the deck, and for no roof that sheds"
-                    + " onto it.",
+                    + "), with half the area of the walls beside the deck, and for "
+                    + roofs(input),
                 "your local code; NOAA Atlas 14")));
+  }
+
+  private static String roofs(CheckInput input) {
+    double area = input.onto().stream().mapToDouble(Onto::area).sum();
+    return area > 0
+        ? Quantity.area(area).in(UnitSystem.IMPERIAL) + " of roofs that drain onto it."
+        : "no roof that sheds onto it.";
   }
 
   /** A stretch of gutter that does not carry the rain, by every method. */
@@ -130,7 +138,11 @@ public final class Capacity implements Check {
             proved
                 .map(p -> p.bays().getOrDefault(bay.id(), 0.0))
                 .orElse(area(f, bay) * own.length() / whole.length());
-        double above = rain.fromAbove(f.field(), whole) * own.length() / whole.length();
+        double all =
+            proved.isPresent()
+                ? rain.fromWalls(f.field(), whole)
+                : rain.fromAbove(f.field(), whole);
+        double above = all * own.length() / whole.length();
         shares.add(new GutterCapacity.Share(own, area + above));
       }
     }

@@ -12,6 +12,7 @@ import org.underlee.framing.BuildingElement;
 import org.underlee.geom.Mesh;
 import org.underlee.layout.FieldLayout;
 import org.underlee.layout.Layout;
+import org.underlee.layout.Onto;
 
 /**
  * What checks look at.
@@ -20,6 +21,7 @@ import org.underlee.layout.Layout;
  * @param storm the rain that must be carried away
  * @param proved what reaches each outlet, where the water has been followed
  * @param data numbers that several checks share, each with its source
+ * @param onto rain of roofs that comes onto the decks
  */
 public record CheckInput(
     List<Assembled> fields,
@@ -27,11 +29,28 @@ public record CheckInput(
     Layout layout,
     Storm storm,
     List<OutletShare> proved,
-    ProofData data) {
+    ProofData data,
+    List<Onto> onto) {
   public CheckInput {
+    onto = List.copyOf(onto);
     proved = List.copyOf(proved);
     fields = List.copyOf(fields);
     elements = List.copyOf(elements);
+  }
+
+  /** With the rain of the decks themselves only. */
+  public CheckInput(
+      List<Assembled> fields,
+      List<BuildingElement> elements,
+      Layout layout,
+      Storm storm,
+      List<OutletShare> proved,
+      ProofData data) {
+    this(fields, elements, layout, storm, proved, data, List.of());
+  }
+
+  public CheckInput with(List<Onto> rain) {
+    return new CheckInput(fields, elements, layout, storm, proved, data, rain);
   }
 
   public static CheckInput of(

@@ -25,6 +25,7 @@ import org.underlee.geom.Interval;
 import org.underlee.kit.Items;
 import org.underlee.kit.Kit;
 import org.underlee.layout.GutterCapacity;
+import org.underlee.layout.Onto;
 import org.underlee.units.Lengths;
 
 /**
@@ -48,11 +49,14 @@ public final class GutterInRain implements GutterCapacity {
   private final WallsAbove walls;
   private final Map<GutterRun, Boolean> carried = new ConcurrentHashMap<>();
   private final Map<GutterRun, Optional<Rating>> used = new ConcurrentHashMap<>();
+  private final List<Onto> onto;
 
   /**
    * @param near what stands near the framing, walls among it
+   * @param onto rain of roofs that comes onto the decks
    */
-  public GutterInRain(Storm storm, ProofData data, List<BuildingElement> near) {
+  public GutterInRain(Storm storm, ProofData data, List<BuildingElement> near, List<Onto> onto) {
+    this.onto = List.copyOf(onto);
     this.storm = storm;
     this.walls = WallsAbove.among(near, data.get(ProofData.Key.WALL_SHARE));
     this.data = data;
@@ -62,6 +66,16 @@ public final class GutterInRain implements GutterCapacity {
 
   @Override
   public double fromAbove(Field field, Interval across) {
+    return fromWalls(field, across)
+        + onto.stream()
+            .filter(o -> FromElsewhere.isOn(field, o.place()))
+            .filter(o -> across.contains(field.frame().toLocal(o.place()).x()))
+            .mapToDouble(Onto::area)
+            .sum();
+  }
+
+  /** Of {@link #fromAbove} the part that the proof does not follow. */
+  double fromWalls(Field field, Interval across) {
     return walls.area(field, across);
   }
 

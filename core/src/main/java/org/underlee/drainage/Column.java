@@ -5,27 +5,112 @@ import org.underlee.geom.Vec2;
 
 /**
  * A piece of the plan with the same faces above each other everywhere: between two lines across the
- * field, and two edges.
- *
- * @param slab its number in the sweep
- * @param lowLeft v of its lower edge at {@code left}, likewise the others
- * @param catchment number of the bay whose rain falls here, or −1
- * @param outlet number of the outlet whose opening is here, or −1
- * @param layers from the highest down
+ * field, and two edges. Two columns are one only when they are the same object.
  */
-record Column(
-    int slab,
-    double left,
-    double right,
-    double lowLeft,
-    double lowRight,
-    double highLeft,
-    double highRight,
-    int catchment,
-    int outlet,
-    List<Layer> layers) {
+final class Column {
   /** Beyond the plan. */
-  static final Column NOTHING = new Column(-1, 0, 0, 0, 0, 0, 0, -1, -1, List.of());
+  static final Column NOTHING = new Column(0, 0, 0, 0, 0, 0, -1, -1, new Stacker());
+
+  private final double left;
+  private final double right;
+  private final double lowLeft;
+  private final double lowRight;
+  private final double highLeft;
+  private final double highRight;
+  private final int catchment;
+  private final int outlet;
+  private final Layer[] layers;
+
+  // Stretches of the plan are swept at the same time: numbers are known when all are there.
+  private int number = -1;
+  private int slab = -1;
+  private int firstLayer = -1;
+
+  /**
+   * @param lowLeft v of its lower edge at {@code left}, likewise the others
+   * @param catchment number of the bay whose rain falls here, or −1
+   * @param outlet number of the outlet whose opening is here, or −1
+   * @param stacker with the faces that lie here
+   */
+  Column(
+      double left,
+      double right,
+      double lowLeft,
+      double lowRight,
+      double highLeft,
+      double highRight,
+      int catchment,
+      int outlet,
+      Stacker stacker) {
+    this.left = left;
+    this.right = right;
+    this.lowLeft = lowLeft;
+    this.lowRight = lowRight;
+    this.highLeft = highLeft;
+    this.highRight = highRight;
+    this.catchment = catchment;
+    this.outlet = outlet;
+    this.layers = stacker.layers(this);
+  }
+
+  /** Given once, by the sweep. */
+  void number(int ownNumber, int ownSlab, int ownFirstLayer) {
+    this.number = ownNumber;
+    this.slab = ownSlab;
+    this.firstLayer = ownFirstLayer;
+  }
+
+  /** Among all columns, in order of u, then v. */
+  int number() {
+    return number;
+  }
+
+  /** Number of its slab in the sweep. */
+  int slab() {
+    return slab;
+  }
+
+  /** Number of its highest layer among all layers. */
+  int firstLayer() {
+    return firstLayer;
+  }
+
+  /** From the highest down. Not a copy: only for reading. */
+  Layer[] layers() {
+    return layers;
+  }
+
+  double left() {
+    return left;
+  }
+
+  double right() {
+    return right;
+  }
+
+  double lowLeft() {
+    return lowLeft;
+  }
+
+  double lowRight() {
+    return lowRight;
+  }
+
+  double highLeft() {
+    return highLeft;
+  }
+
+  double highRight() {
+    return highRight;
+  }
+
+  int catchment() {
+    return catchment;
+  }
+
+  int outlet() {
+    return outlet;
+  }
 
   double area() {
     return (right - left) * ((highLeft - lowLeft) + (highRight - lowRight)) / 2;

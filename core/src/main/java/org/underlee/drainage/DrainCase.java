@@ -3,6 +3,7 @@ package org.underlee.drainage;
 import java.util.List;
 import java.util.OptionalDouble;
 import org.underlee.geom.Transform;
+import org.underlee.layout.Onto;
 
 /**
  * What is to be proved for one joist field.
@@ -12,15 +13,40 @@ import org.underlee.geom.Transform;
  * @param catchments no two overlap
  * @param pieces the assembly and the joists; boards are left out, as they let water through
  * @param ground height of the ground in the frame, where it is known
+ * @param arrivals rain of other areas that comes onto the field
  */
 public record DrainCase(
     String field,
     Transform frame,
     List<Catchment> catchments,
     List<Piece> pieces,
-    OptionalDouble ground) {
+    OptionalDouble ground,
+    List<Arrival> arrivals) {
   public DrainCase {
+    arrivals = List.copyOf(arrivals);
     catchments = List.copyOf(catchments);
     pieces = List.copyOf(pieces);
+  }
+
+  /** With its own rain only. */
+  public DrainCase(
+      String field,
+      Transform frame,
+      List<Catchment> catchments,
+      List<Piece> pieces,
+      OptionalDouble ground) {
+    this(field, frame, catchments, pieces, ground, List.of());
+  }
+
+  /** The same with rain of other areas, each at its place. */
+  public DrainCase with(List<Onto> onto) {
+    List<Arrival> there =
+        onto.stream()
+            .map(
+                o ->
+                    new Arrival(
+                        o.area(), frame.toLocal(o.place()).x(), frame.toLocal(o.place()).y()))
+            .toList();
+    return new DrainCase(field, frame, catchments, pieces, ground, there);
   }
 }

@@ -17,6 +17,7 @@ import org.underlee.framing.Support;
 import org.underlee.geom.Transform;
 import org.underlee.geom.Vec2;
 import org.underlee.layout.Layout;
+import org.underlee.layout.Onto;
 import org.underlee.layout.Part;
 import org.underlee.layout.PartKind;
 
@@ -51,6 +52,11 @@ public final class DrainCases {
           .forEach(b -> cases.add(of(b, parts)));
     }
     return cases;
+  }
+
+  /** The same with rain that comes onto the fields from elsewhere. */
+  public static List<DrainCase> of(List<FieldBays> bays, Layout layout, List<Onto> onto) {
+    return of(bays, layout).stream().map(c -> c.with(onto)).toList();
   }
 
   private static Placed placed(Part part) {

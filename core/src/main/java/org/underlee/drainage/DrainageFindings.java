@@ -120,7 +120,7 @@ public final class DrainageFindings {
             rule(cause.cause, area),
             part.isEmpty() ? Place.NOWHERE : places.apply(part),
             message,
-            new Measure(Quantity.of(Kind.SHARE, area / proof.area()), Quantity.of(Kind.SHARE, 0)),
+            new Measure(Quantity.of(Kind.SHARE, area / proof.rain()), Quantity.of(Kind.SHARE, 0)),
             Fix.of(cause.cause.fix())));
   }
 
@@ -152,7 +152,7 @@ public final class DrainageFindings {
             DrainageRules.DRIP,
             Place.NOWHERE,
             Words.of("%s: drips from %s: %s.", field, amount(area), Words.join("; ", told)),
-            new Measure(Quantity.of(Kind.SHARE, area / proof.area()), Quantity.of(Kind.SHARE, 0)),
+            new Measure(Quantity.of(Kind.SHARE, area / proof.rain()), Quantity.of(Kind.SHARE, 0)),
             Fix.of(order.get(0).fix())));
   }
 
@@ -163,7 +163,7 @@ public final class DrainageFindings {
     if (cause == LeakCause.NO_DOWNSPOUT || cause == LeakCause.SHORT_DOWNSPOUT) {
       return DrainageRules.NO_WAY_DOWN;
     }
-    return area < DRIPS * proof.area() ? DrainageRules.DRIP : DrainageRules.LEAK;
+    return area < DRIPS * proof.rain() ? DrainageRules.DRIP : DrainageRules.LEAK;
   }
 
   private void flat(String part) {
@@ -171,7 +171,7 @@ public final class DrainageFindings {
         Finding.measured(
             DrainageRules.FLAT,
             places.apply(part),
-            Words.of("%s has no fall.", part),
+            Words.of("%s has no fall to the gutter.", part),
             new Measure(Quantity.fall(0), Quantity.fall(WaterRules.LEVEL)),
             Fix.of("Set the part to the kit's fall.")));
   }

@@ -48,7 +48,7 @@ public final class DrainageRules {
           "no-fall",
           Level.ERROR,
           Rule.COMMON_PRACTICE,
-          "A part that carries water is level: less than 1 mm of fall in 1 m.");
+          "A part that carries water is level, with less than 1 mm of fall in 1 m, or falls to the house.");
 
   static final Rule BLOCKED =
       new Rule(

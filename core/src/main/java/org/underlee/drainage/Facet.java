@@ -49,6 +49,11 @@ final class Facet {
     return span(edges, 0) * span(edges, 1);
   }
 
+  /** Along u. */
+  double length() {
+    return span(edges, 0);
+  }
+
   int piece() {
     return piece;
   }

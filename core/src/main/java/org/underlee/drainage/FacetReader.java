@@ -7,6 +7,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.stream.IntStream;
 import org.underlee.geom.Mesh;
 import org.underlee.geom.Transform;
 import org.underlee.geom.Vec3;
@@ -75,11 +76,11 @@ final class FacetReader {
   }
 
   static List<Facet> read(List<Piece> pieces, Transform frame) {
-    List<Facet> facets = new ArrayList<>();
-    for (int i = 0; i < pieces.size(); i++) {
-      facets.addAll(new FacetReader(i, pieces.get(i), frame).facets());
-    }
-    return facets;
+    return IntStream.range(0, pieces.size())
+        .parallel()
+        .mapToObj(i -> new FacetReader(i, pieces.get(i), frame).facets())
+        .flatMap(List::stream)
+        .toList();
   }
 
   private List<Facet> facets() {

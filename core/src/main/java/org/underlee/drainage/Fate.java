@@ -73,10 +73,14 @@ final class Fate {
     return shares[end];
   }
 
-  /** Whether any of the water goes through an outlet. */
-  boolean leadsTo(int outlet, Sinks all) {
+  /**
+   * Whether any of the water goes to one of some ends.
+   *
+   * @param which by the number of the end
+   */
+  boolean leadsTo(boolean[] which) {
     for (int sink : sinks) {
-      if (all.get(sink).outlet() == outlet) {
+      if (which[sink]) {
         return true;
       }
     }

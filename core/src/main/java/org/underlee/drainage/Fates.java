@@ -2,6 +2,7 @@ package org.underlee.drainage;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 import org.underlee.drainage.WaterGraph.Way;
 
@@ -24,9 +25,6 @@ final class Fates {
   }
 
   private final WaterGraph graph;
-  private final PlanSweep plan;
-  private final List<Layer> layers;
-  private final List<Column> columns;
   private final Sinks sinks;
 
   /** Number of the outlet that lets nothing through, or −1. */
@@ -35,36 +33,48 @@ final class Fates {
   /** With every outlet open. */
   private final @Nullable Fates before;
 
+  /** By number: the ends with every outlet open that the blocked one spoils. */
+  private final boolean[] spoiled;
+
   /** By layer: null before it is visited, {@link #open} while it is, then where its water ends. */
-  private final @Nullable Fate[] fates;
+  private final FateBoard fates;
 
   private final Fate open = Fate.of(-1);
   private final List<Pool> pools = new ArrayList<>();
-  private final int[] holders;
-  private int filled;
   private final List<Visit> stack = new ArrayList<>();
 
-  /** With every outlet open. */
-  Fates(WaterGraph graph, PlanSweep plan, Sinks sinks) {
-    this(graph, plan, sinks, -1, null);
-  }
-
-  /** With one outlet shut: what none of the water on a layer came to is no matter to it. */
-  Fates without(int outlet) {
-    return new Fates(graph, plan, sinks, outlet, this);
+  /**
+   * A case by itself.
+   *
+   * @param board with nothing on it
+   * @param blocked number of the outlet that lets nothing through, or −1
+   */
+  Fates(WaterGraph graph, FateBoard board, int blocked) {
+    this(graph, board, new Sinks(), blocked, null);
   }
 
   private Fates(
-      WaterGraph graph, PlanSweep plan, Sinks sinks, int blocked, @Nullable Fates before) {
-    this.plan = plan;
+      WaterGraph graph, FateBoard board, Sinks sinks, int blocked, @Nullable Fates before) {
     this.graph = graph;
     this.sinks = sinks;
-    this.layers = plan.layers();
-    this.columns = plan.columns();
     this.blocked = blocked;
     this.before = before;
-    this.fates = new Fate[layers.size()];
-    this.holders = new int[layers.size()];
+    this.spoiled = sinks.in(blocked);
+    this.fates = board;
+  }
+
+  /**
+   * With one outlet shut: what none of the water on a layer came to is no matter to it.
+   *
+   * @param board with nothing on it
+   */
+  Fates without(int outlet, FateBoard board) {
+    return new Fates(graph, board, sinks.copy(), outlet, this);
+  }
+
+  /** The ends that water came to. */
+  Sinks sinks() {
+    return sinks;
   }
 
   /** Pools that were filled so far. */
@@ -79,7 +89,7 @@ final class Fates {
         Visit visit = stack.get(stack.size() - 1);
         Fate fate = visit.pool == null ? flow(visit) : spill(visit.pool);
         if (fate != null) {
-          fates[visit.layer.number()] = fate;
+          fates.set(visit.layer.number(), fate);
           stack.remove(stack.size() - 1);
         }
       }
@@ -92,31 +102,31 @@ final class Fates {
   }
 
   private @Nullable Fate fate(int layer) {
-    Fate own = fates[layer];
+    Fate own = fates.get(layer);
     if (own != null || before == null) {
       return own;
     }
-    Fate open = before.fates[layer];
-    return open == null || open.leadsTo(blocked, sinks) ? null : open;
+    Fate theirs = before.fates.get(layer);
+    return theirs == null || theirs.leadsTo(spoiled) ? null : theirs;
   }
 
   private void open(Layer layer) {
-    fates[layer.number()] = open;
+    fates.set(layer.number(), open);
     stack.add(new Visit(layer, graph.ways(layer, blocked)));
   }
 
   /** The fate when all ways on are known; else null, with the next way opened. */
   private @Nullable Fate flow(Visit visit) {
     while (visit.next < visit.ways.size()) {
-      Way way = visit.ways.get(visit.next++);
-      if (!way.isEnd() && fate(way.layer()) == null) {
-        open(layers.get(way.layer()));
+      Layer next = visit.ways.get(visit.next++).layer();
+      if (next != null && fate(next.number()) == null) {
+        open(next);
         return null;
       }
     }
     Fate fate = combined(visit.ways);
     if (fate == null) {
-      visit.pool = new Pool(graph, visit.layer, columns, holders, ++filled);
+      visit.pool = new Pool(graph, visit.layer, fates);
     }
     return fate;
   }
@@ -142,11 +152,10 @@ final class Fates {
   }
 
   private @Nullable Fate endOf(Way way) {
-    if (way.isEnd()) {
-      sinks.reached(way.sink(), way.at());
-      return Fate.of(way.sink());
+    if (way.sink() != null) {
+      return sinks.reached(way.sink(), way.at());
     }
-    Fate end = fate(way.layer());
+    Fate end = way.layer() == null ? null : fate(way.layer().number());
     return end == open ? null : end;
   }
 
@@ -161,8 +170,8 @@ final class Fates {
         finish(pool, end);
         return end;
       }
-      Layer beyond = layers.get(way.layer());
-      if (fates[beyond.number()] == open || fallsBack(beyond, pool)) {
+      Layer beyond = Objects.requireNonNull(way.layer());
+      if (fates.get(beyond.number()) == open || fallsBack(beyond, pool)) {
         pool.take(beyond);
       } else {
         open(beyond);
@@ -175,7 +184,8 @@ final class Fates {
   private boolean fallsBack(Layer layer, Pool pool) {
     List<Way> ways = graph.ways(layer, blocked);
     for (Way way : ways) {
-      if (!way.isEnd() && (pool.holds(way.layer()) || fates[way.layer()] == open)) {
+      Layer next = way.layer();
+      if (next != null && (pool.isInside(next) || fates.get(next.number()) == open)) {
         return true;
       }
     }
@@ -187,7 +197,7 @@ final class Fates {
     pools.add(pool);
     for (Layer member : pool.layers()) {
       if (fate(member.number()) == null) {
-        fates[member.number()] = end;
+        fates.set(member.number(), end);
       }
     }
   }

@@ -3,6 +3,7 @@ package org.underlee.drainage;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.underlee.drainage.Piece.Kind;
+import org.underlee.drainage.Sinks.Sink;
 import org.underlee.drainage.WaterGraph.Way;
 import org.underlee.geom.Vec3;
 
@@ -10,8 +11,7 @@ import org.underlee.geom.Vec3;
  * What water meets at the edge of a layer, and whether the joint there holds: it does when the
  * water drops onto a part that reaches far enough back under the one it comes from.
  */
-record Joints(
-    List<Piece> pieces, List<Column> columns, Neighbours neighbours, Places places, Sinks sinks) {
+record Joints(List<Piece> pieces, Neighbours neighbours, Places places) {
   /** What water that reaches a side meets: a layer, or a wall of it, or neither. */
   record Meeting(@Nullable Layer layer, boolean wall) {
     private static final Meeting NOTHING = new Meeting(null, false);
@@ -44,8 +44,8 @@ record Joints(
   private boolean reachesBack(Layer layer, Side side, int piece, double distance) {
     for (int step = 1; step <= 2; step++) {
       double back = distance * step / 2;
-      int at = neighbours.at(side.u() - side.du() * back, side.v() - side.dv() * back);
-      if (at < 0 || !isUnder(columns.get(at), layer, piece)) {
+      Column at = neighbours.at(side.u() - side.du() * back, side.v() - side.dv() * back);
+      if (!isUnder(at, layer, piece)) {
         return false;
       }
     }
@@ -63,8 +63,7 @@ record Joints(
   }
 
   private LeakCause throughCause(Layer layer, Side side) {
-    Column column = columns.get(layer.column());
-    if (isCovered(layer, column)) {
+    if (isCovered(layer)) {
       return LeakCause.REVERSED_LAP;
     }
     if (places.isWithin(layer.piece(), side.u(), side.v())) {
@@ -74,14 +73,16 @@ record Joints(
     return back ? LeakCause.BACK_FALL : LeakCause.EDGE;
   }
 
-  private boolean isCovered(Layer layer, Column column) {
-    return column.layers().stream()
-        .anyMatch(
-            l ->
-                l.piece() != layer.piece()
-                    && kind(l) == Kind.SHEET
-                    && l.topAt() > layer.topAt()
-                    && l.bottomAt() - layer.topAt() < WaterRules.LIES_ON);
+  private boolean isCovered(Layer layer) {
+    for (Layer l : layer.column().layers()) {
+      if (l.piece() != layer.piece()
+          && kind(l) == Kind.SHEET
+          && l.topAt() > layer.topAt()
+          && l.bottomAt() - layer.topAt() < WaterRules.LIES_ON) {
+        return true;
+      }
+    }
+    return false;
   }
 
   /**
@@ -119,7 +120,7 @@ record Joints(
     Vec3 at = new Vec3(side.u(), side.v(), from.top().at(side.u(), side.v()));
     boolean joist = kind(from) == Kind.JOIST;
     LeakCause open = joist ? places.open(at, cause) : cause;
-    return Way.end(sinks.leak(open, joist ? -1 : from.piece(), places.bay(at)), weight, at);
+    return Way.end(Sink.leak(open, joist ? -1 : from.piece(), places.bay(at)), weight, at);
   }
 
   Kind kind(Layer layer) {

@@ -3,14 +3,29 @@ package org.underlee.drainage;
 /**
  * What one piece takes of a column's height.
  *
- * @param number among all layers
- * @param column number of its column
+ * @param place its place from the top in the column
  * @param top the face that water lies on
  * @param topAt height of the top at the column's middle
  * @param bottomAt height of the underside there
  */
-record Layer(int number, int column, Facet top, double topAt, double bottomAt) {
+record Layer(Column column, int place, Facet top, double topAt, double bottomAt) {
+  /** Among all layers. */
+  int number() {
+    return column.firstLayer() + place;
+  }
+
   int piece() {
     return top.piece();
+  }
+
+  // Of a column and a place there is one layer; its faces need not be looked at.
+  @Override
+  public boolean equals(Object other) {
+    return this == other;
+  }
+
+  @Override
+  public int hashCode() {
+    return System.identityHashCode(this);
   }
 }

@@ -1,14 +1,15 @@
 package org.underlee.drainage;
 
 import java.util.ArrayList;
-import java.util.Collections;
 import java.util.List;
+import java.util.concurrent.atomic.AtomicReferenceArray;
+import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
 
 /** Which columns lie side by side. */
 final class Neighbours {
   /** Columns are side by side across strips that were too narrow to keep. */
-  private static final double LEFT_OUT = 4 * WaterRules.SAME_PLAN;
+  static final double LEFT_OUT = 4 * WaterRules.SAME_PLAN;
 
   private final Column[] columns;
   private final List<int[]> slabs;
@@ -16,8 +17,11 @@ final class Neighbours {
   /** By column: the first column that may lie beside it at its lower and at its higher u. */
   private final int[][] first;
 
-  /** Sides across that were asked for so far, by column: at its lower and at its higher u. */
-  private final List<List<@Nullable List<Side>>> known;
+  /**
+   * Sides across that were asked for so far, by column: at its lower and at its higher u. Whoever
+   * asks at the same time finds the same.
+   */
+  private final List<AtomicReferenceArray<@Nullable List<Side>>> known;
 
   Neighbours(PlanSweep plan) {
     this.columns = plan.columns().toArray(new Column[0]);
@@ -25,27 +29,25 @@ final class Neighbours {
     this.first = new int[][] {firsts(-1), firsts(1)};
     this.known =
         List.of(
-            new ArrayList<>(Collections.nCopies(columns.length, null)),
-            new ArrayList<>(Collections.nCopies(columns.length, null)));
+            new AtomicReferenceArray<>(columns.length), new AtomicReferenceArray<>(columns.length));
   }
 
   /** The sides at its lower and its higher v. */
-  List<Side> along(int number) {
-    return List.of(along(number, -1), along(number, 1));
+  List<Side> along(Column c) {
+    return List.of(along(c, -1), along(c, 1));
   }
 
   /** All sides at its lower and its higher u. */
-  List<Side> across(int number) {
-    List<Side> sides = new ArrayList<>(across(number, -1));
-    sides.addAll(across(number, 1));
+  List<Side> across(Column c) {
+    List<Side> sides = new ArrayList<>(across(c, -1));
+    sides.addAll(across(c, 1));
     return sides;
   }
 
   /** The side at the column's lower (−1) or higher (+1) v. */
-  Side along(int number, int dv) {
-    Column c = columns[number];
+  Side along(Column c, int dv) {
     int[] slab = slabs.get(c.slab());
-    int next = number + dv;
+    int next = c.number() + dv;
     Column beyond = Column.NOTHING;
     if (next >= slab[0] && next < slab[1]) {
       Column n = columns[next];
@@ -53,26 +55,25 @@ final class Neighbours {
       beyond = gap < LEFT_OUT ? n : beyond;
     }
     return dv > 0
-        ? new Side(beyond, c.width(), c.left(), c.highLeft(), c.right(), c.highRight(), 0, dv)
-        : new Side(beyond, c.width(), c.left(), c.lowLeft(), c.right(), c.lowRight(), 0, dv);
+        ? new Side(beyond, c.left(), c.highLeft(), c.right(), c.highRight(), 0, dv)
+        : new Side(beyond, c.left(), c.lowLeft(), c.right(), c.lowRight(), 0, dv);
   }
 
   /**
    * The sides at the column's lower (−1) or higher (+1) u. Every layer of a column asks for them.
    */
-  List<Side> across(int number, int du) {
-    List<@Nullable List<Side>> there = known.get(du < 0 ? 0 : 1);
-    List<Side> sides = there.get(number);
+  List<Side> across(Column c, int du) {
+    AtomicReferenceArray<@Nullable List<Side>> there = known.get(du < 0 ? 0 : 1);
+    List<Side> sides = there.get(c.number());
     if (sides == null) {
       sides = new ArrayList<>(2);
-      across(number, du, sides);
-      there.set(number, sides);
+      across(c, du, sides);
+      there.set(c.number(), sides);
     }
     return sides;
   }
 
-  private void across(int number, int du, List<Side> sides) {
-    Column c = columns[number];
+  private void across(Column c, int du, List<Side> sides) {
     double u = du > 0 ? c.right() : c.left();
     double from = du > 0 ? c.lowRight() : c.lowLeft();
     double to = du > 0 ? c.highRight() : c.highLeft();
@@ -80,7 +81,7 @@ final class Neighbours {
     int other = c.slab() + du;
     if (isBeside(c, other, du)) {
       int[] slab = slabs.get(other);
-      for (int i = first[du < 0 ? 0 : 1][number]; i < slab[1]; i++) {
+      for (int i = first[du < 0 ? 0 : 1][c.number()]; i < slab[1]; i++) {
         Column n = columns[i];
         double low = du > 0 ? n.lowLeft() : n.lowRight();
         double high = du > 0 ? n.highLeft() : n.highRight();
@@ -88,18 +89,18 @@ final class Neighbours {
           break;
         }
         if (low - done > LEFT_OUT) {
-          sides.add(new Side(Column.NOTHING, low - done, u, done, u, low, du, 0));
+          sides.add(new Side(Column.NOTHING, u, done, u, low, du, 0));
         }
         double v0 = Math.max(low, from);
         double v1 = Math.min(high, to);
         if (v1 - v0 > WaterRules.SAME_PLAN) {
-          sides.add(new Side(n, v1 - v0, u, v0, u, v1, du, 0));
+          sides.add(new Side(n, u, v0, u, v1, du, 0));
         }
         done = Math.max(done, high);
       }
     }
     if (to - done > LEFT_OUT) {
-      sides.add(new Side(Column.NOTHING, to - done, u, done, u, to, du, 0));
+      sides.add(new Side(Column.NOTHING, u, done, u, to, du, 0));
     }
   }
 
@@ -114,19 +115,19 @@ final class Neighbours {
   /** The first column of the next slab that ends beyond the start of each column: both go up. */
   private int[] firsts(int du) {
     int[] firsts = new int[columns.length];
-    for (int s = 0; s < slabs.size(); s++) {
-      int other = s + du;
-      if (other >= 0 && other < slabs.size()) {
-        int[] beside = slabs.get(other);
-        int at = beside[0];
-        for (int number = slabs.get(s)[0]; number < slabs.get(s)[1]; number++) {
-          Column c = columns[number];
-          at = first(beside, at, du > 0 ? c.lowRight() : c.lowLeft(), du);
-          firsts[number] = at;
-        }
-      }
-    }
+    IntStream.range(Math.max(0, -du), slabs.size() - Math.max(0, du))
+        .parallel()
+        .forEach(s -> firsts(slabs.get(s), slabs.get(s + du), du, firsts));
     return firsts;
+  }
+
+  private void firsts(int[] slab, int[] beside, int du, int[] firsts) {
+    int at = beside[0];
+    for (int number = slab[0]; number < slab[1]; number++) {
+      Column c = columns[number];
+      at = first(beside, at, du > 0 ? c.lowRight() : c.lowLeft(), du);
+      firsts[number] = at;
+    }
   }
 
   /**
@@ -147,8 +148,8 @@ final class Neighbours {
     return (du > 0 ? n.highLeft() : n.highRight()) > v + WaterRules.SAME_PLAN;
   }
 
-  /** Number of the column at a place, or −1. */
-  int at(double u, double v) {
+  /** The column at a place; {@link Column#NOTHING} where there is none. */
+  Column at(double u, double v) {
     int low = 0;
     int high = slabs.size();
     while (low < high) {
@@ -160,11 +161,11 @@ final class Neighbours {
       }
     }
     if (low == slabs.size() || columns[slabs.get(low)[0]].left() > u) {
-      return -1;
+      return Column.NOTHING;
     }
     int[] slab = slabs.get(low);
     int found = firstUpTo(slab, u, v);
-    return found < slab[1] && edge(columns[found], u, false) <= v ? found : -1;
+    return found < slab[1] && edge(columns[found], u, false) <= v ? columns[found] : Column.NOTHING;
   }
 
   /** The first column of a slab whose far edge is not before v; they lie one after the other. */

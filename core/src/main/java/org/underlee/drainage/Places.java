@@ -16,16 +16,21 @@ final class Places {
   /** What a piece spans. */
   record Extent(Vec3 min, Vec3 max) {
     static Extent of(Mesh mesh, Transform frame) {
-      Vec3 min = new Vec3(Double.MAX_VALUE, Double.MAX_VALUE, Double.MAX_VALUE);
-      Vec3 max = min.negated();
+      double[] least = {Double.MAX_VALUE, Double.MAX_VALUE, Double.MAX_VALUE};
+      double[] most = {-Double.MAX_VALUE, -Double.MAX_VALUE, -Double.MAX_VALUE};
       for (int i = 0; i < mesh.vertexCount(); i++) {
         Vec3 p = frame.toLocal(mesh.vertex(i));
-        min =
-            new Vec3(Math.min(min.x(), p.x()), Math.min(min.y(), p.y()), Math.min(min.z(), p.z()));
-        max =
-            new Vec3(Math.max(max.x(), p.x()), Math.max(max.y(), p.y()), Math.max(max.z(), p.z()));
+        widen(least, most, 0, p.x());
+        widen(least, most, 1, p.y());
+        widen(least, most, 2, p.z());
       }
-      return new Extent(min, max);
+      return new Extent(
+          new Vec3(least[0], least[1], least[2]), new Vec3(most[0], most[1], most[2]));
+    }
+
+    private static void widen(double[] least, double[] most, int axis, double to) {
+      least[axis] = Math.min(least[axis], to);
+      most[axis] = Math.max(most[axis], to);
     }
 
     /** Whether it is longer along v than along u. */
@@ -89,8 +94,10 @@ final class Places {
 
   Places(DrainCase given) {
     this.given = given;
+    given.pieces().parallelStream()
+        .map(p -> Extent.of(p.shape(), given.frame()))
+        .forEachOrdered(extents::add);
     for (int i = 0; i < given.pieces().size(); i++) {
-      extents.add(Extent.of(given.pieces().get(i).shape(), given.frame()));
       if (given.pieces().get(i).kind() == Kind.JOIST) {
         centres.put(i, Centre.of(given.pieces().get(i).shape(), given.frame(), extents.get(i)));
       }

@@ -2,12 +2,15 @@ package org.underlee.drainage;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Collections;
 import java.util.List;
+import java.util.stream.IntStream;
 
 /**
  * The exact partition of the plan: a line is swept across the field and stops wherever an outline
  * has a corner or two outlines cross, so between two stops the edges keep their order and every
- * part between two edges is a {@link Column}.
+ * part between two edges is a {@link Column}. Stretches of the way are swept at the same time, each
+ * by a {@link SweepStretch}; what comes out does not depend on how many there are.
  *
  * <p>Areas are exact but for strips narrower than {@link WaterRules#SAME_PLAN}, which are left out.
  * The work grows with the number of stops times the outlines that each meets, and no tolerance can
@@ -15,22 +18,14 @@ import java.util.List;
  * Time: about as many columns as there are faces times the bays' stops, each in constant time.
  */
 final class PlanSweep {
-  private static final int DEEPEST = 24;
+  /** Enough that processors wait little for each other, and few enough to cost nothing. */
+  static final int STRETCHES = 8;
 
-  private final List<Facet> facets;
-  private final int catchmentsFrom;
-  private final int outletsFrom;
-  private final int shapes;
+  private final SweepShapes shapes;
   private final List<SweepEdge> edges = new ArrayList<>();
   private final List<Column> columns = new ArrayList<>();
-  private final List<Layer> layers = new ArrayList<>();
   private final List<int[]> slabs = new ArrayList<>();
-  private final Stacker stacker = new Stacker();
-
-  /** The shapes that are open where the sweep is, in the order in which it met them. */
-  private int[] open = new int[64];
-
-  private int opened;
+  private int layers;
 
   /**
    * @param areas outlines of catchments, then of outlets' openings
@@ -38,18 +33,15 @@ final class PlanSweep {
    * @param cuts outlines inside of faces, along which columns are parted and that is all
    */
   PlanSweep(List<Facet> facets, List<double[]> areas, int outlets, List<double[]> cuts) {
-    this.facets = facets;
-    this.catchmentsFrom = facets.size();
-    this.outletsFrom = facets.size() + areas.size() - outlets;
-    this.shapes = facets.size() + areas.size();
+    this.shapes = new SweepShapes(facets, areas.size(), outlets);
     for (int i = 0; i < facets.size(); i++) {
       add(i, facets.get(i).edges());
     }
     for (int i = 0; i < areas.size(); i++) {
-      add(catchmentsFrom + i, areas.get(i));
+      add(facets.size() + i, areas.get(i));
     }
     for (int i = 0; i < cuts.size(); i++) {
-      add(shapes + i, cuts.get(i));
+      add(facets.size() + areas.size() + i, cuts.get(i));
     }
   }
 
@@ -61,10 +53,11 @@ final class PlanSweep {
 
   /** All columns in order of u, then v. */
   List<Column> columns() {
-    return columns;
+    return Collections.unmodifiableList(columns);
   }
 
-  List<Layer> layers() {
+  /** How many there are in all columns. */
+  int layers() {
     return layers;
   }
 
@@ -77,23 +70,63 @@ final class PlanSweep {
    * @param more places at which to stop besides
    */
   PlanSweep sweep(double[] more) {
+    return sweep(more, STRETCHES);
+  }
+
+  PlanSweep sweep(double[] more, int stretches) {
     double[] stops = stops(more);
-    edges.sort((a, b) -> Double.compare(a.u0, b.u0));
-    List<SweepEdge> active = new ArrayList<>();
-    int next = 0;
-    for (int i = 0; i + 1 < stops.length; i++) {
-      double left = stops[i];
-      double right = stops[i + 1];
-      double middle = (left + right) / 2;
-      while (next < edges.size() && edges.get(next).u0 < middle) {
-        active.add(edges.get(next++));
-      }
-      active.removeIf(e -> e.u1 < middle);
-      if (right - left > WaterRules.SAME_PLAN) {
-        slab(active, left, right, 0);
-      }
-    }
+    SweepEdge[] inOrder = edges.toArray(new SweepEdge[0]);
+    Arrays.parallelSort(inOrder, (a, b) -> Double.compare(a.u0, b.u0));
+    int[] ends = ends(stops, stretches);
+    IntStream.range(0, stretches)
+        .parallel()
+        .mapToObj(i -> new SweepStretch(shapes).sweep(inOrder, stops, ends[i], ends[i + 1]))
+        .forEachOrdered(this::add);
     return this;
+  }
+
+  /** The stops that stretches end at, so that each meets about as many edges. */
+  private int[] ends(double[] stops, int stretches) {
+    long[] met = new long[Math.max(1, stops.length)];
+    for (SweepEdge edge : edges) {
+      met[at(stops, edge.u0)]++;
+      met[at(stops, edge.u1)]--;
+    }
+    long open = 0;
+    long sum = 0;
+    for (int i = 0; i < met.length; i++) {
+      open += met[i];
+      sum += open;
+      met[i] = sum;
+    }
+    int[] ends = new int[stretches + 1];
+    for (int i = 1, at = 0; i < stretches; i++) {
+      while (at + 1 < met.length && met[at] * stretches < sum * i) {
+        at++;
+      }
+      ends[i] = at;
+    }
+    ends[stretches] = Math.max(0, stops.length - 1);
+    return ends;
+  }
+
+  /** The last stop up to a place. */
+  private static int at(double[] stops, double u) {
+    int found = Arrays.binarySearch(stops, u);
+    return found >= 0 ? found : Math.max(0, -found - 2);
+  }
+
+  private void add(SweepStretch stretch) {
+    int before = columns.size();
+    for (int[] slab : stretch.slabs()) {
+      for (int i = slab[0]; i < slab[1]; i++) {
+        Column column = stretch.columns().get(i);
+        column.number(before + i, slabs.size(), layers);
+        columns.add(column);
+        layers += column.layers().length;
+      }
+      slabs.add(new int[] {before + slab[0], before + slab[1]});
+    }
   }
 
   private double[] stops(double[] more) {
@@ -111,99 +144,5 @@ final class PlanSweep {
       }
     }
     return Arrays.copyOf(all, kept);
-  }
-
-  private void slab(List<SweepEdge> active, double left, double right, int depth) {
-    active.forEach(e -> e.between(left, right));
-    // The order stays from slab to slab, but for edges that are new.
-    active.sort((a, b) -> Double.compare(a.middle, b.middle));
-    double crossing = depth < DEEPEST ? crossing(active, left, right) : Double.NaN;
-    if (crossing > left + WaterRules.SAME_PLAN && crossing < right - WaterRules.SAME_PLAN) {
-      slab(active, left, crossing, depth + 1);
-      slab(active, crossing, right, depth + 1);
-    } else {
-      fill(active, left, right);
-    }
-  }
-
-  private static double crossing(List<SweepEdge> order, double left, double right) {
-    for (int i = 0; i + 1 < order.size(); i++) {
-      SweepEdge lower = order.get(i);
-      SweepEdge upper = order.get(i + 1);
-      double atLeft = upper.left - lower.left;
-      double atRight = upper.right - lower.right;
-      if (Math.min(atLeft, atRight) < -WaterRules.SAME_PLAN) {
-        return left + (right - left) * atLeft / (atLeft - atRight);
-      }
-    }
-    return Double.NaN;
-  }
-
-  /** Strips too narrow to keep are taken in by the next one. */
-  private void fill(List<SweepEdge> order, double left, double right) {
-    int first = columns.size();
-    opened = 0;
-    int base = 0;
-    for (int i = 0; i + 1 < order.size(); i++) {
-      toggle(order.get(i).shape);
-      SweepEdge lower = order.get(base);
-      SweepEdge upper = order.get(i + 1);
-      if (upper.left + upper.right - lower.left - lower.right > 2 * WaterRules.SAME_PLAN) {
-        if (opened > 0) {
-          column(left, right, lower, upper);
-        }
-        base = i + 1;
-      }
-    }
-    if (columns.size() > first) {
-      slabs.add(new int[] {first, columns.size()});
-    }
-  }
-
-  private void toggle(int shape) {
-    int at = 0;
-    while (at < opened && open[at] != shape) {
-      at++;
-    }
-    if (at < opened) {
-      System.arraycopy(open, at + 1, open, at, --opened - at);
-    } else {
-      open = opened == open.length ? Arrays.copyOf(open, 2 * opened) : open;
-      open[opened++] = shape;
-    }
-  }
-
-  private void column(double left, double right, SweepEdge lower, SweepEdge upper) {
-    double highLeft = Math.max(lower.left, upper.left);
-    double highRight = Math.max(lower.right, upper.right);
-    double u = (left + right) / 2;
-    double v = (lower.left + lower.right + highLeft + highRight) / 4;
-    int catchment = -1;
-    int outlet = -1;
-    stacker.clear();
-    for (int i = 0; i < opened; i++) {
-      int shape = open[i];
-      if (shape < catchmentsFrom) {
-        stacker.add(facets.get(shape), facets.get(shape).at(u, v));
-      } else if (shape < outletsFrom) {
-        catchment = shape - catchmentsFrom;
-      } else if (shape < shapes) {
-        outlet = shape - outletsFrom;
-      }
-    }
-    List<Layer> stack = stacker.layers(columns.size(), layers.size());
-    layers.addAll(stack);
-    columns.add(
-        new Column(
-            slabs.size(),
-            left,
-            right,
-            lower.left,
-            lower.right,
-            highLeft,
-            highRight,
-            catchment,
-            outlet,
-            stack));
   }
 }

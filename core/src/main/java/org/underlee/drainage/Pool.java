@@ -39,15 +39,12 @@ final class Pool {
   }
 
   private final WaterGraph graph;
-  private final List<Column> columns;
   private final Layer start;
   private final double startU;
   private final double startV;
   private final List<Layer> layers = new ArrayList<>();
 
-  /** By layer: the number of the pool that took it last; all pools share it. */
-  private final int[] holders;
-
+  private final FateBoard board;
   private final int number;
   private final PriorityQueue<Rim> rims = new PriorityQueue<>();
   private double level = Double.NEGATIVE_INFINITY;
@@ -57,23 +54,19 @@ final class Pool {
   private @Nullable Fate end;
   private @Nullable Vec3 deepest;
 
-  /**
-   * @param number not 0
-   */
-  Pool(WaterGraph graph, Layer start, List<Column> columns, int[] holders, int number) {
+  Pool(WaterGraph graph, Layer start, FateBoard board) {
     this.graph = graph;
-    this.columns = columns;
     this.start = start;
-    this.startU = columns.get(start.column()).middleU();
-    this.startV = columns.get(start.column()).middleV();
-    this.holders = holders;
-    this.number = number;
+    this.startU = start.column().middleU();
+    this.startV = start.column().middleV();
+    this.board = board;
+    this.number = board.nextPool();
     take(start);
   }
 
   final void take(Layer layer) {
-    if (!holds(layer.number())) {
-      holders[layer.number()] = number;
+    if (!isInside(layer)) {
+      board.put(layer.number(), number);
       layers.add(layer);
       graph.sills(layer, this);
     }
@@ -83,10 +76,6 @@ final class Pool {
     double du = sill.u() - startU;
     double dv = sill.v() - startV;
     rims.add(Rim.of(sill, du, dv, order++));
-  }
-
-  boolean holds(int layer) {
-    return holders[layer] == number;
   }
 
   List<Layer> layers() {
@@ -114,9 +103,9 @@ final class Pool {
     return pending;
   }
 
-  /** Whether a sill leads back into it. */
-  boolean isInside(int layer) {
-    return layer >= 0 && holds(layer);
+  /** Whether it holds a layer; what leads nowhere leads out of it. */
+  boolean isInside(@Nullable Layer layer) {
+    return layer != null && board.isIn(layer.number(), number);
   }
 
   void spillTo(Fate fate) {
@@ -138,7 +127,7 @@ final class Pool {
 
   /** Mean depth over a layer's column, by its corners and its middle. */
   private double meanDepth(Layer layer) {
-    Column c = columns.get(layer.column());
+    Column c = layer.column();
     double corners =
         depth(layer, c.left(), c.lowLeft())
             + depth(layer, c.left(), c.highLeft())
@@ -148,14 +137,11 @@ final class Pool {
   }
 
   double volume() {
-    return layers.stream().mapToDouble(l -> meanDepth(l) * columns.get(l.column()).area()).sum();
+    return layers.stream().mapToDouble(l -> meanDepth(l) * l.column().area()).sum();
   }
 
   double area() {
-    return layers.stream()
-        .filter(l -> meanDepth(l) > 0)
-        .mapToDouble(l -> columns.get(l.column()).area())
-        .sum();
+    return layers.stream().filter(l -> meanDepth(l) > 0).mapToDouble(l -> l.column().area()).sum();
   }
 
   /** Where it is deepest; its height is the floor's. Asked when it is full. */
@@ -172,7 +158,7 @@ final class Pool {
     Vec3 found = Vec3.ZERO;
     double most = -1;
     for (Layer l : layers) {
-      Column c = columns.get(l.column());
+      Column c = l.column();
       for (int corner = 0; corner < 4; corner++) {
         double u = corner < 2 ? c.left() : c.right();
         double v = v(c, corner);

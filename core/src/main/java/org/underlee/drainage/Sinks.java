@@ -16,27 +16,29 @@ final class Sinks {
    * @param piece that the water leaves last, or −1
    * @param bay number of the catchment, or −1
    */
-  record Sink(int outlet, Optional<LeakCause> cause, int piece, int bay) {}
-
-  private final Map<Sink, Integer> known = new HashMap<>();
-  private final List<Sink> all = new ArrayList<>();
-  private final Map<Integer, Vec3> places = new HashMap<>();
-
-  int outlet(int outlet, int gutter) {
-    return number(new Sink(outlet, Optional.empty(), gutter, -1));
-  }
-
-  int leak(LeakCause cause, int piece, int bay) {
-    return number(new Sink(-1, Optional.of(cause), piece, bay));
-  }
-
-  private int number(Sink sink) {
-    Integer number = known.putIfAbsent(sink, all.size());
-    if (number == null) {
-      all.add(sink);
-      return all.size() - 1;
+  record Sink(int outlet, Optional<LeakCause> cause, int piece, int bay) {
+    static Sink outlet(int outlet, int gutter) {
+      return new Sink(outlet, Optional.empty(), gutter, -1);
     }
-    return number;
+
+    static Sink leak(LeakCause cause, int piece, int bay) {
+      return new Sink(-1, Optional.of(cause), piece, bay);
+    }
+  }
+
+  /** What all water has that ends in one, by the end. */
+  private final Map<Sink, Fate> known = new HashMap<>();
+
+  private final List<Sink> all = new ArrayList<>();
+  private final List<Vec3> places = new ArrayList<>();
+
+  /** Starts with the ends of others, and adds its own without a change to theirs. */
+  Sinks copy() {
+    Sinks copy = new Sinks();
+    copy.known.putAll(known);
+    copy.all.addAll(all);
+    copy.places.addAll(places);
+    return copy;
   }
 
   /**
@@ -44,14 +46,31 @@ final class Sinks {
    * each sill of a pool, does not say that water takes it.
    *
    * @param at in the frame of the field
+   * @return what all water has that comes there
    */
-  void reached(int sink, Vec3 at) {
-    places.putIfAbsent(sink, at);
+  Fate reached(Sink sink, Vec3 at) {
+    Fate fate = known.get(sink);
+    if (fate == null) {
+      fate = Fate.of(all.size());
+      known.put(sink, fate);
+      all.add(sink);
+      places.add(at);
+    }
+    return fate;
   }
 
   /** Where water first came to an end. */
   Vec3 at(int sink) {
-    return places.getOrDefault(sink, Vec3.ZERO);
+    return places.get(sink);
+  }
+
+  /** By number: whether the end is in an outlet. */
+  boolean[] in(int outlet) {
+    boolean[] in = new boolean[all.size()];
+    for (int i = 0; i < in.length; i++) {
+      in[i] = all.get(i).outlet() == outlet;
+    }
+    return in;
   }
 
   Sink get(int number) {

@@ -1,8 +1,6 @@
 package org.underlee.drainage;
 
-import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.List;
 
 /**
  * Sorts the faces over one place into layers: what each piece takes of the height. A sweep asks it
@@ -50,13 +48,8 @@ final class Stacker {
     return heightA == heightB ? a.up() && !b.up() : heightA > heightB;
   }
 
-  /**
-   * The layers from the highest down.
-   *
-   * @param column number of the column
-   * @param next number of the first of them
-   */
-  List<Layer> layers(int column, int next) {
+  /** The layers from the highest down. */
+  Layer[] layers(Column column) {
     tops = tops.length < count ? new Facet[faces.length] : tops;
     topAt = topAt.length < count ? new double[faces.length] : topAt;
     bottomAt = bottomAt.length < count ? new double[faces.length] : bottomAt;
@@ -65,9 +58,9 @@ final class Stacker {
     while (i < count) {
       i = faces[i].up() ? solid(i) : i + 1;
     }
-    List<Layer> layers = new ArrayList<>(found);
+    Layer[] layers = new Layer[found];
     for (int k = 0; k < found; k++) {
-      layers.add(new Layer(next + k, column, tops[k], topAt[k], bottomAt[k]));
+      layers[k] = new Layer(column, k, tops[k], topAt[k], bottomAt[k]);
     }
     return layers;
   }

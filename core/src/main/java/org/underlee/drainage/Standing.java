@@ -1,30 +1,35 @@
 package org.underlee.drainage;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import org.underlee.drainage.Piece.Kind;
 import org.underlee.drainage.Sinks.Sink;
 import org.underlee.geom.Vec3;
 
 /** Tells of water that stands: how deep, how heavy, and where it runs over. */
-record Standing(DrainCase given, Places places, PlanSweep plan, Sinks sinks) {
+record Standing(DrainCase given, Places places, PlanSweep plan) {
+  /** Enough that processors wait little for each other, and few enough to cost nothing. */
+  private static final int AT_ONCE = 4;
+
   /** Water that stands with every outlet open. */
   List<StandingWater> ponds(Fates fates) {
     return fates.pools().stream()
         .filter(p -> p.depth() > WaterRules.FILM)
-        .map(p -> standing(p, Optional.empty()))
+        .map(p -> standing(p, fates.sinks(), Optional.empty()))
         .toList();
   }
 
   /** What the outlets' openings are in, by outlet: where the water stands first when it is shut. */
-  private List<List<Layer>> floors() {
+  List<List<Layer>> floors() {
     List<List<Layer>> floors = new ArrayList<>();
     places.outlets().forEach(o -> floors.add(new ArrayList<>()));
     for (Column column : plan.columns()) {
       if (column.outlet() >= 0) {
-        column.layers().stream()
+        Arrays.stream(column.layers())
             .filter(l -> given.pieces().get(l.piece()).kind() == Kind.GUTTER)
             .filter(l -> places.takes(column.outlet(), l))
             .forEach(floors.get(column.outlet())::add);
@@ -39,20 +44,34 @@ record Standing(DrainCase given, Places places, PlanSweep plan, Sinks sinks) {
    * @param open where the water goes with none shut
    */
   List<StandingWater> blocked(Fates open) {
-    List<StandingWater> all = new ArrayList<>();
     List<List<Layer>> floors = floors();
-    for (int i = 0; i < floors.size(); i++) {
-      Optional<String> outlet = Optional.of(pieceId(places.outlets().get(i)));
-      Fates fates = open.without(i);
-      floors.get(i).forEach(fates::of);
-      fates.pools().stream()
-          .max(Comparator.comparingDouble(Pool::volume))
-          .ifPresent(p -> all.add(standing(p, outlet)));
-    }
-    return all;
+    return IntStream.range(0, AT_ONCE)
+        .parallel()
+        .mapToObj(part -> blocked(part, floors, open))
+        .flatMap(List::stream)
+        .toList();
   }
 
-  private StandingWater standing(Pool pool, Optional<String> blocked) {
+  /** One of the equal parts that the outlets are shared out in, one case after the other. */
+  private List<StandingWater> blocked(int part, List<List<Layer>> floors, Fates open) {
+    List<StandingWater> found = new ArrayList<>();
+    FateBoard board = new FateBoard(plan.layers());
+    int end = (part + 1) * floors.size() / AT_ONCE;
+    for (int i = part * floors.size() / AT_ONCE; i < end; i++) {
+      blocked(i, open.without(i, board.clear()), floors.get(i)).ifPresent(found::add);
+    }
+    return found;
+  }
+
+  Optional<StandingWater> blocked(int outlet, Fates fates, List<Layer> floor) {
+    floor.forEach(fates::of);
+    Optional<String> id = Optional.of(pieceId(places.outlets().get(outlet)));
+    return fates.pools().stream()
+        .max(Comparator.comparingDouble(Pool::volume))
+        .map(p -> standing(p, fates.sinks(), id));
+  }
+
+  private StandingWater standing(Pool pool, Sinks sinks, Optional<String> blocked) {
     Fate end = pool.end();
     String to = end == null ? "nowhere" : words(sinks.get(end.main()));
     return new StandingWater(

@@ -15,16 +15,37 @@ final class SweepEdge {
   double right;
   double middle;
 
+  /** Among the edges of the whole plan: of two at one place the first comes first. */
+  private final int order;
+
   SweepEdge(int shape, double u0, double v0, double u1, double v1) {
+    this(shape, u0, v0, u1, v1, 0);
+  }
+
+  private SweepEdge(int shape, double u0, double v0, double u1, double v1, int order) {
     this.shape = shape;
     this.u0 = u0;
     this.v0 = v0;
     this.u1 = u1;
     this.v1 = v1;
+    this.order = order;
     this.upright = u1 - u0 < WaterRules.SAME_PLAN;
   }
 
+  /** The same edge for one stretch of the sweep. */
+  SweepEdge numbered(int number) {
+    return new SweepEdge(shape, u0, v0, u1, v1, number);
+  }
+
+  static int compare(SweepEdge a, SweepEdge b) {
+    int lower = Double.compare(a.middle, b.middle);
+    return lower == 0 ? Integer.compare(a.order, b.order) : lower;
+  }
+
   private double at(double u) {
+    if (v0 == v1) {
+      return v0;
+    }
     return upright ? (v0 + v1) / 2 : v0 + (v1 - v0) * (u - u0) / (u1 - u0);
   }
 

@@ -16,11 +16,15 @@ final class Tally {
   /** A part of a column's rain smaller than this is no region of a leak. */
   private static final double SHOWN = 0.05;
 
+  /** Areas that differ by less than this, m² (a square millimetre), are one. */
+  private static final double SAME = 1e-6;
+
   private final DrainCase given;
   private final Places places;
   private final Sinks sinks;
 
   private double area;
+  private double added;
 
   /** By sink, then by catchment: the area whose rain ends there. */
   private final List<double[]> byBay = new ArrayList<>();
@@ -37,9 +41,23 @@ final class Tally {
     return area;
   }
 
+  /** Of other areas, m². */
+  double added() {
+    return added;
+  }
+
   void add(Column column, Fate fate) {
-    double rain = column.area();
-    area += rain;
+    area += column.area();
+    add(column, column.area(), fate);
+  }
+
+  /** Rain of another area that lands on a column. */
+  void add(Arrival arrival, Column column, Fate fate) {
+    added += arrival.area();
+    add(column, arrival.area(), fate);
+  }
+
+  private void add(Column column, double rain, Fate fate) {
     for (int i = 0; i < fate.ends(); i++) {
       int sink = fate.sink(i);
       while (byBay.size() <= sink) {
@@ -53,7 +71,7 @@ final class Tally {
   }
 
   private List<Vec3> region(Column column) {
-    double w = column.layers().isEmpty() ? 0 : column.layers().get(0).topAt();
+    double w = column.layers().length == 0 ? 0 : column.layers()[0].topAt();
     return column.outline().stream().map(p -> world(new Vec3(p.x(), p.y(), w))).toList();
   }
 
@@ -95,7 +113,7 @@ final class Tally {
 
   List<Leak> leaks(List<Optional<LeakCause>> faults) {
     List<Leak> leaks = new ArrayList<>();
-    for (int s = 0; s < byBay.size(); s++) {
+    for (int s : inOrderOfBays()) {
       Sink sink = sinks.get(s);
       Optional<LeakCause> cause = sink.outlet() >= 0 ? faults.get(sink.outlet()) : sink.cause();
       if (cause.isPresent() && total(s) > 0) {
@@ -113,8 +131,18 @@ final class Tally {
     }
     leaks.sort(
         Comparator.comparing(Leak::cause)
-            .thenComparing(Comparator.comparingDouble(Leak::area).reversed()));
+            .thenComparing(
+                Comparator.comparingDouble((Leak l) -> Math.rint(l.area() / SAME)).reversed()));
     return leaks;
+  }
+
+  /** So that of leaks of one size the first bay's comes first, whatever the last digits are. */
+  private int[] inOrderOfBays() {
+    return IntStream.range(0, byBay.size())
+        .boxed()
+        .sorted(Comparator.comparingInt(s -> sinks.get(s).bay()))
+        .mapToInt(s -> s)
+        .toArray();
   }
 
   private String pieceId(int piece) {

@@ -1,10 +1,11 @@
 package org.underlee.drainage;
 
 import java.util.ArrayList;
-import java.util.Collections;
 import java.util.List;
+import java.util.concurrent.atomic.AtomicReferenceArray;
 import org.jspecify.annotations.Nullable;
 import org.underlee.drainage.Piece.Kind;
+import org.underlee.drainage.Sinks.Sink;
 import org.underlee.geom.Vec3;
 
 /**
@@ -18,52 +19,53 @@ final class WaterGraph {
   /**
    * One way on.
    *
-   * @param layer number of the layer that it leads to; −1 for an end
-   * @param sink number of the end; −1 for a layer
+   * @param layer that it leads to; null for an end
+   * @param sink the end; null for a layer
    * @param at where an end is reached
    */
-  record Way(int layer, int sink, double weight, Vec3 at) {
+  record Way(@Nullable Layer layer, @Nullable Sink sink, double weight, Vec3 at) {
     static Way to(Layer layer, double weight) {
-      return new Way(layer.number(), -1, weight, Vec3.ZERO);
+      return new Way(layer, null, weight, Vec3.ZERO);
     }
 
-    static Way end(int sink, double weight, Vec3 at) {
-      return new Way(-1, sink, weight, at);
-    }
-
-    boolean isEnd() {
-      return layer < 0;
+    static Way end(Sink sink, double weight, Vec3 at) {
+      return new Way(null, sink, weight, at);
     }
   }
 
   /**
    * A way on for water that stands, once it is as high as the level.
    *
-   * @param layer number of the layer that it leads to; −1 for an end
+   * @param layer that it leads to; null for an end
    */
-  record Sill(double level, double u, double v, int layer, Layer from, Side side) {
+  record Sill(double level, double u, double v, @Nullable Layer layer, Layer from, Side side) {
     Vec3 at() {
       return new Vec3(u, v, level);
     }
   }
 
-  private final List<Column> columns;
   private final Neighbours neighbours;
   private final Places places;
-  private final Sinks sinks;
   private final Joints joints;
 
-  /** Ways that were asked for so far, by layer: all cases of blocked outlets share them. */
-  private final List<@Nullable List<Way>> known;
+  /**
+   * Ways that were asked for so far, by layer: all cases of blocked outlets share them. Whoever
+   * asks at the same time finds the same.
+   */
+  private final AtomicReferenceArray<@Nullable List<Way>> known;
 
-  WaterGraph(
-      List<Piece> pieces, PlanSweep plan, Neighbours neighbours, Places places, Sinks sinks) {
-    this.columns = plan.columns();
+  WaterGraph(List<Piece> pieces, PlanSweep plan, Neighbours neighbours, Places places) {
     this.neighbours = neighbours;
     this.places = places;
-    this.sinks = sinks;
-    this.joints = new Joints(pieces, columns, neighbours, places, sinks);
-    this.known = new ArrayList<>(Collections.nCopies(plan.layers().size(), null));
+    this.joints = new Joints(pieces, neighbours, places);
+    this.known = new AtomicReferenceArray<>(plan.layers());
+  }
+
+  /** Finds the ways of what rain falls on, on all processors: a proof asks for each of them. */
+  void prepare(List<Column> columns) {
+    columns.parallelStream()
+        .filter(c -> c.catchment() >= 0 && c.layers().length > 0)
+        .forEach(c -> ways(c.layers()[0], -1));
   }
 
   /**
@@ -72,29 +74,30 @@ final class WaterGraph {
    * @param blocked number of the outlet that lets nothing through, or −1
    */
   List<Way> ways(Layer layer, int blocked) {
-    if (blocked >= 0 && columns.get(layer.column()).outlet() == blocked && isOutlet(layer)) {
+    if (blocked >= 0 && layer.column().outlet() == blocked && isOutlet(layer)) {
       return overSheet(layer);
     }
-    List<Way> ways = known.get(layer.number());
+    int number = layer.number();
+    List<Way> ways = known.get(number);
     if (ways == null) {
       ways = open(layer);
-      known.set(layer.number(), ways);
+      known.set(number, ways);
     }
     return ways;
   }
 
   private List<Way> open(Layer layer) {
-    Column column = columns.get(layer.column());
+    Column column = layer.column();
     if (isOutlet(layer)) {
       Vec3 at = new Vec3(column.middleU(), column.middleV(), layer.topAt());
-      return List.of(Way.end(sinks.outlet(column.outlet(), layer.piece()), 1, at));
+      return List.of(Way.end(Sink.outlet(column.outlet(), layer.piece()), 1, at));
     }
     return joints.kind(layer) == Kind.JOIST ? offJoist(layer, column) : overSheet(layer);
   }
 
   /** Whether an outlet's opening is in the layer. */
   private boolean isOutlet(Layer layer) {
-    int outlet = columns.get(layer.column()).outlet();
+    int outlet = layer.column().outlet();
     return outlet >= 0 && joints.kind(layer) == Kind.GUTTER && places.takes(outlet, layer);
   }
 
@@ -219,7 +222,7 @@ final class WaterGraph {
 
   private void sill(Layer layer, Side side, Pool pool) {
     Joints.Meeting met = joints.meeting(side, layer.top().at(side.u(), side.v()), true);
-    int onto = met.layer() == null ? -1 : met.layer().number();
+    Layer onto = met.layer();
     if (!pool.isInside(onto)) {
       double atFirst = level(layer, met, side.u0(), side.v0());
       double atSecond = level(layer, met, side.u1(), side.v1());
@@ -233,9 +236,9 @@ final class WaterGraph {
 
   /** The way over a sill. */
   Way over(Sill sill) {
-    return sill.layer < 0
+    return sill.layer == null
         ? joints.leak(LeakCause.SPILL, sill.from, sill.side, 1)
-        : new Way(sill.layer, -1, 1, sill.at());
+        : Way.to(sill.layer, 1);
   }
 
   private static double level(Layer layer, Joints.Meeting met, double u, double v) {
@@ -245,8 +248,8 @@ final class WaterGraph {
 
   /** The end of water in a hollow that nothing leads out of. */
   Way closed(Layer layer) {
-    Column c = columns.get(layer.column());
+    Column c = layer.column();
     Vec3 at = new Vec3(c.middleU(), c.middleV(), layer.topAt());
-    return Way.end(sinks.leak(LeakCause.SPILL, layer.piece(), places.bay(at)), 1, at);
+    return Way.end(Sink.leak(LeakCause.SPILL, layer.piece(), places.bay(at)), 1, at);
   }
 }

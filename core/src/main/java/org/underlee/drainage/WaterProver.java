@@ -7,6 +7,7 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import org.underlee.drainage.Piece.Kind;
+import org.underlee.drainage.Sinks.Sink;
 import org.underlee.geom.Vec3;
 
 /**
@@ -18,11 +19,14 @@ public final class WaterProver {
   /** A part with a level face larger than this should have a fall. */
   private static final double FLAT_AREA = 0.02;
 
+  /** Down the fall: a face that is longer carries water to the gutter. */
+  private static final double LONGEST_FLASHING = 0.3;
+
   private final DrainCase given;
   private final Places places;
   private final PlanSweep plan;
-  private final Sinks sinks = new Sinks();
   private final List<Facet> facets;
+  private final Neighbours neighbours;
   private final WaterGraph graph;
 
   private WaterProver(DrainCase given) {
@@ -45,12 +49,14 @@ public final class WaterProver {
                 outlines.halves())
             .sweep(outlines.middles());
     places.learn(plan.columns());
-    this.graph = new WaterGraph(pieces, plan, new Neighbours(plan), places, sinks);
+    this.neighbours = new Neighbours(plan);
+    this.graph = new WaterGraph(pieces, plan, neighbours, places);
   }
 
   /** The proof for all fields together. */
   public static DrainProof prove(List<DrainCase> cases) {
     double area = 0;
+    double added = 0;
     double drained = 0;
     List<Leak> leaks = new ArrayList<>();
     List<OutletShare> outlets = new ArrayList<>();
@@ -60,6 +66,7 @@ public final class WaterProver {
     for (DrainCase one : cases) {
       DrainProof proof = prove(one);
       area += proof.area();
+      added += proof.added();
       drained += proof.drained();
       leaks.addAll(proof.leaks());
       outlets.addAll(proof.outlets());
@@ -67,7 +74,7 @@ public final class WaterProver {
       blocked.addAll(proof.blocked());
       flat.addAll(proof.flat());
     }
-    return new DrainProof(area, drained, leaks, outlets, ponds, blocked, flat);
+    return new DrainProof(area, added, drained, leaks, outlets, ponds, blocked, flat);
   }
 
   /** The proof for one field. */
@@ -76,20 +83,26 @@ public final class WaterProver {
   }
 
   private DrainProof proof() {
-    Fates fates = new Fates(graph, plan, sinks);
-    Tally tally = new Tally(given, places, sinks);
+    graph.prepare(plan.columns());
+    Fates fates = new Fates(graph, new FateBoard(plan.layers()), -1);
+    Tally tally = new Tally(given, places, fates.sinks());
     for (Column column : plan.columns()) {
       if (column.catchment() >= 0) {
         tally.add(column, fateOf(column, fates));
       }
     }
-    List<Optional<LeakCause>> faults =
-        places.outlets().stream()
-            .map(o -> new PipeRuns(given.pieces(), places, given.ground()).fault(o))
-            .toList();
-    Standing standing = new Standing(given, places, plan, sinks);
+    for (Arrival arrival : given.arrivals()) {
+      Column column = at(arrival);
+      if (column.catchment() >= 0) {
+        tally.add(arrival, column, fateOf(column, fates));
+      }
+    }
+    PipeRuns pipes = new PipeRuns(given.pieces(), places, given.ground());
+    List<Optional<LeakCause>> faults = places.outlets().stream().map(pipes::fault).toList();
+    Standing standing = new Standing(given, places, plan);
     return new DrainProof(
         tally.area(),
+        tally.added(),
         tally.drained(faults),
         tally.leaks(faults),
         tally.outlets(),
@@ -98,17 +111,23 @@ public final class WaterProver {
         flat());
   }
 
+  /** Where it lands: beside a strip too narrow to keep it lands in the next one. */
+  private Column at(Arrival arrival) {
+    Column there = neighbours.at(arrival.u(), arrival.v());
+    return there.catchment() >= 0
+        ? there
+        : neighbours.at(arrival.u() + Neighbours.LEFT_OUT, arrival.v() + Neighbours.LEFT_OUT);
+  }
+
   private Fate fateOf(Column column, Fates fates) {
-    if (!column.layers().isEmpty()) {
-      return fates.of(column.layers().get(0));
+    if (column.layers().length > 0) {
+      return fates.of(column.layers()[0]);
     }
     double v = column.middleV();
     Vec3 at = new Vec3(column.middleU(), v, 0);
     LeakCause open = places.open(at, LeakCause.GAP);
     LeakCause cause = open == LeakCause.GAP && isHole(at) ? LeakCause.OPEN_HOLE : open;
-    int sink = sinks.leak(cause, -1, column.catchment());
-    sinks.reached(sink, at);
-    return Fate.of(sink);
+    return fates.sinks().reached(Sink.leak(cause, -1, column.catchment()), at);
   }
 
   private boolean isHole(Vec3 at) {
@@ -119,22 +138,29 @@ public final class WaterProver {
 
   /** Faces that rain falls on; what lies under another part, as an edge under a strip, is dry. */
   private List<String> flat() {
-    List<Facet> level = facets.stream().filter(this::isLevel).toList();
-    if (level.isEmpty()) {
-      return List.of();
-    }
     Set<Facet> open =
         plan.columns().stream()
-            .filter(c -> !c.layers().isEmpty())
-            .map(c -> c.layers().get(0).top())
+            .filter(c -> c.layers().length > 0)
+            .map(c -> c.layers()[0].top())
+            .filter(f -> isCarrying(f) && (isLevel(f) || isBackward(f)))
             .collect(Collectors.toSet());
-    return level.stream().filter(open::contains).map(f -> pieceId(f.piece())).distinct().toList();
+    return open.isEmpty()
+        ? List.of()
+        : facets.stream().filter(open::contains).map(f -> pieceId(f.piece())).distinct().toList();
   }
 
-  private boolean isLevel(Facet f) {
+  /** A flashing may fall to the house, a pan may not. */
+  private static boolean isBackward(Facet f) {
+    return f.b() > WaterRules.LEVEL && f.length() > LONGEST_FLASHING;
+  }
+
+  private static boolean isLevel(Facet f) {
+    return f.slope() < WaterRules.LEVEL;
+  }
+
+  private boolean isCarrying(Facet f) {
     return f.up()
         && !f.thin()
-        && f.slope() < WaterRules.LEVEL
         && given.pieces().get(f.piece()).kind() != Kind.JOIST
         && f.extent() > FLAT_AREA;
   }

@@ -1,5 +1,6 @@
 package org.underlee.layout;
 
+import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
@@ -16,6 +17,7 @@ import org.underlee.framing.Field;
  * @param lowEnd the line that the low end follows: {@link LowEnd#id()}
  * @param dryZone what must stay dry; everything below the decks when empty
  * @param outlets where outlets and downspouts are
+ * @param onto rain of roofs that comes onto the decks
  */
 public record Wishes(
     boolean boardsOff,
@@ -23,36 +25,42 @@ public record Wishes(
     OptionalDouble seat,
     Optional<String> lowEnd,
     Optional<DryZone> dryZone,
-    OutletWishes outlets) {
+    OutletWishes outlets,
+    List<Onto> onto) {
   public static final Wishes NONE =
-      new Wishes(false, Set.of(), OptionalDouble.empty(), Optional.empty(), Optional.empty(), OutletWishes.NONE);
+      new Wishes(false, Set.of(), OptionalDouble.empty(), Optional.empty(), Optional.empty(), OutletWishes.NONE, List.of());
 
   public Wishes {
     leaveOpen = Set.copyOf(leaveOpen);
+    onto = List.copyOf(onto);
+  }
+
+  public Wishes with(List<Onto> rain) {
+    return new Wishes(boardsOff, leaveOpen, seat, lowEnd, dryZone, outlets, rain);
   }
 
   public Wishes withBoardsOff() {
-    return new Wishes(true, leaveOpen, seat, lowEnd, dryZone, outlets);
+    return new Wishes(true, leaveOpen, seat, lowEnd, dryZone, outlets, onto);
   }
 
   public Wishes leavingOpen(Set<String> bays) {
-    return new Wishes(boardsOff, bays, seat, lowEnd, dryZone, outlets);
+    return new Wishes(boardsOff, bays, seat, lowEnd, dryZone, outlets, onto);
   }
 
   public Wishes withSeat(double metres) {
-    return new Wishes(boardsOff, leaveOpen, OptionalDouble.of(metres), lowEnd, dryZone, outlets);
+    return new Wishes(boardsOff, leaveOpen, OptionalDouble.of(metres), lowEnd, dryZone, outlets, onto);
   }
 
   public Wishes endingAt(String line) {
-    return new Wishes(boardsOff, leaveOpen, seat, Optional.of(line), dryZone, outlets);
+    return new Wishes(boardsOff, leaveOpen, seat, Optional.of(line), dryZone, outlets, onto);
   }
 
   public Wishes keepingDry(DryZone zone) {
-    return new Wishes(boardsOff, leaveOpen, seat, lowEnd, Optional.of(zone), outlets);
+    return new Wishes(boardsOff, leaveOpen, seat, lowEnd, Optional.of(zone), outlets, onto);
   }
 
   public Wishes withOutlets(OutletWishes places) {
-    return new Wishes(boardsOff, leaveOpen, seat, lowEnd, dryZone, places);
+    return new Wishes(boardsOff, leaveOpen, seat, lowEnd, dryZone, places, onto);
   }
 
   /** Whether a bay of a field is over what must stay dry. */

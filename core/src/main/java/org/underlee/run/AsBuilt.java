@@ -5,13 +5,14 @@ import java.util.List;
 import org.underlee.bay.FieldBays;
 import org.underlee.drainage.DrainCase;
 import org.underlee.drainage.DrainCases;
+import org.underlee.layout.Onto;
 
 /** The cases to be proved for an assembly as it is in a model. */
 final class AsBuilt {
   private AsBuilt() {}
 
   /** One case for each field that parts are written for. */
-  static List<DrainCase> cases(List<FieldBays> bays, List<WrittenPart> parts) {
+  static List<DrainCase> cases(List<FieldBays> bays, List<WrittenPart> parts, List<Onto> onto) {
     List<DrainCase> cases = new ArrayList<>();
     for (FieldBays field : bays) {
       List<DrainCases.Placed> own =
@@ -20,7 +21,7 @@ final class AsBuilt {
               .map(p -> new DrainCases.Placed(p.id(), p.kind(), p.element().shape()))
               .toList();
       if (!own.isEmpty()) {
-        cases.add(DrainCases.of(field, own));
+        cases.add(DrainCases.of(field, own).with(onto));
       }
     }
     return cases;

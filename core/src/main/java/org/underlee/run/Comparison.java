@@ -132,7 +132,8 @@ public record Comparison(Survey survey, List<Arrangement> arrangements) {
 
   /** Of the rain on all decks in scope, fields without any part among them. */
   private static double dryFraction(Survey survey, Scope scope, Layout layout) {
-    DrainProof proof = WaterProver.prove(DrainCases.of(survey.bays(), layout));
+    DrainProof proof =
+        WaterProver.prove(DrainCases.of(survey.bays(), layout, scope.wishes().onto()));
     List<String> laidOut = layout.fields().stream().map(FieldLayout::field).toList();
     double bare =
         scope.of(survey.framing().decks()).stream()
@@ -142,7 +143,7 @@ public record Comparison(Survey survey, List<Arrangement> arrangements) {
             .mapToDouble(c -> WaterProver.prove(c).area())
             .sum();
     // Areas of slivers add up in another order, to a last digit more than the whole.
-    return Math.min(1, proof.drained() / (proof.area() + bare));
+    return Math.min(1, proof.drained() / (proof.rain() + bare));
   }
 
   private static OptionalDouble headroom(Survey survey, Layout layout) {

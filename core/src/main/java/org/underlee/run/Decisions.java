@@ -1,6 +1,6 @@
 package org.underlee.run;
 
-import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -9,6 +9,8 @@ import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.underlee.drainage.flow.RainData;
 import org.underlee.drainage.flow.Storm;
 import org.underlee.finding.InputException;
@@ -19,6 +21,7 @@ import org.underlee.kit.DrainValue;
 import org.underlee.kit.Kit;
 import org.underlee.kit.KitReader;
 import org.underlee.layout.DryZone;
+import org.underlee.layout.Onto;
 import org.underlee.layout.OutletWishes;
 import org.underlee.layout.Scope;
 import org.underlee.layout.Wishes;
@@ -93,6 +96,11 @@ record Decisions(
     if (!wishes.outlets().places().isEmpty()) {
       told.put(Provenance.OUTLETS, wishes.outlets().text());
     }
+    if (!wishes.onto().isEmpty()) {
+      told.put(
+          Provenance.ALSO_DRAINS,
+          wishes.onto().stream().map(Onto::text).collect(Collectors.joining(" ")));
+    }
     return told;
   }
 
@@ -111,11 +119,31 @@ record Decisions(
             Optional.ofNullable(set.get(Provenance.DRY_ZONE)).map(DryZone::parse),
             Optional.ofNullable(set.get(Provenance.OUTLETS))
                 .map(OutletWishes::parse)
-                .orElse(OutletWishes.NONE));
+                .orElse(OutletWishes.NONE),
+            onto(set));
     return new Scope(
         Optional.ofNullable(set.get(Provenance.DECK)),
         Optional.ofNullable(set.get(Provenance.STOREY)),
         wishes);
+  }
+
+  private static List<Onto> onto(Map<String, String> set) {
+    return Optional.ofNullable(set.get(Provenance.ALSO_DRAINS)).stream()
+        .flatMap(text -> Stream.of(text.split(" ")))
+        .map(Onto::parse)
+        .toList();
+  }
+
+  /** The rain of roofs that a drained model's assemblies are for; none where it keeps none. */
+  static List<Onto> onto(IfcModel model) {
+    return sets(model).map(Decisions::onto).findFirst().orElse(List.of());
+  }
+
+  private static Stream<Map<String, String>> sets(IfcModel model) {
+    return Arrays.stream(model.step().ofKeyword(ASSEMBLY))
+        .mapToObj(
+            i -> Optional.ofNullable(model.properties(model.step().id(i)).get(Strip.LAYOUT_SET)))
+        .flatMap(Optional::stream);
   }
 
   /** The place of the rain table where it is one; else the rate. */
@@ -132,12 +160,7 @@ record Decisions(
    * @throws InputException when no assembly of ours is in it, or two differ in what serves both
    */
   static Decisions in(IfcModel model) {
-    List<Decisions> all = new ArrayList<>();
-    for (int i : model.step().ofKeyword(ASSEMBLY)) {
-      Optional.ofNullable(model.properties(model.step().id(i)).get(Strip.LAYOUT_SET))
-          .map(Decisions::of)
-          .ifPresent(all::add);
-    }
+    List<Decisions> all = sets(model).map(Decisions::of).toList();
     if (all.isEmpty()) {
       throw new InputException(
           Place.NOWHERE.inFile(model.step().name()), "there is no assembly of ours in it", ADVICE);

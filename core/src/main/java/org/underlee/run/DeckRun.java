@@ -24,6 +24,7 @@ import org.underlee.ifc.IfcModel;
 import org.underlee.kit.Kit;
 import org.underlee.layout.Layout;
 import org.underlee.layout.Layouter;
+import org.underlee.layout.Onto;
 import org.underlee.layout.Scope;
 import org.underlee.step.StepFile;
 import org.underlee.takeoff.Buying;
@@ -89,7 +90,8 @@ public final class DeckRun {
    * @throws InputException when the scope names no deck of the model
    */
   public static Layout layOut(Survey survey, Scope scope, Kit kit, Storm storm) {
-    GutterInRain rain = new GutterInRain(storm, ProofData.builtIn(), survey.elements());
+    GutterInRain rain =
+        new GutterInRain(storm, ProofData.builtIn(), survey.elements(), scope.wishes().onto());
     return Layouter.layOut(survey.framing(), survey.bays(), scope, kit, rain);
   }
 
@@ -131,9 +133,12 @@ public final class DeckRun {
     WriteBack.Written written =
         WriteBack.drained(
             survey.model(), layout, BillLine.of(takeoff), takeoff.order(), provenance, List.of());
-    DrainProof proof = WaterProver.prove(DrainCases.of(survey.bays(), layout));
+    List<Onto> onto = scope.wishes().onto();
+    DrainProof proof = WaterProver.prove(DrainCases.of(survey.bays(), layout, onto));
     Answer checks =
-        Checks.of(CheckInput.of(survey.bays(), survey.elements(), layout, storm, proof.outlets()));
+        Checks.of(
+            CheckInput.of(survey.bays(), survey.elements(), layout, storm, proof.outlets())
+                .with(onto));
     return new Design(survey, layout, checks, takeoff, proof, provenance, written);
   }
 
@@ -205,16 +210,12 @@ public final class DeckRun {
   private static Checked withChecks(
       StepFile given, SurveyRequest request, Optional<String> deck, Optional<Kit> kit) {
     Checked proved = check(given, request, deck);
-    return new Checked(
-        proved.survey(),
-        proved.parts(),
-        proved.proof(),
-        DesignChecks.of(
-            IfcModel.of(given),
-            proved,
-            deck,
-            kit,
-            () -> check(given, request.withoutServices(), deck).survey()));
+    return DesignChecks.of(
+        IfcModel.of(given),
+        proved,
+        deck,
+        kit,
+        () -> check(given, request.withoutServices(), deck).survey());
   }
 
   /** As {@link #check(Path, SurveyRequest, Optional)}, from bytes. */
@@ -240,8 +241,7 @@ public final class DeckRun {
     return new Checked(
         survey,
         parts,
-        WaterProver.prove(AsBuilt.cases(survey.bays(), parts)),
-        new Answer(List.of(), List.of()));
+        WaterProver.prove(AsBuilt.cases(survey.bays(), parts, Decisions.onto(IfcModel.of(given)))));
   }
 
   /**

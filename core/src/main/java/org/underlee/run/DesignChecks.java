@@ -29,7 +29,7 @@ final class DesignChecks {
   private DesignChecks() {}
 
   /**
-   * The checks.
+   * With what the checks say, and why deck is open that the design leaves open.
    *
    * @param drained the model with the assembly in it, which that of the survey leaves out
    * @param deck the one to look at; all when empty
@@ -37,7 +37,7 @@ final class DesignChecks {
    * @param alone the survey without models of services: asked for when an assembly is not the one
    *     that would be laid out around them, as one is not that was designed before they came
    */
-  static Answer of(
+  static Checked of(
       IfcModel drained,
       Checked proved,
       Optional<String> deck,
@@ -51,13 +51,14 @@ final class DesignChecks {
       }
       Set<String> strange = again.strange(deck);
       return strange.isEmpty()
-          ? again.checks(proved.proof())
+          ? proved.with(again.checks(proved.proof()), OpenDeck.reasons(again.meant.findings()))
           : leftOut(
+              proved,
               strange.size() + " parts, such as " + strange.iterator().next() + ", are not of it",
               "Name the models of services that it was laid out around by --services, or run resync,"
                   + " which lays the assembly out for the framing as it is now.");
     } catch (InputException unknown) {
-      return leftOut(String.valueOf(unknown.getMessage()), unknown.advice());
+      return leftOut(proved, String.valueOf(unknown.getMessage()), unknown.advice());
     }
   }
 
@@ -95,13 +96,14 @@ final class DesignChecks {
     Answer checks(DrainProof proof) {
       return Checks.of(
           CheckInput.asItStands(
-              survey.bays(), survey.elements(), meant, decided.storm(), proof.outlets(), shapes));
+                  survey.bays(), survey.elements(), meant, decided.storm(), proof.outlets(), shapes)
+              .with(decided.scope().wishes().onto()));
     }
   }
 
-  private static Answer leftOut(String why, String fix) {
+  private static Checked leftOut(Checked proved, String why, String fix) {
     Words words = Words.of("the design that the model keeps could not be laid out again: %s.", why);
-    return new Answer(
-        List.of(Finding.of(Rules.CHECKS_LEFT_OUT, Place.NOWHERE, words, fix)), List.of());
+    Finding told = Finding.of(Rules.CHECKS_LEFT_OUT, Place.NOWHERE, words, fix);
+    return proved.with(new Answer(List.of(told), List.of()), List.of());
   }
 }

@@ -49,6 +49,11 @@ final class OpenDeck {
     return f.rule().equals(LayoutRules.LEFT_OPEN) || f.rule().equals(LayoutRules.OUTSIDE_ZONE);
   }
 
+  /** Of what the layout found, why deck is open. */
+  static List<Finding> reasons(List<Finding> layout) {
+    return layout.stream().filter(f -> isBeyond(f) || isAskedFor(f)).toList();
+  }
+
   /** What the layout found, with the amount that the proof shows. */
   static List<Finding> measured(List<Finding> layout, DrainProof proof) {
     return layout.stream().map(f -> isBeyond(f) ? with(f, proof) : f).toList();

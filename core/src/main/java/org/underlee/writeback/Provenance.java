@@ -44,6 +44,9 @@ public record Provenance(
   /** Where the user wants outlets, by field. */
   public static final String OUTLETS = "Outlets";
 
+  /** Areas of roofs that drain onto the decks, each with its place, with spaces between. */
+  public static final String ALSO_DRAINS = "AlsoDrains";
+
   /** Names that a resync kept in place of those that a survey counts out. */
   public static final String NAMES = "KeptNames";
 

@@ -146,6 +146,20 @@ class BrokenAssembliesTest {
     assertThat(proof.ponds()).anyMatch(p -> p.part().endsWith("B2/pan-1") && p.depth() > 0.01);
   }
 
+  /** At 1:16 to the house the water would stand far above the dam of 20 mm: it is full. */
+  @Test
+  void aPanThatFallsBeyondItsEndDamIsNamedAndItsDamIsFull() {
+    DrainProof proof =
+        WaterProver.prove(changed(HARBOUR, named("B2/pan-1"), tilted(HARBOUR, 7.0 / 96)));
+    assertThat(proof.flat()).containsExactly("deck-1/field-1/B2/pan-1");
+    assertThat(proof.ponds())
+        .anyMatch(
+            p ->
+                p.part().endsWith("B2/pan-1")
+                    && Math.abs(p.depth() - 0.0192) < 0.0002
+                    && p.spillsAt().distance(p.at()) < 0.05);
+  }
+
   @Test
   void aLevelPanIsNamed() {
     DrainCase broken = changed(HARBOUR, named("B2/pan-1"), tilted(HARBOUR, 1.0 / 96));

@@ -4,13 +4,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
-import org.underlee.kit.KitReader;
-import org.underlee.layout.Scope;
-import org.underlee.run.DeckRun;
-import org.underlee.run.Design;
-import org.underlee.samples.IfcEmitter;
-import org.underlee.samples.Mix;
-import org.underlee.samples.SampleDecks;
 
 class ProofSpeedTest {
   /**
@@ -20,13 +13,7 @@ class ProofSpeedTest {
 
   @Test
   void twoHundredBaysAreProvedInAMoment() {
-    Design design =
-        DeckRun.design(
-            DeckRun.survey(
-                IfcEmitter.emit(SampleDecks.plain(3600, 406.4, 201), Mix.PLAIN), "deck.ifc"),
-            Scope.OUTSIDE,
-            KitReader.builtIn());
-    List<DrainCase> cases = DrainCases.of(design.survey().bays(), design.layout());
+    List<DrainCase> cases = ProofSpeed.cases(200);
     double best = Double.MAX_VALUE;
     DrainProof proof = WaterProver.prove(cases);
     for (int i = 0; i < 4; i++) {

@@ -3,6 +3,7 @@ package org.underlee.run;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.underlee.drainage.LeakCause;
@@ -35,5 +36,16 @@ class OpenOnPurposeTest {
     assertThat(open.proof().leaks()).anyMatch(l -> l.cause() == LeakCause.OPEN_BAY);
     assertThat(open.proof().dryFraction())
         .isLessThan(design(Wishes.NONE).proof().dryFraction() - 0.1);
+  }
+
+  @Test
+  void theCheckOfTheModelTellsItOnceAsTheDesignDoes() {
+    Design open = design(Wishes.NONE.leavingOpen(Set.of("B2")));
+    Checked checked =
+        DeckRun.check(open.written().bytes(), "d.ifc", SurveyRequest.PLAIN, Optional.empty());
+    assertThat(checked.findings().stream().filter(f -> f.rule().id().equals("bay-left-open")))
+        .hasSize(1);
+    assertThat(checked.findings()).noneMatch(f -> f.rule().id().equals("open-deck-drips"));
+    assertThat(checked.proof().leaks()).anyMatch(l -> l.cause() == LeakCause.OPEN_BAY);
   }
 }

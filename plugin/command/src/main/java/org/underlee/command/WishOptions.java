@@ -8,6 +8,7 @@ import org.underlee.layout.OutletWishes;
 import org.underlee.layout.Scope;
 import org.underlee.layout.Wishes;
 import org.underlee.run.DryZones;
+import org.underlee.run.RainFromRoofs;
 import org.underlee.run.Survey;
 import org.underlee.units.LengthText;
 import picocli.CommandLine.ITypeConverter;
@@ -62,6 +63,16 @@ final class WishOptions {
       })
   List<String> outlets = List.of();
 
+  @Option(
+      names = "--also-drains",
+      paramLabel = "AREA@X,Y",
+      arity = "1..*",
+      description = {
+        "A roof's area whose rain comes onto the deck, and where, in metres in the model's"
+            + " coordinates, such as 12m2@3.2,1.5 or 130ft2@3.2,1.5: a downspout that ends there."
+      })
+  List<String> alsoDrains = List.of();
+
   @Option(names = "--storey", paramLabel = "NAME", description = "Only decks of this storey.")
   Optional<String> storey = Optional.empty();
 
@@ -83,7 +94,8 @@ final class WishOptions {
   }
 
   /**
-   * @throws org.underlee.finding.InputException when nothing is called as the dry zone is
+   * @throws org.underlee.finding.InputException when nothing is called as the dry zone is, or a
+   *     roof's area or place cannot be read or is on no deck
    */
   Scope of(Scope scope, Survey survey) {
     return new Scope(
@@ -97,6 +109,7 @@ final class WishOptions {
             dryZone.map(text -> DryZones.of(survey, text)),
             outlets.isEmpty()
                 ? OutletWishes.NONE
-                : OutletWishes.parse(String.join(" ", outlets))));
+                : OutletWishes.parse(String.join(" ", outlets)),
+            alsoDrains.stream().map(text -> RainFromRoofs.on(survey, text)).toList()));
   }
 }

@@ -101,7 +101,8 @@ public record Decisions(
             metres,
             wishes.lowEnd(),
             wishes.dryZone(),
-            wishes.outlets()));
+            wishes.outlets(),
+            wishes.onto()));
   }
 
   /** The line that low ends follow; as the framing has it when empty. */
@@ -113,7 +114,8 @@ public record Decisions(
             wishes.seat(),
             line,
             wishes.dryZone(),
-            wishes.outlets()));
+            wishes.outlets(),
+            wishes.onto()));
   }
 
   /** Whether the boards are off, or not yet laid. */
@@ -125,7 +127,8 @@ public record Decisions(
             wishes.seat(),
             wishes.lowEnd(),
             wishes.dryZone(),
-            wishes.outlets()));
+            wishes.outlets(),
+            wishes.onto()));
   }
 
   /** What must stay dry; everything below the decks when empty. */
@@ -137,7 +140,8 @@ public record Decisions(
             wishes.seat(),
             wishes.lowEnd(),
             zone,
-            wishes.outlets()));
+            wishes.outlets(),
+            wishes.onto()));
   }
 
   /**

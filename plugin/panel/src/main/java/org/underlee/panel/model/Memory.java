@@ -24,6 +24,7 @@ import java.util.TreeSet;
 import java.util.UUID;
 import org.underlee.finding.InputException;
 import org.underlee.layout.DryZone;
+import org.underlee.layout.Onto;
 import org.underlee.layout.OutletWishes;
 import org.underlee.layout.Wishes;
 import org.underlee.units.Lengths.UnitSystem;
@@ -98,7 +99,8 @@ public final class Memory {
             : OptionalDouble.empty(),
         Optional.of(n.path("lowEnd").asText()).filter(l -> !l.isEmpty()),
         Optional.of(n.path("dryZone").asText()).filter(DryZone::isDrawn).map(DryZone::parse),
-        outlets(n.path("outlets").asText()));
+        outlets(n.path("outlets").asText()),
+        texts(n.path("alsoDrains")).stream().map(Onto::parse).toList());
   }
 
   private static OutletWishes outlets(String text) {
@@ -111,6 +113,8 @@ public final class Memory {
 
   private static void keep(Wishes wishes, ObjectNode to) {
     to.put("boardsOff", wishes.boardsOff());
+    ArrayNode onto = to.putArray("alsoDrains");
+    wishes.onto().forEach(o -> onto.add(o.text()));
     ArrayNode open = to.putArray("leaveOpen");
     new TreeSet<>(wishes.leaveOpen()).forEach(open::add);
     wishes.seat().ifPresent(s -> to.put("seat", s));
