@@ -11,6 +11,7 @@ import org.underlee.drainage.flow.Storm;
 import org.underlee.framing.BuildingElement;
 import org.underlee.framing.TimberDeck;
 import org.underlee.geom.Transform;
+import org.underlee.geom.Vec2;
 import org.underlee.geom.Vec3;
 import org.underlee.kit.DrainValue;
 import org.underlee.kit.Kit;
@@ -21,6 +22,7 @@ import org.underlee.kit.PanValue;
 import org.underlee.layout.FieldLayout;
 import org.underlee.layout.Layout;
 import org.underlee.layout.Layouter;
+import org.underlee.layout.Onto;
 import org.underlee.layout.Part;
 import org.underlee.layout.PartKind;
 import org.underlee.layout.Scope;
@@ -152,7 +154,15 @@ final class CheckCases {
         new CheckCase(
             "tub-or-kitchen-above",
             withLater(box("IfcBuildingElementProxy", "Hot tub", 10, 1, Z + D, 2, 2, 1)),
-            withLater(box("IfcBuildingElementProxy", "Hot tub", 0.2, 1, Z + D, 1, 1, 1))));
+            withLater(box("IfcBuildingElementProxy", "Hot tub", 0.2, 1, Z + D, 1, 1, 1))),
+        new CheckCase(
+            "downspout-ends-on-deck",
+            withLater(box("IfcPipeSegment", "Downspout", 10, 1, Z + D + 0.2, 0.1, 0.1, 2)),
+            withLater(box("IfcPipeSegment", "Downspout", 0.6, 1, Z + D + 0.2, 0.1, 0.1, 2))),
+        new CheckCase(
+            "roof-drains-onto-deck",
+            input(CheckDecks.deck(), kit()).with(List.of(new Onto(12, new Vec2(90, 1)))),
+            input(CheckDecks.deck(), kit()).with(List.of(new Onto(12, new Vec2(0.6, 1))))));
   }
 
   private static CheckInput doubled() {
