@@ -103,15 +103,13 @@ class LabelsTest {
   @Test
   void lettersAreTwiceAsHighOnAScreenOfTwiceThePixels() {
     Image image = deck(0.5);
-    Plate once = Labels.places(image, names(), 1).get(0);
-    Plate twice = Labels.places(image, names(), 2).get(0);
-    assertThat(twice.text()).isEqualTo(once.text());
-    assertThat(twice.height()).isEqualTo(2 * once.height());
+    int once = Labels.places(image, names(), 1).get(0).height();
+    assertThat(Labels.places(image, names(), 2)).isNotEmpty().allMatch(p -> p.height() == 2 * once);
   }
 
   @Test
   void aSmallPictureIsTheSameEverywhereAndSeesEachChange() {
-    String expected = "?";
+    String expected = "b5fc0f32";
     assertThat(golden("B1", Ink.DAY)).startsWith(expected);
     assertThat(golden("B2", Ink.DAY)).doesNotStartWith(expected);
     assertThat(golden("B1", Ink.NIGHT)).doesNotStartWith(expected);

@@ -68,7 +68,7 @@ class LookingIntoTest {
     robot.interact(() -> bench.model().select(Set.of(new Item.OfBay("deck-1/field-1", "B6"))));
     robot.clickOn("#section-selected");
     assertThat(seen(picture()).size()).isLessThan(cut.size());
-    robot.clickOn("#section-whole");
+    robot.clickOn("#section-whole").clickOn("#view-from-below");
     assertThat(seen(picture())).isEqualTo(all);
     robot.push(KeyCode.SHORTCUT, KeyCode.I);
     assertThat(robot.lookup("#section-box").queryAs(ToggleButton.class).isSelected()).isFalse();
