@@ -12,6 +12,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 import org.underlee.finding.InputException;
 import org.underlee.finding.JsonInput;
 import org.underlee.finding.Place;
@@ -51,6 +52,7 @@ public final class KitReader {
   private record StockEntry(
       @JsonProperty(required = true) String id,
       @JsonProperty(required = true) String description,
+      @Nullable String descriptionInInches,
       @JsonProperty(required = true) String unit,
       @JsonProperty(required = true) List<Double> stockLengthsMm,
       @JsonProperty(required = true) double kerfMm,
@@ -207,6 +209,7 @@ public final class KitReader {
       return new StockItem(
           s.id,
           s.description,
+          Optional.ofNullable(s.descriptionInInches),
           s.unit,
           s.stockLengthsMm.stream().map(l -> l * MM).toList(),
           s.kerfMm * MM,

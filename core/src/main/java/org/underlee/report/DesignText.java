@@ -82,32 +82,31 @@ public final class DesignText {
     StringBuilder out = new StringBuilder("\nTo buy\n");
     Takeoff takeoff = design.takeoff();
     for (Takeoff.Line line : takeoff.lines()) {
-      onHand(out, takeoff, line, units);
       StockItem item = design.layout().kit().item(line.item());
+      String name = item.description(units);
+      onHand(out, takeoff, item, units);
       if (item.isSoldByLength()) {
         List<String> rows = bought(takeoff, line.item(), units);
         for (String amount : rows) {
           boolean last = amount.equals(rows.get(rows.size() - 1));
-          out.append(row(amount, line.description(), last ? used(takeoff, line, units) : ""));
+          out.append(row(amount, name, last ? used(takeoff, line, units) : ""));
         }
       } else {
-        out.append(
-            row(String.format(Locale.ROOT, "%.0f", line.quantity()), line.description(), ""));
+        out.append(row(String.format(Locale.ROOT, "%.0f", line.quantity()), name, ""));
       }
     }
-    out.append(OrderText.write(takeoff.order(), units));
+    out.append(OrderText.write(takeoff.order(), design.layout().kit(), units));
     out.append("\nTo cut\n");
     takeoff.cuts().forEach(c -> out.append(cut(c, units)));
     out.append(NotchText.write(design.layout().parts(), units));
     return out.toString();
   }
 
-  private static void onHand(
-      StringBuilder out, Takeoff takeoff, Takeoff.Line line, UnitSystem units) {
+  private static void onHand(StringBuilder out, Takeoff takeoff, StockItem item, UnitSystem units) {
     for (Takeoff.Stock own : takeoff.stock()) {
-      if (own.item().equals(line.item()) && own.onHand()) {
+      if (own.item().equals(item.id()) && own.onHand()) {
         String amount = own.pieces() + " x " + Lengths.format(own.stockLength(), units);
-        out.append(row(amount, line.description(), "on hand, not to be bought"));
+        out.append(row(amount, item.description(units), "on hand, not to be bought"));
       }
     }
   }

@@ -1,6 +1,7 @@
 package org.underlee.report;
 
 import java.util.Locale;
+import org.underlee.kit.Kit;
 import org.underlee.takeoff.Order;
 import org.underlee.units.Lengths;
 import org.underlee.units.Lengths.UnitSystem;
@@ -9,10 +10,10 @@ import org.underlee.units.Lengths.UnitSystem;
 final class OrderText {
   private OrderText() {}
 
-  static String write(Order order, UnitSystem units) {
+  static String write(Order order, Kit kit, UnitSystem units) {
     StringBuilder out = new StringBuilder("\nTo order, in the shop's units, with spares\n");
     for (Order.Row r : order.rows()) {
-      out.append(row(r, order, units));
+      out.append(row(r, order, kit, units));
     }
     order.cost().ifPresent(c -> out.append(sum(c)));
     if (!order.alternatives().isEmpty()) {
@@ -29,7 +30,7 @@ final class OrderText {
     return out.toString();
   }
 
-  private static String row(Order.Row r, Order order, UnitSystem units) {
+  private static String row(Order.Row r, Order order, Kit kit, UnitSystem units) {
     String pack = r.perUnit() > 1 ? " of " + r.perUnit() : "";
     String length =
         r.stockLength().isPresent()
@@ -41,7 +42,7 @@ final class OrderText {
             : "";
     return line(
         r.units() + " " + r.unit() + pack + length,
-        r.description(),
+        kit.item(r.item()).description(units),
         price,
         r.spare() == 0 ? "" : r.spare() + " spare");
   }

@@ -120,6 +120,10 @@ final class KitReference {
     text(
         properties, "id", "One of " + String.join(", ", family.items()) + "; or another, not used");
     text(properties, "description", "As on a shopping list");
+    text(
+        properties,
+        KitReferenceTest.OPTIONAL,
+        "The same with its sizes in inches; may be left out");
     text(properties, "unit", "What it is bought in: length, piece, roll, coil");
     ObjectNode lengths = properties.putObject("stockLengthsMm");
     lengths.put("type", "array").put("description", "Empty for what is counted by the piece");

@@ -105,11 +105,33 @@ final class SampleField {
     List<StockItem> items = new ArrayList<>();
     for (String id : List.of("pan", "rail", "head", "strip", "gutter", "pipe", "fitting", "hook")) {
       items.add(
-          new StockItem(id, "Bent " + id, "piece", List.of(3.0), 0, "steel", SHEET, SHOP, "a kit"));
+          new StockItem(
+              id,
+              "Bent " + id,
+              Optional.empty(),
+              "piece",
+              List.of(3.0),
+              0,
+              "steel",
+              SHEET,
+              SHOP,
+              "a kit"));
     }
     items.add(
-        new StockItem("tape", "Seam tape", "roll", List.of(), 0, "butyl", 0.002, SHOP, "a kit"));
-    items.add(new StockItem("screw", "Screw", "piece", List.of(), 0, "steel", 0, SHOP, "a kit"));
+        new StockItem(
+            "tape",
+            "Seam tape",
+            Optional.empty(),
+            "roll",
+            List.of(),
+            0,
+            "butyl",
+            0.002,
+            SHOP,
+            "a kit"));
+    items.add(
+        new StockItem(
+            "screw", "Screw", Optional.empty(), "piece", List.of(), 0, "steel", 0, SHOP, "a kit"));
     return new Kit(
         "sheet-pans", "1", "Sheet pans", Family.PANS, Map.of(), List.of(steel, tape), items);
   }

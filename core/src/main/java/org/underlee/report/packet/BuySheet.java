@@ -22,17 +22,14 @@ record BuySheet(Job job) {
       StockItem item = job.kit().item(line.item());
       bill.add(
           List.of(
-              job.writing().translated(line.description()),
+              job.name(item),
               item.isSoldByLength()
                   ? job.length(line.quantity())
                   : job.writing().number(line.quantity(), 0)));
       order.add(
           item.isSoldByLength()
-              ? List.of(lengths(line), job.writing().translated(line.description()), rest(line))
-              : List.of(
-                  job.writing().number(line.quantity(), 0),
-                  job.writing().translated(line.description()),
-                  ""));
+              ? List.of(lengths(line), job.name(item), rest(line))
+              : List.of(job.writing().number(line.quantity(), 0), job.name(item), ""));
     }
     return new Sheet(
         "buy",

@@ -27,7 +27,7 @@ record CutSheet(Job job) {
       List<Takeoff.Cut> cuts =
           job.design().takeoff().cuts().stream().filter(c -> c.item().equals(item.id())).toList();
       if (!cuts.isEmpty()) {
-        blocks.add(new Block.Heading(job.writing().translated(item.description())));
+        blocks.add(new Block.Heading(job.name(item)));
         blocks.add(table(cuts));
       }
     }

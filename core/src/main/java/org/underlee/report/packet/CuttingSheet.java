@@ -49,12 +49,12 @@ record CuttingSheet(Job job) {
       List<Takeoff.Stock> own =
           job.design().takeoff().stock().stream().filter(s -> s.item().equals(item.id())).toList();
       if (!own.isEmpty()) {
-        blocks.add(new Block.Heading(job.writing().translated(item.description())));
+        blocks.add(new Block.Heading(job.name(item)));
         List<Cutting> cuttings = cuttings(item, own);
         blocks.add(
             new Block.Drawing(
                 "cutting-" + item.id(),
-                job.say("stock.caption", job.writing().translated(item.description())),
+                job.say("stock.caption", job.name(item)),
                 bars(cuttings),
                 BAR_SHARE,
                 java.util.Optional.empty()));

@@ -14,6 +14,7 @@ import org.underlee.geom.Interval;
 import org.underlee.geom.Vec3;
 import org.underlee.kit.Family;
 import org.underlee.kit.Kit;
+import org.underlee.kit.StockItem;
 import org.underlee.layout.FieldLayout;
 import org.underlee.layout.Part;
 import org.underlee.layout.PartKind;
@@ -97,6 +98,11 @@ record Job(Design design, Writing writing) {
 
   Kit kit() {
     return design.layout().kit();
+  }
+
+  /** What a shop knows it by. */
+  String name(StockItem item) {
+    return writing.translated(item.description(writing.units()));
   }
 
   String say(String key, Object... parts) {

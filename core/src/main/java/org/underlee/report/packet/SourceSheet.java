@@ -85,7 +85,7 @@ record SourceSheet(Job job) {
 
   private List<String> stock(StockItem item) {
     return List.of(
-        job.writing().translated(item.description()),
+        job.name(item),
         item.thickness() > 0
             ? Quantity.length(item.thickness()).exactlyIn(job.writing().units())
             : "",

@@ -15,6 +15,8 @@ import java.util.Set;
 import java.util.TreeMap;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.junit.jupiter.api.BeforeAll;
@@ -224,9 +226,18 @@ class PacketNumbersTest {
     return texts;
   }
 
+  /** A name that may be broken between its words. */
+  private static Pattern wrapped(String name) {
+    return Pattern.compile(
+        Stream.of(name.split(" ")).map(Pattern::quote).collect(Collectors.joining("\\s+")));
+  }
+
   /** What is left when names and what is no result are taken out; names that are in no file. */
   private static String bare(String text, JsonNumbers known, Set<String> unknownNames) {
     String left = text.replace('\u00a0', ' ');
+    for (JsonNode item : kit.get("stock")) {
+      left = wrapped(item.get("descriptionInInches").asText()).matcher(left).replaceAll(" ");
+    }
     for (Pattern none : NO_RESULTS.values()) {
       left = none.matcher(left).replaceAll(" ");
     }

@@ -95,7 +95,7 @@ public record Inspection(String name, String kind, List<Row> rows, List<Because>
     private static String stock(Part part, Result result) {
       return result.layout().kit().stock().stream()
           .filter(s -> s.id().equals(part.item()))
-          .map(s -> s.description())
+          .map(s -> s.description(units))
           .findFirst()
           .orElse(part.item());
     }

@@ -37,23 +37,21 @@ public record Table(String name, List<String> head, List<Integer> numbers, List<
   /** What is in the assembly, what to cut and what to buy. */
   public static List<Table> takeoff(Design design, UnitSystem units) {
     return List.of(
-        count(design.takeoff(), units),
-        cuts(design.takeoff(), units),
-        stock(design.takeoff(), units));
+        count(design, units), cuts(design.takeoff(), units), stock(design.takeoff(), units));
   }
 
-  private static Table count(Takeoff takeoff, UnitSystem units) {
+  private static Table count(Design design, UnitSystem units) {
     return new Table(
         "Quantities",
         List.of("Item", "Description", "Net quantity", "Pieces"),
         List.of(2, 3),
-        takeoff.lines().stream()
+        design.takeoff().lines().stream()
             .map(
                 l ->
                     new Line(
                         List.of(
                             l.item(),
-                            l.description(),
+                            design.layout().kit().item(l.item()).description(units),
                             l.unit().equals("m")
                                 ? metres(l.quantity(), units)
                                 : Long.toString(Math.round(l.quantity())),
