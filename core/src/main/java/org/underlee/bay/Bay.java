@@ -1,5 +1,6 @@
 package org.underlee.bay;
 
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.DoubleStream;
@@ -59,13 +60,19 @@ public record Bay(
    */
   public Linear leftFace() {
     double slope = left.right().slope();
-    double most = bends().map(v -> left.rightAt(v) - slope * v).max().orElse(left.right().at0());
+    double most = Double.NEGATIVE_INFINITY;
+    for (double v : bends()) {
+      most = Math.max(most, left.rightAt(v) - slope * v);
+    }
     return new Linear(most, slope);
   }
 
   public Linear rightFace() {
     double slope = right.left().slope();
-    double least = bends().map(v -> right.leftAt(v) - slope * v).min().orElse(right.left().at0());
+    double least = Double.POSITIVE_INFINITY;
+    for (double v : bends()) {
+      least = Math.min(least, right.leftAt(v) - slope * v);
+    }
     return new Linear(least, slope);
   }
 
@@ -89,7 +96,10 @@ public record Bay(
   /** The clear width from the high end to the low end: straight from each place to the next. */
   public List<Width> clearWidths() {
     List<Width> all =
-        bends().sorted().mapToObj(v -> new Width(v - stretch.from(), clearWidthAt(v))).toList();
+        Arrays.stream(bends())
+            .sorted()
+            .mapToObj(v -> new Width(v - stretch.from(), clearWidthAt(v)))
+            .toList();
     return Widths.simplified(all, STRAIGHT);
   }
 
@@ -101,17 +111,18 @@ public record Bay(
   /** How far the straight face stands off the joists on the low-u side, where it is furthest. */
   public double standOffLeft() {
     Linear face = leftFace();
-    return bends().map(v -> face.at(v) - left.rightAt(v)).max().orElse(0);
+    return Arrays.stream(bends()).map(v -> face.at(v) - left.rightAt(v)).max().orElse(0);
   }
 
   public double standOffRight() {
     Linear face = rightFace();
-    return bends().map(v -> right.leftAt(v) - face.at(v)).max().orElse(0);
+    return Arrays.stream(bends()).map(v -> right.leftAt(v) - face.at(v)).max().orElse(0);
   }
 
   /** Stations from one to another at which joist tops or bottoms may turn, both included. */
   public double[] turns(double from, double to) {
-    return DoubleStream.concat(DoubleStream.of(from, to), bends().filter(v -> v > from && v < to))
+    return DoubleStream.concat(
+            DoubleStream.of(from, to), Arrays.stream(bends()).filter(v -> v > from && v < to))
         .sorted()
         .toArray();
   }
@@ -133,7 +144,7 @@ public record Bay(
 
   /** From joist bottom to joist top where that is least. */
   public double depth() {
-    return bends().map(v -> joistTop(v) - joistBottom(v)).min().orElse(0);
+    return Arrays.stream(bends()).map(v -> joistTop(v) - joistBottom(v)).min().orElse(0);
   }
 
   /** Usable depth from the high end to the low end, stretch by stretch. */
@@ -142,10 +153,14 @@ public record Bay(
   }
 
   /** Stations at which faces or undersides bend, and both sides of each step, and the two ends. */
-  private DoubleStream bends() {
+  private double[] bends() {
+    if (left.isStraight() && right.isStraight()) {
+      return new double[] {stretch.from(), stretch.to()};
+    }
     return DoubleStream.concat(
-        DoubleStream.of(stretch.from(), stretch.to()),
-        DoubleStream.concat(bends(left), bends(right)));
+            DoubleStream.of(stretch.from(), stretch.to()),
+            DoubleStream.concat(bends(left), bends(right)))
+        .toArray();
   }
 
   private DoubleStream bends(JoistLine line) {

@@ -1,10 +1,13 @@
 package org.underlee.check;
 
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.underlee.bay.Bay;
 import org.underlee.bay.FieldBays;
@@ -28,6 +31,7 @@ import org.underlee.units.Words;
  * The assembly of one field beside the framing that it is fixed to.
  *
  * @param parts those that are drawn
+ * @param byKind the same, by what they are
  * @param pans what catches the water of each bay, high end first
  */
 public record Assembled(
@@ -35,6 +39,7 @@ public record Assembled(
     FieldBays bays,
     Kit kit,
     List<Placed> parts,
+    Map<PartKind, List<Placed>> byKind,
     Map<String, List<Placed>> pans) {
   private static final Comparator<Placed> DOWN_THE_FALL =
       Comparator.comparingDouble(p -> p.box().min().y());
@@ -46,28 +51,30 @@ public record Assembled(
   /** The same with its parts where they stand in a model. */
   static Assembled of(FieldLayout layout, FieldBays bays, Kit kit, List<Placed> parts) {
     List<Placed> catching = parts.stream().filter(p -> p.part().kind().catchesWater()).toList();
+    Map<Optional<String>, List<Placed>> byBay =
+        catching.stream().collect(Collectors.groupingBy(p -> p.part().bay()));
+    Set<String> served = Set.copyOf(layout.bays());
     Map<String, List<Placed>> pans = new HashMap<>();
     for (Bay bay : bays.bays()) {
-      if (layout.bays().contains(bay.id())) {
-        pans.put(bay.id(), under(bay, catching));
+      if (served.contains(bay.id())) {
+        pans.put(bay.id(), under(bay, byBay));
       }
     }
-    return new Assembled(layout, bays, kit, parts, pans);
+    Map<PartKind, List<Placed>> byKind =
+        parts.stream().collect(Collectors.groupingBy(p -> p.part().kind()));
+    return new Assembled(layout, bays, kit, parts, byKind, pans);
   }
 
   /** What is of the bay, or below all bays and reaches under the middle of this one. */
-  private static List<Placed> under(Bay bay, List<Placed> catching) {
+  private static List<Placed> under(Bay bay, Map<Optional<String>, List<Placed>> byBay) {
     double v = bay.stretch().middle();
     double middle = (bay.left().centre(v) + bay.right().centre(v)) / 2;
-    return catching.stream()
-        .filter(
-            p ->
-                p.part()
-                    .bay()
-                    .map(bay.id()::equals)
-                    .orElse(p.box().min().x() <= middle && p.box().max().x() >= middle))
-        .sorted(DOWN_THE_FALL)
-        .toList();
+    List<Placed> own = new ArrayList<>(byBay.getOrDefault(Optional.of(bay.id()), List.of()));
+    byBay.getOrDefault(Optional.<String>empty(), List.of()).stream()
+        .filter(p -> p.box().min().x() <= middle && p.box().max().x() >= middle)
+        .forEach(own::add);
+    own.sort(DOWN_THE_FALL);
+    return List.copyOf(own);
   }
 
   public Field field() {
@@ -89,7 +96,7 @@ public record Assembled(
   }
 
   public Stream<Placed> all(PartKind kind) {
-    return parts.stream().filter(p -> p.part().kind() == kind);
+    return byKind.getOrDefault(kind, List.of()).stream();
   }
 
   /** Pans and collar pieces, which catch the water of a bay, high end first. */

@@ -18,6 +18,7 @@ import org.underlee.finding.Rule;
 import org.underlee.kit.Family;
 import org.underlee.layout.Derivation;
 import org.underlee.layout.Dimension;
+import org.underlee.layout.PartKind;
 import org.underlee.units.Lengths;
 import org.underlee.units.Quantity;
 import org.underlee.units.Words;
@@ -74,6 +75,7 @@ public final class Fastening implements Check {
   /** As the layout derived it for the rails' screws. */
   private static Optional<Double> embedment(Assembled f) {
     return f.layout().parts().stream()
+        .filter(p -> p.kind() == PartKind.FASTENER)
         .flatMap(p -> p.why().of(Dimension.EMBEDMENT).stream())
         .map(Derivation::value)
         .min(Comparator.naturalOrder());

@@ -4,9 +4,10 @@ import static org.underlee.kit.DrainValue.DOWNSPOUT_DIAMETER;
 import static org.underlee.kit.DrainValue.GUTTER_DEPTH;
 import static org.underlee.kit.DrainValue.GUTTER_WIDTH;
 
-import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
 import org.underlee.drainage.flow.CapacityData;
 import org.underlee.drainage.flow.GutterRun;
 import org.underlee.drainage.flow.Inflow;
@@ -29,14 +30,24 @@ import org.underlee.units.Lengths;
 /**
  * A stretch of a kit's gutter in one rain, with its outlet and downspout, by every method that the
  * program knows. It is taken as level: its small fall is kept in hand for dirt.
+ *
+ * <p>Most stretches of a long gutter are alike but for rounding. Places are taken to the nanometre
+ * and flows to a billionth of a litre a second, so that those are one, and each is solved once.
  */
 public final class GutterInRain implements GutterCapacity {
   private static final double LEVEL = 0;
+
+  /** Metres and cubic metres a second: what differs by less is alike. */
+  private static final double PLACE_STEP = 1e-9;
+
+  private static final double FLOW_STEP = 1e-12;
 
   private final Storm storm;
   private final ProofData data;
   private final Rater rater;
   private final WallsAbove walls;
+  private final Map<GutterRun, Boolean> carried = new ConcurrentHashMap<>();
+  private final Map<GutterRun, Optional<Rating>> used = new ConcurrentHashMap<>();
 
   /**
    * @param near what stands near the framing, walls among it
@@ -56,23 +67,18 @@ public final class GutterInRain implements GutterCapacity {
 
   @Override
   public Use of(Kit kit, Interval stretch, double outlet, List<Share> shares) {
-    return hardest(ratings(kit, stretch, outlet, shares))
+    return run(kit, stretch, outlet, shares)
+        .flatMap(run -> used.computeIfAbsent(run, r -> rater.hardest(r, spout(kit))))
         .map(r -> new Use(r.use(), r.capacity().name()))
         .orElse(new Use(0, ""));
-  }
-
-  /** Of the accepted methods, the one that leaves the least. */
-  static Optional<Rating> hardest(List<Rating> ratings) {
-    return ratings.stream()
-        .filter(r -> r.capacity().accepted())
-        .max(Comparator.comparingDouble(Rating::use));
   }
 
   @Override
   public boolean carries(
       Kit kit, Interval stretch, double outlet, List<Share> shares, double times) {
     return run(kit, stretch, outlet, shares)
-        .map(run -> rater.carries(run.scaled(times), spout(kit)))
+        .map(run -> times == 1 ? run : run.scaled(times))
+        .map(run -> carried.computeIfAbsent(run, r -> rater.carries(r, spout(kit))))
         .orElse(true);
   }
 
@@ -92,12 +98,16 @@ public final class GutterInRain implements GutterCapacity {
     double thick = kit.item(Items.GUTTER).thickness();
     return Optional.of(
         new GutterRun(
-            stretch.length(),
+            stepped(stretch.length(), PLACE_STEP),
             Trough.box(kit.get(GUTTER_WIDTH) - 2 * thick, kit.get(GUTTER_DEPTH) - thick),
             LEVEL,
             data.get(ProofData.Key.ROUGHNESS_SMOOTH),
             inflows,
-            List.of(Outlet.hole(outlet - stretch.from(), spout(kit)))));
+            List.of(Outlet.hole(stepped(outlet - stretch.from(), PLACE_STEP), spout(kit)))));
+  }
+
+  private static double stepped(double value, double step) {
+    return Math.rint(value / step) * step;
   }
 
   private List<Inflow> inflows(Interval stretch, List<Share> shares) {
@@ -106,9 +116,9 @@ public final class GutterInRain implements GutterCapacity {
         .map(
             s ->
                 new Inflow(
-                    s.across().from() - stretch.from(),
-                    s.across().to() - stretch.from(),
-                    storm.flow(s.area())))
+                    stepped(s.across().from() - stretch.from(), PLACE_STEP),
+                    stepped(s.across().to() - stretch.from(), PLACE_STEP),
+                    stepped(storm.flow(s.area()), FLOW_STEP)))
         .toList();
   }
 
@@ -123,7 +133,7 @@ public final class GutterInRain implements GutterCapacity {
         .choose(
             data.commonSizes(LEVEL),
             new Sizing.Need(
-                stretch.length(),
+                stepped(stretch.length(), PLACE_STEP),
                 inflows(stretch, shares),
                 data.get(ProofData.Key.ROUGHNESS_SMOOTH),
                 room));

@@ -45,6 +45,9 @@ public final class NotchedJoists implements Check {
   /** A step this shallow is a chamfer, a crown or a saw's slip. */
   private static final double SLIGHT = 0.006;
 
+  /** Corners this near to a station are at it. */
+  private static final double SQUARE_END = 1e-6;
+
   private static final int PLACES = 60;
 
   /** Places within a depth of an end. */
@@ -77,6 +80,9 @@ public final class NotchedJoists implements Check {
   }
 
   private static List<Finding> judge(Assembled f, JoistLine line, Ply ply) {
+    if (isStraightThrough(f, ply)) {
+      return List.of();
+    }
     double off = ply.shape().top().at(0) - ply.shape().bottom().at(0);
     Interval s = ply.stretch();
     JoistSection[] inner = sections(f, ply, s.from() + off, s.to() - off, PLACES);
@@ -95,6 +101,22 @@ public final class NotchedJoists implements Check {
     notched(f, line, ply, notch).ifPresent(found::add);
     bored(f, line, ply, new Cut(hole(inner), most.hole())).ifPresent(found::add);
     return found;
+  }
+
+  /**
+   * Whether the drawn piece has corners at its two ends only: between them every edge runs
+   * straight, so that nothing is cut out of it and no place needs to be looked at.
+   */
+  private static boolean isStraightThrough(Assembled f, Ply ply) {
+    Mesh mesh = ply.member().element().shape();
+    Interval s = ply.stretch();
+    for (int i = 0; i < mesh.vertexCount(); i++) {
+      double v = f.frame().toLocal(mesh.vertex(i)).y();
+      if (Math.min(Math.abs(v - s.from()), Math.abs(v - s.to())) > SQUARE_END) {
+        return false;
+      }
+    }
+    return true;
   }
 
   /** The highest; none of a truss, which is open along most of its length and is no sawn joist. */

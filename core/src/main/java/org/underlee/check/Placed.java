@@ -17,8 +17,10 @@ import org.underlee.layout.Part;
  */
 public record Placed(Part part, Box box, Box floor) {
   static Placed of(Part part, Transform frame) {
-    return new Placed(
-        part, around(part.bodies(), frame), around(part.bodies().subList(0, 1), frame));
+    List<Extrusion> bodies = part.bodies();
+    Box floor = around(bodies.subList(0, 1), frame);
+    Box box = floor.union(around(bodies.subList(1, bodies.size()), frame));
+    return new Placed(part, box, floor);
   }
 
   /** The part where it stands now; its floor is taken to have moved with it. */

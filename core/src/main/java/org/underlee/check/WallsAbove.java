@@ -30,8 +30,16 @@ final class WallsAbove {
   private final List<BuildingElement> walls;
   private final double share;
 
-  /** Boxes of the walls beside a field of this id, in its frame: each bay asks for them again. */
-  private final Map<String, List<Box>> near = new ConcurrentHashMap<>();
+  /** By the field's id: each of its bays asks for the same again. */
+  private final Map<String, Beside> near = new ConcurrentHashMap<>();
+
+  /**
+   * A field with what stands beside it, in its frame.
+   *
+   * @param top of its joists
+   * @param walls their boxes
+   */
+  private record Beside(Interval width, Interval along, double top, List<Box> walls) {}
 
   private WallsAbove(List<BuildingElement> walls, double share) {
     this.walls = walls;
@@ -53,30 +61,32 @@ final class WallsAbove {
    * @return m² of deck
    */
   double area(Field field, Interval across) {
-    Interval width = field.across();
-    Interval along = field.along();
-    double top = field.top() - field.frame().origin().z();
+    Beside beside = near.computeIfAbsent(field.id(), id -> beside(field));
+    Interval along = beside.along;
+    double top = beside.top;
     List<Geometry> heads = new ArrayList<>();
     List<Geometry> sides = new ArrayList<>();
-    for (Box box : near.computeIfAbsent(field.id(), id -> beside(field))) {
+    for (Box box : beside.walls) {
       if (box.max().z() > top && Math.abs(box.max().y() - along.from()) < BESIDE) {
         heads.add(face(across, box.min().x(), box.max().x(), top, box.max().z()));
-      } else if (box.max().z() > top && isAtSide(box, width, across)) {
+      } else if (box.max().z() > top && isAtSide(box, beside.width, across)) {
         sides.add(face(along, box.min().y(), box.max().y(), top, box.max().z()));
       }
     }
     return share * (union(heads) + union(sides));
   }
 
-  private List<Box> beside(Field field) {
+  private Beside beside(Field field) {
     Interval width = field.across();
     Interval along = field.along();
     Transform toField = field.frame().inverse();
     // most of a building's walls are far off: eight corners tell, without all of their vertices
-    return walls.stream()
-        .filter(w -> mayBeBeside(w.shape().bounds().moved(toField), width, along))
-        .map(field::boxOf)
-        .toList();
+    List<Box> boxes =
+        walls.stream()
+            .filter(w -> mayBeBeside(w.shape().bounds().moved(toField), width, along))
+            .map(field::boxOf)
+            .toList();
+    return new Beside(width, along, field.top() - field.frame().origin().z(), boxes);
   }
 
   private static boolean mayBeBeside(Box around, Interval width, Interval along) {

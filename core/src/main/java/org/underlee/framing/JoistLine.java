@@ -74,6 +74,9 @@ public record JoistLine(
 
   /** How many pieces lie side by side where most of them do. */
   public int pliesAbreast() {
+    if (pieces.size() == 1) {
+      return 1;
+    }
     return sections()
         .mapToInt(s -> (int) pieces.stream().filter(p -> covers(p, s.middle())).count())
         .max()
@@ -94,32 +97,36 @@ public record JoistLine(
 
   /** The face on the low-u side at a station. */
   public double leftAt(double v) {
-    return at(v, p -> p.shape().left().at(v)).min().orElseThrow();
+    return least(v, p -> p.shape().left().at(v));
   }
 
   /** The face on the high-u side at a station. */
   public double rightAt(double v) {
-    return at(v, p -> p.shape().right().at(v)).max().orElseThrow();
+    return most(v, p -> p.shape().right().at(v));
   }
 
   /** The lowest underside at a station. */
   public double bottomAt(double v) {
-    return at(v, p -> p.shape().bottom().at(v)).min().orElseThrow();
+    return least(v, p -> p.shape().bottom().at(v));
   }
 
   /** The highest top at a station. */
   public double top(double v) {
-    return at(v, p -> p.shape().top().at(v)).max().orElseThrow();
+    return most(v, p -> p.shape().top().at(v));
   }
 
   /** The piece that shows on the low-u side at a station. */
   public Ply leftmost(double v) {
-    return at(v).min(Comparator.comparingDouble(p -> p.shape().left().at(v))).orElseThrow();
+    return pieces.size() == 1
+        ? pieces.get(0)
+        : at(v).min(Comparator.comparingDouble(p -> p.shape().left().at(v))).orElseThrow();
   }
 
   /** The piece that shows on the high-u side at a station. */
   public Ply rightmost(double v) {
-    return at(v).max(Comparator.comparingDouble(p -> p.shape().right().at(v))).orElseThrow();
+    return pieces.size() == 1
+        ? pieces.get(0)
+        : at(v).max(Comparator.comparingDouble(p -> p.shape().right().at(v))).orElseThrow();
   }
 
   public double centre(double v) {
@@ -151,11 +158,28 @@ public record JoistLine(
         .mapToObj(i -> new Interval(ends[i], ends[i + 1]));
   }
 
-  private DoubleStream at(double v, ToDoubleFunction<Ply> what) {
-    if (pieces.size() == 1) {
-      return DoubleStream.of(what.applyAsDouble(pieces.get(0)));
-    }
-    return at(v).mapToDouble(what);
+  /** Whether it is one piece from end to end whose faces and underside are straight. */
+  public boolean isStraight() {
+    Ply only = pieces.get(0);
+    return pieces.size() == 1
+        && only.stretch().equals(stretch)
+        && only.shape().left().isStraight()
+        && only.shape().right().isStraight()
+        && only.shape().bottom().isStraight();
+  }
+
+  // nearly all lines are one piece, and layouts ask for their faces many times a bay
+
+  private double least(double v, ToDoubleFunction<Ply> what) {
+    return pieces.size() == 1
+        ? what.applyAsDouble(pieces.get(0))
+        : at(v).mapToDouble(what).min().orElseThrow();
+  }
+
+  private double most(double v, ToDoubleFunction<Ply> what) {
+    return pieces.size() == 1
+        ? what.applyAsDouble(pieces.get(0))
+        : at(v).mapToDouble(what).max().orElseThrow();
   }
 
   /** The pieces at a station; where none is, beyond an end or in a splice, the nearest. */

@@ -73,6 +73,11 @@ public final class Mesh {
     return corners.length / 3;
   }
 
+  /** Memory that its numbers take. */
+  public long bytes() {
+    return (long) Double.BYTES * xyz.length + (long) Integer.BYTES * corners.length;
+  }
+
   public boolean isEmpty() {
     return corners.length == 0;
   }

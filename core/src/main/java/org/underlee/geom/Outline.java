@@ -44,7 +44,10 @@ public record Outline(List<Vec2> outer, List<List<Vec2>> holes) {
     Vec2 o = ring.get(0);
     double twice = 0;
     for (int i = 1; i + 1 < ring.size(); i++) {
-      twice += ring.get(i).minus(o).cross(ring.get(i + 1).minus(o));
+      Vec2 a = ring.get(i);
+      Vec2 b = ring.get(i + 1);
+      // written out: every outline of every part goes through
+      twice += (a.x() - o.x()) * (b.y() - o.y()) - (a.y() - o.y()) * (b.x() - o.x());
     }
     return twice / 2;
   }

@@ -10,6 +10,7 @@ import org.underlee.finding.InputException;
 import org.underlee.geom.Box;
 import org.underlee.geom.Mesh;
 import org.underlee.geom.Transform;
+import org.underlee.ifc.shape.CutWork;
 import org.underlee.ifc.shape.Reach;
 import org.underlee.ifc.shape.ShapeReader;
 import org.underlee.step.StepFile;
@@ -108,7 +109,7 @@ final class Bodies {
     }
     Mesh rest;
     try {
-      rest = shapes.cut(whole, holes);
+      rest = shapes.cut(whole, holes, new CutWork());
     } catch (InputException together) {
       rest = oneByOne(product, whole, holes);
     }
@@ -121,8 +122,9 @@ final class Bodies {
   /** Where the holes cannot be cut all together: those that can. */
   private Mesh oneByOne(StepInstance product, Mesh whole, List<ShapeReader.Hole> holes) {
     Mesh[] rest = {whole};
+    CutWork work = new CutWork();
     for (ShapeReader.Hole hole : holes) {
-      noting(product, () -> rest[0] = shapes.cut(rest[0], List.of(hole)));
+      noting(product, () -> rest[0] = shapes.cut(rest[0], List.of(hole), work));
     }
     return rest[0];
   }

@@ -43,6 +43,7 @@ final class Elements {
   private final Queue<Bodies> idle = new ConcurrentLinkedQueue<>();
 
   private final Map<Integer, Read> refused;
+  private final Room room;
   private final ElementTable table = new ElementTable();
 
   /** What became of one element; nothing at all when it has no body or is not wanted. */
@@ -55,6 +56,7 @@ final class Elements {
   /**
    * @param bodies a reader for one worker: it remembers what several elements share
    * @param refused what could not be read of a model is remembered here: it may have taken seconds
+   * @param room for all that is read
    */
   Elements(
       StepFile step,
@@ -62,13 +64,15 @@ final class Elements {
       Relations relations,
       SpatialTree tree,
       Supplier<Bodies> bodies,
-      Map<Integer, Read> refused) {
+      Map<Integer, Read> refused,
+      Room room) {
     this.step = step;
     this.schema = schema;
     this.relations = relations;
     this.tree = tree;
     this.bodies = bodies;
     this.refused = refused;
+    this.room = room;
   }
 
   /** Instances that are elements of the classes asked for, in file order. */
@@ -80,6 +84,7 @@ final class Elements {
    * Reads the instances whose bodies are wanted.
    *
    * @param wanted told from the class and a box around the body
+   * @throws InputException when there is no room for all of them
    */
   List<Read> read(int[] indices, BiPredicate<String, Box> wanted) {
     int workers = (indices.length + AT_ONCE - 1) / AT_ONCE;
@@ -99,6 +104,7 @@ final class Elements {
     for (int index : step.ofKeyword("IFCSPACE")) {
       space(index, own).filter(s -> wanted.test(SPACE, s.shape().bounds())).ifPresent(spaces::add);
     }
+    spaces.forEach(room::take);
     return List.copyOf(spaces);
   }
 
@@ -127,7 +133,9 @@ final class Elements {
     Bodies own = Optional.ofNullable(idle.poll()).orElseGet(bodies);
     List<Read> read = new ArrayList<>();
     for (int i = from; i < Math.min(indices.length, from + AT_ONCE); i++) {
-      read(indices[i], own, wanted).ifPresent(read::add);
+      Optional<Read> one = read(indices[i], own, wanted);
+      one.flatMap(Read::element).ifPresent(room::take);
+      one.ifPresent(read::add);
     }
     idle.add(own);
     return read;

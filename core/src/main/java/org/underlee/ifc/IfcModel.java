@@ -185,7 +185,7 @@ public final class IfcModel implements ElementSource {
   }
 
   private Elements reader() {
-    return new Elements(step, schema, relations, tree, this::bodies, refused);
+    return new Elements(step, schema, relations, tree, this::bodies, refused, Room.of(step.name()));
   }
 
   private Bodies bodies() {

@@ -56,10 +56,12 @@ public record Kit(
   }
 
   public StockItem item(String itemId) {
-    return stock.stream()
-        .filter(s -> s.id().equals(itemId))
-        .findFirst()
-        .orElseThrow(() -> new NoSuchElementException("kit " + id + " has no item " + itemId));
+    for (StockItem item : stock) {
+      if (item.id().equals(itemId)) {
+        return item;
+      }
+    }
+    throw new NoSuchElementException("kit " + id + " has no item " + itemId);
   }
 
   public Material materialOf(StockItem item) {

@@ -22,7 +22,7 @@ public final class KitReader {
   static final String SCHEMA = "underlee/kit/1";
 
   /** The kits that ship with the program; the first is used when none is named. */
-  static final List<String> BUILT_IN =
+  public static final List<String> BUILT_IN =
       List.of(
           "formed-aluminium", "galvanised-steel", "rigid-vinyl", "membrane-drape", "ribbed-sheet");
 

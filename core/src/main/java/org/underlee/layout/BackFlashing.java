@@ -27,8 +27,10 @@ import org.underlee.kit.Kit;
  * up against the face. Where they turn up, it lies under them; if the face ends above the gutter,
  * as a rim's does, it reaches under the face, past what drips from there, and its back is turned up
  * behind.
+ *
+ * @param standing plans of the field's posts
  */
-record BackFlashing(FieldPlan plan, GutterLine line) {
+record BackFlashing(FieldPlan plan, GutterLine line, List<PlanShape> standing) {
   /** How far it reaches over the gutter from the back edge, so that its drip falls well inside. */
   private static final double OVER = 0.015;
 
@@ -58,6 +60,16 @@ record BackFlashing(FieldPlan plan, GutterLine line) {
     Span over(Interval other) {
       return new Span(other, back, underFace, turnedUp);
     }
+  }
+
+  static BackFlashing behind(FieldPlan plan, GutterLine line) {
+    return new BackFlashing(
+        plan,
+        line,
+        plan.bays().field().posts().stream()
+            .map((Member m) -> plan.bays().field().shapeOf(m))
+            .sorted(Comparator.comparingDouble(p -> p.across().from()))
+            .toList());
   }
 
   /** Other families hang what ends at the face itself. */
@@ -95,8 +107,7 @@ record BackFlashing(FieldPlan plan, GutterLine line) {
 
   /** The most pieces that lie one on the other. */
   private int sheets() {
-    double reach = line.outlets().stream().mapToDouble(GutterLine.Outlet::reach).max().orElse(0);
-    return pieces(plan.kit(), new Interval(0, reach)).size();
+    return pieces(plan.kit(), new Interval(0, line.near().longest())).size();
   }
 
   double thickness() {
@@ -235,11 +246,9 @@ record BackFlashing(FieldPlan plan, GutterLine line) {
   private List<PlanShape> posts() {
     double back = widest().back;
     double height = line.highRim();
-    return plan.bays().field().posts().stream()
-        .map((Member m) -> plan.bays().field().shapeOf(m))
+    return standing.stream()
         .filter(p -> p.along().from() < back && p.along().to() > drip())
         .filter(p -> p.heights().to() > height && p.heights().from() < height)
-        .sorted(Comparator.comparingDouble(p -> p.across().from()))
         .toList();
   }
 }

@@ -19,6 +19,7 @@ import org.underlee.units.Words;
  * @param bays ids of the bays whose water is caught
  * @param parts in building order
  * @param links of the drain run, upstream first
+ * @param gutter where its outlets are and may be; empty where that is not known
  */
 public record FieldLayout(
     String deck,
@@ -31,11 +32,30 @@ public record FieldLayout(
     Words binding,
     List<String> bays,
     List<Part> parts,
-    List<Link> links) {
+    List<Link> links,
+    Optional<GutterPlaces> gutter) {
   public FieldLayout {
     bays = List.copyOf(bays);
     parts = List.copyOf(parts);
     links = List.copyOf(links);
+  }
+
+  /** One of which it is not known where outlets may be. */
+  public FieldLayout(
+      String deck,
+      String field,
+      Optional<Storey> storey,
+      double seatHigh,
+      double fall,
+      double run,
+      String lowEnd,
+      Words binding,
+      List<String> bays,
+      List<Part> parts,
+      List<Link> links) {
+    this(
+        deck, field, storey, seatHigh, fall, run, lowEnd, binding, bays, parts, links,
+        Optional.empty());
   }
 
   /** One whose bays are those that its parts name. */

@@ -81,7 +81,9 @@ final class FieldLayouter {
   }
 
   private FieldLayout built(String deck, FieldPlan plan) {
-    GutterLine line = GutterLine.of(plan, assembly.lowest(plan), capacity);
+    GutterLine line = 
+        GutterLine.of(
+            plan, assembly.lowest(plan), capacity, wishes.outlets().of(bays.field().id()));
     double ground = Ground.below(bays.field());
     List<Part> gutters = new GutterBuilder(plan, names, line).parts();
     DownspoutBuilder spouts = new DownspoutBuilder(plan, names, line, ground).build(gutters);
@@ -105,7 +107,8 @@ final class FieldLayouter {
         plan.binding(),
         plan.served().stream().map(r -> r.bay().id()).toList(),
         parts,
-        spouts.links());
+        spouts.links(),
+        Optional.of(line.places()));
   }
 
   private void note(GutterLine line, double ground) {

@@ -5,9 +5,7 @@ import static org.underlee.kit.DrainValue.GUTTER_BACK_GAP;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashSet;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.ToDoubleFunction;
@@ -42,6 +40,9 @@ final class FieldPlanner {
 
   /** Metres that two sums of the same numbers may differ by. */
   private static final double ROUNDING = SeatRange.SAME / 1000;
+
+  /** A run with the seats that serve it. */
+  private record Seated(BayRun run, List<SeatRange> ranges) {}
 
   private final FieldBays bays;
   private final Kit kit;
@@ -105,8 +106,7 @@ final class FieldPlanner {
   private FieldPlan planFor(LowEnd end) {
     List<Finding> findings = new ArrayList<>();
     List<BayRun> fit = overOneGutter(fitting(end, findings), findings);
-    Map<BayRun, List<SeatRange>> ranges = new LinkedHashMap<>();
-    fit.forEach(r -> ranges.put(r, seats.of(r, end.passed())));
+    List<Seated> ranges = fit.stream().map(r -> new Seated(r, seats.of(r, end.passed()))).toList();
     return candidates(ranges)
         .map(seat -> at(seat, end, ranges))
         .min(BEST)
@@ -179,14 +179,14 @@ final class FieldPlanner {
   /**
    * Tops of ranges, and heights at which a leg just needs no notch: the best seat is one of them.
    */
-  private Stream<SeatRange> candidates(Map<BayRun, List<SeatRange>> ranges) {
+  private Stream<SeatRange> candidates(List<Seated> runs) {
     if (wishes.seat().isPresent()) {
       return Stream.of(SeatRange.wished(wishes.seat().getAsDouble()));
     }
     List<SeatRange> all =
         Stream.concat(
-                ranges.values().stream().flatMap(List::stream),
-                ranges.keySet().stream().flatMap(r -> seats.cutFree(r).stream()))
+                runs.stream().flatMap(s -> s.ranges.stream()),
+                runs.stream().flatMap(s -> seats.cutFree(s.run).stream()))
             .toList();
     return firstOfEach(all, s -> s.heights().to());
   }
@@ -197,12 +197,12 @@ final class FieldPlanner {
     return all.stream().filter(t -> seen.add(Math.round(number.applyAsDouble(t) / ROUNDING)));
   }
 
-  private FieldPlan at(SeatRange seat, LowEnd end, Map<BayRun, List<SeatRange>> ranges) {
+  private FieldPlan at(SeatRange seat, LowEnd end, List<Seated> runs) {
     double height = seat.heights().to();
     List<BayRun> served =
-        ranges.entrySet().stream()
-            .filter(e -> e.getValue().stream().anyMatch(s -> s.contains(height)))
-            .map(Map.Entry::getKey)
+        runs.stream()
+            .filter(s -> s.ranges.stream().anyMatch(r -> r.contains(height)))
+            .map(Seated::run)
             .toList();
     return new FieldPlan(
         bays, kit, end, height, served, cuts(served, height), seat.binding(), List.of());

@@ -7,7 +7,6 @@ import static org.underlee.kit.DrainValue.HANGER_END;
 import static org.underlee.kit.DrainValue.HANGER_SPACING;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import org.underlee.framing.JoistLine;
 import org.underlee.geom.Extrusion;
@@ -37,15 +36,18 @@ final class GutterBuilder {
   private int caps;
   private int hangers;
 
-  /** Middles of the hangers so far: two short pieces that meet have theirs near each other. */
-  private final List<Double> placed = new ArrayList<>();
+  /**
+   * Where a hanger's middle must not be; two short pieces that meet have theirs near each other.
+   */
+  private final Taken taken;
 
   GutterBuilder(FieldPlan plan, PartNames names, GutterLine line) {
     this.plan = plan;
     this.names = names;
     this.line = line;
     this.kit = plan.kit();
-    this.flashing = new BackFlashing(plan, line);
+    this.flashing = BackFlashing.behind(plan, line);
+    this.taken = taken();
   }
 
   /** The piece that falls to an outlet from one side. */
@@ -155,24 +157,16 @@ final class GutterBuilder {
   /** Moved aside, to the nearest place where the hanger meets neither a joist nor a post. */
   private double clear(Piece piece, double u) {
     Interval gutter = piece.outlet().stretch();
-    List<Double> choices = new ArrayList<>(List.of(u));
-    List<Interval> taken = taken();
-    placed.forEach(p -> taken.add(new Interval(p - STRAP - BESIDE, p + STRAP + BESIDE)));
-    taken.forEach(t -> choices.addAll(List.of(t.from(), t.to())));
     double chosen =
-        choices.stream()
-            .filter(c -> gutter.contains(c - STRAP / 2) && gutter.contains(c + STRAP / 2))
-            .filter(c -> taken.stream().noneMatch(t -> c > t.from() && c < t.to()))
-            .min(Comparator.comparingDouble((Double c) -> Math.abs(c - u)).thenComparing(c -> c))
-            .orElse(u);
-    placed.add(chosen);
+        taken.nearestFree(u, c -> gutter.contains(c - STRAP / 2) && gutter.contains(c + STRAP / 2));
+    taken.add(new Interval(chosen - STRAP - BESIDE, chosen + STRAP + BESIDE));
     return chosen;
   }
 
-  /** Where a hanger's middle must not be: at joists that its leg rises between, and at posts. */
-  private List<Interval> taken() {
+  /** Joists that a hanger's leg rises between, and posts. */
+  private Taken taken() {
     double reach = STRAP / 2 + BESIDE;
-    List<Interval> taken = new ArrayList<>();
+    Taken taken = new Taken();
     if (line.strapsTurnUp()) {
       for (JoistLine joist : plan.bays().field().lines()) {
         double v = line.face();

@@ -16,6 +16,7 @@ import java.util.stream.Stream;
 import org.underlee.framing.Member;
 import org.underlee.geom.Interval;
 import org.underlee.geom.PlanShape;
+import org.underlee.geom.Vec3;
 import org.underlee.kit.Items;
 import org.underlee.kit.Kit;
 
@@ -28,6 +29,7 @@ import org.underlee.kit.Kit;
  * @param lift how far the hangers' straps lie above the rim
  * @param outlets from low u to high u; each gutter piece falls to one of them
  * @param countWhy why there are so many, where the rain asks for them
+ * @param near what stands there, which each of the gutter's parts asks for
  */
 record GutterLine(
     FieldPlan plan,
@@ -35,9 +37,10 @@ record GutterLine(
     double highRim,
     double lift,
     List<Outlet> outlets,
-    String countWhy) {
+    String countWhy,
+    Near near) {
   /** An outlet keeps this far from the gutter's ends. */
-  private static final double FROM_END = 0.1;
+  static final double FROM_END = 0.1;
 
   /** A post stands by the gutter when it is this near to the face behind it. */
   private static final double POST_REACH = 0.6;
@@ -60,18 +63,33 @@ record GutterLine(
   }
 
   /**
+   * What the gutter keeps clear of.
+   *
+   * @param lowestJoist the lowest underside of the joists at the gutter
+   * @param longest the longest way that water goes in the gutter to an outlet
+   */
+  record Near(double back, double lowestJoist, double longest) {}
+
+  /**
    * @param lowest height of the lowest place that water drips from
    * @param capacity what a gutter carries of the rain
+   * @param asked where the user wants outlets, metres along the gutter; none to choose them here
    */
-  static GutterLine of(FieldPlan plan, double lowest, GutterCapacity capacity) {
+  static GutterLine of(
+      FieldPlan plan, double lowest, GutterCapacity capacity, List<Double> asked) {
     double face = face(plan);
     Interval across = across(plan, face);
-    OutletCount count = OutletCount.of(plan, face, across, capacity);
+    OutletCount count =
+        asked.isEmpty()
+            ? OutletCount.of(plan, face, across, capacity)
+            : new OutletsAsked(plan, face, across, capacity).at(asked);
     List<Outlet> outlets = count.outlets();
     double rim = rim(plan, lowest);
     double reach = outlets.stream().mapToDouble(Outlet::reach).max().orElse(0);
-    double lift = turnUp(plan, rim) ? BackFlashing.lift(plan, face - back(plan, face), reach) : 0;
-    return new GutterLine(plan, face, rim - lift, lift, outlets, count.why());
+    double back = back(plan, face);
+    double lift = turnUp(plan, rim) ? BackFlashing.lift(plan, face - back, reach) : 0;
+    Near near = new Near(back, joistsAbove(plan).min().orElseThrow(), reach);
+    return new GutterLine(plan, face, rim - lift, lift, outlets, count.why(), near);
   }
 
   private static boolean turnUp(FieldPlan plan, double rim) {
@@ -108,6 +126,16 @@ record GutterLine(
    */
   static Outlet outlet(FieldPlan plan, double face, Interval stretch) {
     Interval allowed = new Interval(stretch.from() + FROM_END, stretch.to() - FROM_END);
+    return besidePosts(plan, face, stretch).stream()
+        .filter(o -> allowed.contains(o.u()))
+        .min(
+            Comparator.comparingLong((Outlet o) -> hundredths(o.fromEnd()))
+                .thenComparingDouble(Outlet::u))
+        .orElse(new Outlet(allowed.to(), stretch, Optional.empty()));
+  }
+
+  /** On both sides of each post by the gutter, wherever that is. */
+  static List<Outlet> besidePosts(FieldPlan plan, double face, Interval stretch) {
     double off = plan.kit().get(DOWNSPOUT_DIAMETER) / 2 + plan.kit().get(DOWNSPOUT_OFF_POST);
     List<Outlet> choices = new ArrayList<>();
     for (Member post : plan.bays().field().posts()) {
@@ -117,17 +145,30 @@ record GutterLine(
         choices.add(new Outlet(shape.across().to() + off, stretch, Optional.of(post)));
       }
     }
-    return choices.stream()
-        .filter(o -> allowed.contains(o.u()))
-        .min(
-            Comparator.comparingLong((Outlet o) -> hundredths(o.fromEnd()))
-                .thenComparingDouble(Outlet::u))
-        .orElse(new Outlet(allowed.to(), stretch, Optional.empty()));
+    return choices;
   }
 
   /** Millimetres by hundredths: two posts as near to the two ends must not be told by rounding. */
   private static long hundredths(double metres) {
     return Math.round(metres / SeatRange.SAME);
+  }
+
+  /** In world metres, for a hand that moves outlets. */
+  GutterPlaces places() {
+    double from = outlets.get(0).stretch().from();
+    double to = outlets.get(outlets.size() - 1).stretch().to();
+    Interval all = new Interval(from, to);
+    Interval allowed = new Interval(from + FROM_END, to - FROM_END);
+    return new GutterPlaces(
+        plan.frame().apply(new Vec3(from, middle(), highRim)),
+        plan.frame().apply(new Vec3(to, middle(), highRim)),
+        outlets.stream().map(o -> o.u() - from).toList(),
+        besidePosts(plan, face, all).stream()
+            .map(Outlet::u)
+            .filter(allowed::contains)
+            .map(u -> u - from)
+            .sorted()
+            .toList());
   }
 
   /** Whether another stretch of gutter begins within a distance of an end. */
@@ -145,7 +186,7 @@ record GutterLine(
 
   /** Clear of the face, and of posts that stand out from it. */
   double back() {
-    return back(plan, face);
+    return near.back;
   }
 
   private static double back(FieldPlan plan, double face) {
@@ -161,7 +202,7 @@ record GutterLine(
 
   /** The lowest underside of the joists at the gutter. */
   double lowestJoist() {
-    return joistsAbove(plan).min().orElseThrow();
+    return near.lowestJoist;
   }
 
   private static DoubleStream joistsAbove(FieldPlan plan) {
@@ -179,8 +220,7 @@ record GutterLine(
 
   /** Height of the rim at a place across the field. */
   double rimAt(double u, Outlet outlet) {
-    double longest = outlets.stream().mapToDouble(Outlet::reach).max().orElseThrow();
     double toOutlet = Math.abs(u - outlet.u());
-    return highRim - plan.kit().gutterFall() * (longest - toOutlet);
+    return highRim - plan.kit().gutterFall() * (near.longest - toOutlet);
   }
 }

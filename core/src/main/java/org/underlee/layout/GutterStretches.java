@@ -26,7 +26,7 @@ final class GutterStretches {
    * @param least how many stretches are asked for; more where they would be too long
    */
   static List<Interval> of(FieldPlan plan, double face, Interval across, int least) {
-    double longest = plan.kit().get(GUTTER_LONGEST);
+    double longest = longest(plan);
     List<Double> joists = joists(plan, face, across);
     int parts = Math.max(least, (int) Math.ceil(across.length() / longest - SAME));
     List<Double> cuts = cuts(across, parts, joists);
@@ -44,7 +44,18 @@ final class GutterStretches {
     return stretches;
   }
 
-  private static List<Double> joists(FieldPlan plan, double face, Interval across) {
+  /** How much of a gutter may fall to one outlet. */
+  static double longest(FieldPlan plan) {
+    return plan.kit().get(GUTTER_LONGEST);
+  }
+
+  /** Between the troughs of two stretches: two end caps, and a little. */
+  static double betweenEnds(FieldPlan plan) {
+    return 2 * plan.kit().item(Items.END_CAP).thickness() + BETWEEN;
+  }
+
+  /** Middles of single joists, under which a gutter can be divided. */
+  static List<Double> joists(FieldPlan plan, double face, Interval across) {
     return plan.bays().field().lines().stream()
         .filter(l -> l.pliesAbreast() == 1)
         .map(l -> middle(l, face))

@@ -1,6 +1,5 @@
 package org.underlee.layout;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Set;
@@ -32,28 +31,22 @@ public final class Layouter {
   /** As above, with as many outlets as the rain asks for. */
   public static Layout layOut(
       Framing framing, List<FieldBays> bays, Scope scope, Kit kit, GutterCapacity capacity) {
+    Layouting all = fieldByField(framing, bays, scope, kit, capacity);
+    return all.together(all::layOut);
+  }
+
+  /**
+   * As {@link #layOut(Framing, List, Scope, Kit, GutterCapacity)}, to be done one field at a time.
+   *
+   * @param capacity asked by as many threads as lay out fields
+   */
+  public static Layouting fieldByField(
+      Framing framing, List<FieldBays> bays, Scope scope, Kit kit, GutterCapacity capacity) {
     List<Deck> decks = scope.of(framing.decks());
     requireBays(decks, bays, scope.wishes());
     requireDryBays(decks, bays, scope.wishes());
-    List<Finding> findings = new ArrayList<>(scope.leftOut(framing.decks()));
-    List<FieldLayout> fields = new ArrayList<>();
-    Boards boards = new Boards(framing, kit, scope.wishes());
-    int number = 0;
-    for (Deck deck : decks) {
-      boards.finding(deck).ifPresent(findings::add);
-      for (Field field : deck.fields()) {
-        number++;
-        if (scope.wishes().dryZone().isPresent()
-            && !isOverZone(baysOf(field, bays), scope.wishes())) {
-          findings.add(outsideZone(field));
-        } else if (!boards.inTheWay(deck)) {
-          FieldLayouter.layOut(
-                  deck.id(), baysOf(field, bays), kit, capacity, scope.wishes(), number, findings)
-              .ifPresent(fields::add);
-        }
-      }
-    }
-    return new Layout(kit, fields, findings);
+    requireFields(framing.decks(), scope.wishes());
+    return new Layouting(framing, bays, scope, kit, capacity);
   }
 
   /** Ids of the lines that low ends may follow in some field, nearest to the house first. */
@@ -66,7 +59,7 @@ public final class Layouter {
         .toList();
   }
 
-  private static FieldBays baysOf(Field field, List<FieldBays> bays) {
+  static FieldBays baysOf(Field field, List<FieldBays> bays) {
     return bays.stream().filter(b -> b.field().equals(field)).findFirst().orElseThrow();
   }
 
@@ -90,7 +83,7 @@ public final class Layouter {
     }
   }
 
-  private static boolean isOverZone(FieldBays bays, Wishes wishes) {
+  static boolean isOverZone(FieldBays bays, Wishes wishes) {
     return bays.bays().stream().anyMatch(b -> wishes.keepsDry(b, bays.field()));
   }
 
@@ -102,12 +95,24 @@ public final class Layouter {
             .toList());
   }
 
-  private static Finding outsideZone(Field field) {
+  static Finding outsideZone(Field field) {
     return Finding.of(
         LayoutRules.OUTSIDE_ZONE,
         field.lines().get(0).plies().get(0).element().place(),
         field.id() + " is over nothing that must stay dry; it is left open.",
         "Nothing to do; draw the dry zone larger where rain must not fall through.");
+  }
+
+  /** A field whose outlets are placed must be there. */
+  private static void requireFields(List<Deck> decks, Wishes wishes) {
+    Set<String> unknown = new TreeSet<>(wishes.outlets().places().keySet());
+    decks.forEach(d -> d.fields().forEach(f -> unknown.remove(f.id())));
+    if (!unknown.isEmpty()) {
+      throw new InputException(
+          Place.NOWHERE,
+          "there is no field " + String.join(", ", unknown) + " to place outlets on",
+          "Run survey to see the fields; name one as deck-1/field-1.");
+    }
   }
 
   /** A bay that is to be left open must be there. */

@@ -19,7 +19,7 @@ record OutletCount(List<GutterLine.Outlet> outlets, String why) {
   private static final double NEAREST = 1.2;
 
   /** The rain on the bays, and what gutters of the plan's kit carry of it. */
-  private record Rain(FieldPlan plan, List<Share> shares, GutterCapacity capacity) {
+  record Rain(FieldPlan plan, List<Share> shares, GutterCapacity capacity) {
     boolean isCarriedBy(List<GutterLine.Outlet> outlets) {
       return outlets.stream()
           .allMatch(o -> capacity.carries(plan.kit(), o.stretch(), o.u(), within(o.stretch())));
@@ -54,8 +54,12 @@ record OutletCount(List<GutterLine.Outlet> outlets, String why) {
     }
   }
 
+  static Rain rain(FieldPlan plan, double face, GutterCapacity capacity) {
+    return new Rain(plan, shares(plan, face, capacity), capacity);
+  }
+
   static OutletCount of(FieldPlan plan, double face, Interval across, GutterCapacity capacity) {
-    Rain rain = new Rain(plan, shares(plan, face, capacity), capacity);
+    Rain rain = rain(plan, face, capacity);
     List<List<GutterLine.Outlet>> tried = new ArrayList<>();
     int parts = 1;
     while (tried.isEmpty() || across.length() / parts >= NEAREST) {

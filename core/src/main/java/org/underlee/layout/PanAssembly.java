@@ -13,6 +13,7 @@ import static org.underlee.kit.PanValue.RAIL_LEDGE;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import java.util.stream.DoubleStream;
 import java.util.stream.Stream;
 import org.underlee.bay.Crossing;
@@ -71,17 +72,23 @@ record PanAssembly(FieldBays bays, Kit kit) implements Assembly {
     RailBuilder rails = new RailBuilder(plan, names, SeatRanges.with(kit));
     HeadRailBuilder heads = new HeadRailBuilder(plan, names);
     PanBuilder pans = new PanBuilder(plan, names);
-    List<Part> parts = new ArrayList<>();
-    for (BayRun run : plan.served()) {
-      List<Part> own = rails.parts(run);
-      parts.addAll(own);
-      if (run.bay().high().isPresent()) {
-        parts.add(heads.part(run));
-      }
-      parts.addAll(pans.parts(run));
-      parts.add(railScrews(run, own, names));
-    }
+    // no bay's parts depend on another's; they stay in the bays' order
+    List<Part> parts =
+        plan.served().parallelStream()
+            .flatMap(run -> inBay(run, rails, heads, pans).stream())
+            .collect(Collectors.toCollection(ArrayList::new));
     parts.addAll(new StripBuilder(plan, names).parts());
+    return parts;
+  }
+
+  private List<Part> inBay(BayRun run, RailBuilder rails, HeadRailBuilder heads, PanBuilder pans) {
+    List<Part> own = rails.parts(run);
+    List<Part> parts = new ArrayList<>(own);
+    if (run.bay().high().isPresent()) {
+      parts.add(heads.part(run));
+    }
+    parts.addAll(pans.parts(run));
+    parts.add(railScrews(run, own, rails.names()));
     return parts;
   }
 

@@ -24,7 +24,12 @@ public record Why(Words reason, List<Derivation> derivations) {
   }
 
   public Optional<Derivation> of(Dimension dimension) {
-    return derivations.stream().filter(d -> d.dimension() == dimension).findFirst();
+    for (Derivation derivation : derivations) {
+      if (derivation.dimension() == dimension) {
+        return Optional.of(derivation);
+      }
+    }
+    return Optional.empty();
   }
 
   /** The reason, then each dimension as one sum, for a cell or a property. */

@@ -5,11 +5,13 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Function;
 import org.underlee.framing.BuildingElement;
 import org.underlee.framing.Framing;
 import org.underlee.framing.Role;
 import org.underlee.framing.RoleGiven;
 import org.underlee.geom.Box;
+import org.underlee.geom.Mesh;
 import org.underlee.geom.Vec3;
 import org.underlee.layout.Layout;
 import org.underlee.layout.Part;
@@ -35,6 +37,11 @@ public final class DeckScene {
   /** As {@link #of}, with what each shape stands for. */
   public static DeckPicture picture(
       Framing framing, List<BuildingElement> elements, Optional<Layout> layout) {
+    return standing(framing, elements).with(layout, Part::mesh);
+  }
+
+  /** What is there before anything is laid out: the same for every layout of a survey. */
+  public static Standing standing(Framing framing, List<BuildingElement> elements) {
     Map<String, Role> roles = new HashMap<>();
     Box deck = Box.EMPTY;
     for (RoleGiven given : framing.roles()) {
@@ -51,14 +58,36 @@ public final class DeckScene {
         subjects.add(new DeckPicture.Subject(element.globalId(), family(element, role)));
       }
     }
-    for (Part part : layout.map(Layout::parts).orElse(List.of())) {
-      if (!part.bodies().isEmpty()) {
-        shapes.add(
-            new Shape(shapes.size() + 1, part.label(), part.mesh(), paint(part.kind()), true));
-        subjects.add(new DeckPicture.Subject(part.id(), family(part.kind())));
-      }
+    return new Standing(shapes, subjects);
+  }
+
+  /** Framing and surroundings, to which layouts are added. */
+  public static final class Standing {
+    private final List<Shape> shapes;
+    private final List<DeckPicture.Subject> subjects;
+
+    private Standing(List<Shape> shapes, List<DeckPicture.Subject> subjects) {
+      this.shapes = List.copyOf(shapes);
+      this.subjects = List.copyOf(subjects);
     }
-    return new DeckPicture(Scene.of(shapes), subjects);
+
+    /**
+     * With an assembly, where there is one.
+     *
+     * @param mesh that of a part, which may be known already
+     */
+    public DeckPicture with(Optional<Layout> layout, Function<Part, Mesh> mesh) {
+      List<Shape> all = new ArrayList<>(shapes);
+      List<DeckPicture.Subject> told = new ArrayList<>(subjects);
+      for (Part part : layout.map(Layout::parts).orElse(List.of())) {
+        if (!part.bodies().isEmpty()) {
+          Mesh own = mesh.apply(part);
+          all.add(new Shape(all.size() + 1, part.label(), own, paint(part.kind()), true));
+          told.add(new DeckPicture.Subject(part.id(), family(part.kind())));
+        }
+      }
+      return new DeckPicture(Scene.of(all), told);
+    }
   }
 
   private static Family family(BuildingElement element, Optional<Role> role) {

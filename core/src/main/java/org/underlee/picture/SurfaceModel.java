@@ -1,8 +1,11 @@
 package org.underlee.picture;
 
+import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.IntUnaryOperator;
 import org.underlee.geom.Box;
 import org.underlee.geom.Mesh;
 import org.underlee.geom.Vec3;
@@ -44,18 +47,23 @@ final class SurfaceModel {
   final boolean[] edgeCrease;
   final int[] edgeShape;
 
+  /** By shape, and after the last: the number of its first vertex, face and edge. */
+  private final int[] firstVertex;
+
+  private final int[] firstFace;
+  private final int[] firstEdge;
+
   private SurfaceModel(List<Shape> shapes, List<FeatureEdges> features, Box bounds) {
     this.shapes = shapes;
     this.features = features;
     this.centre = bounds.isEmpty() ? Vec3.ZERO : bounds.centre();
     this.tie = bounds.isEmpty() ? 0 : TIE_SHARE * bounds.size().length();
-    int vertices = shapes.stream().mapToInt(s -> s.mesh().vertexCount()).sum();
-    int faces = shapes.stream().mapToInt(s -> s.mesh().triangleCount()).sum();
-    int edges = 0;
-    for (int s = 0; s < shapes.size(); s++) {
-      edges += shapes.get(s).edges() ? features.get(s).edges().size() : 0;
-    }
-    xyz = new double[3 * vertices];
+    firstVertex = firsts(s -> shapes.get(s).mesh().vertexCount());
+    firstFace = firsts(s -> shapes.get(s).mesh().triangleCount());
+    firstEdge = firsts(s -> shapes.get(s).edges() ? features.get(s).edges().size() : 0);
+    int faces = firstFace[shapes.size()];
+    int edges = firstEdge[shapes.size()];
+    xyz = new double[3 * firstVertex[shapes.size()]];
     corners = new int[3 * faces];
     faceShape = new int[faces];
     normals = new double[3 * faces];
@@ -65,27 +73,83 @@ final class SurfaceModel {
     edgeFaces = new int[2 * edges];
     edgeCrease = new boolean[edges];
     edgeShape = new int[edges];
-    fill();
+  }
+
+  private int[] firsts(IntUnaryOperator count) {
+    int[] firsts = new int[shapes.size() + 1];
+    for (int s = 0; s < shapes.size(); s++) {
+      firsts[s + 1] = firsts[s] + count.applyAsInt(s);
+    }
+    return firsts;
   }
 
   static SurfaceModel of(Scene scene) {
     List<FeatureEdges> features =
         scene.shapes().stream().map(s -> FeatureEdges.of(s.mesh())).toList();
-    return new SurfaceModel(scene.shapes(), features, scene.bounds());
+    SurfaceModel model = new SurfaceModel(scene.shapes(), features, scene.bounds());
+    for (int s = 0; s < model.shapes.size(); s++) {
+      model.fill(s);
+    }
+    return model;
   }
 
-  /** As {@link #of(Scene)}; the edges of meshes that another model has too are taken from there. */
+  /**
+   * As {@link #of(Scene)}; what was worked out for meshes that another model has too is taken from
+   * there, so that a picture that changes a little costs little.
+   */
   static SurfaceModel of(Scene scene, SurfaceModel known) {
-    IdentityHashMap<Mesh, FeatureEdges> found = new IdentityHashMap<>();
+    IdentityHashMap<Mesh, Integer> places = new IdentityHashMap<>();
     for (int s = 0; s < known.shapes.size(); s++) {
-      found.put(known.shapes.get(s).mesh(), known.features.get(s));
+      places.put(known.shapes.get(s).mesh(), s);
     }
-    List<FeatureEdges> features =
-        scene.shapes().stream()
-            .map(Shape::mesh)
-            .map(m -> Optional.ofNullable(found.get(m)).orElseGet(() -> FeatureEdges.of(m)))
-            .toList();
-    return new SurfaceModel(scene.shapes(), features, scene.bounds());
+    List<Optional<Integer>> same =
+        scene.shapes().stream().map(s -> Optional.ofNullable(places.get(s.mesh()))).toList();
+    List<FeatureEdges> features = new ArrayList<>();
+    for (int s = 0; s < same.size(); s++) {
+      Mesh mesh = scene.shapes().get(s).mesh();
+      features.add(same.get(s).map(known.features::get).orElseGet(() -> FeatureEdges.of(mesh)));
+    }
+    SurfaceModel model = new SurfaceModel(scene.shapes(), features, scene.bounds());
+    boolean sameCentre = model.centre.equals(known.centre);
+    for (int s = 0; s < same.size(); s++) {
+      boolean edges = model.shapes.get(s).edges();
+      Optional<Integer> twin =
+          same.get(s).filter(k -> sameCentre && known.shapes.get(k).edges() == edges);
+      if (twin.isPresent()) {
+        model.copy(s, known, twin.get());
+      } else {
+        model.fill(s);
+      }
+    }
+    return model;
+  }
+
+  /** Takes what another model has of a mesh, under the numbers that it has here. */
+  private void copy(int s, SurfaceModel from, int k) {
+    int vertex = firstVertex[s] - from.firstVertex[k];
+    int face = firstFace[s] - from.firstFace[k];
+    int faces = firstFace[s + 1] - firstFace[s];
+    int edges = firstEdge[s + 1] - firstEdge[s];
+    oneSided[s] = from.oneSided[k];
+    System.arraycopy(
+        from.xyz,
+        3 * from.firstVertex[k],
+        xyz,
+        3 * firstVertex[s],
+        3 * (firstVertex[s + 1] - firstVertex[s]));
+    System.arraycopy(from.normals, 3 * from.firstFace[k], normals, 3 * firstFace[s], 3 * faces);
+    System.arraycopy(from.edgeCrease, from.firstEdge[k], edgeCrease, firstEdge[s], edges);
+    Arrays.fill(faceShape, firstFace[s], firstFace[s + 1], s);
+    Arrays.fill(edgeShape, firstEdge[s], firstEdge[s + 1], s);
+    for (int i = 0; i < 3 * faces; i++) {
+      corners[3 * firstFace[s] + i] = from.corners[3 * from.firstFace[k] + i] + vertex;
+    }
+    for (int i = 0; i < 2 * edges; i++) {
+      edgeEnds[2 * firstEdge[s] + i] = from.edgeEnds[2 * from.firstEdge[k] + i] + vertex;
+      int beside = from.edgeFaces[2 * from.firstEdge[k] + i];
+      edgeFaces[2 * firstEdge[s] + i] =
+          beside == FeatureEdges.NO_FACE ? FeatureEdges.NO_FACE : beside + face;
+    }
   }
 
   int vertexCount() {
@@ -100,21 +164,14 @@ final class SurfaceModel {
     return edgeShape.length;
   }
 
-  private void fill() {
-    int vertex = 0;
-    int face = 0;
-    int edge = 0;
-    for (int s = 0; s < shapes.size(); s++) {
-      Mesh mesh = shapes.get(s).mesh();
-      oneSided[s] = features.get(s).closed();
-      boolean inside = oneSided[s] && mesh.volume() < 0;
-      fillVertices(mesh, vertex);
-      fillFaces(mesh, s, vertex, face, inside ? -1 : 1);
-      if (shapes.get(s).edges()) {
-        edge = fillEdges(features.get(s).edges(), s, vertex, face, edge);
-      }
-      vertex += mesh.vertexCount();
-      face += mesh.triangleCount();
+  private void fill(int s) {
+    Mesh mesh = shapes.get(s).mesh();
+    oneSided[s] = features.get(s).closed();
+    boolean inside = oneSided[s] && mesh.volume() < 0;
+    fillVertices(mesh, firstVertex[s]);
+    fillFaces(mesh, s, firstVertex[s], firstFace[s], inside ? -1 : 1);
+    if (shapes.get(s).edges()) {
+      fillEdges(features.get(s).edges(), s, firstVertex[s], firstFace[s], firstEdge[s]);
     }
   }
 
@@ -136,7 +193,7 @@ final class SurfaceModel {
     }
   }
 
-  private int fillEdges(
+  private void fillEdges(
       List<FeatureEdges.Edge> edges, int shape, int firstVertex, int firstFace, int start) {
     int at = start;
     for (FeatureEdges.Edge e : edges) {
@@ -149,7 +206,6 @@ final class SurfaceModel {
       edgeShape[at] = shape;
       at++;
     }
-    return at;
   }
 
   private static void put(double[] numbers, int i, Vec3 p) {

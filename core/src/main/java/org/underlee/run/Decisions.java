@@ -19,6 +19,7 @@ import org.underlee.kit.DrainValue;
 import org.underlee.kit.Kit;
 import org.underlee.kit.KitReader;
 import org.underlee.layout.DryZone;
+import org.underlee.layout.OutletWishes;
 import org.underlee.layout.Scope;
 import org.underlee.layout.Wishes;
 import org.underlee.units.RainRates;
@@ -89,6 +90,9 @@ record Decisions(
     wishes.seat().ifPresent(s -> told.put(Provenance.SEAT, Double.toString(s)));
     wishes.lowEnd().ifPresent(l -> told.put(Provenance.LOW_END, l));
     wishes.dryZone().ifPresent(z -> told.put(Provenance.DRY_ZONE, z.text()));
+    if (!wishes.outlets().places().isEmpty()) {
+      told.put(Provenance.OUTLETS, wishes.outlets().text());
+    }
     return told;
   }
 
@@ -104,7 +108,10 @@ record Decisions(
             open.isEmpty() ? Set.of() : Set.of(open.split(" ")),
             seat,
             Optional.ofNullable(set.get(Provenance.LOW_END)),
-            Optional.ofNullable(set.get(Provenance.DRY_ZONE)).map(DryZone::parse));
+            Optional.ofNullable(set.get(Provenance.DRY_ZONE)).map(DryZone::parse),
+            Optional.ofNullable(set.get(Provenance.OUTLETS))
+                .map(OutletWishes::parse)
+                .orElse(OutletWishes.NONE));
     return new Scope(
         Optional.ofNullable(set.get(Provenance.DECK)),
         Optional.ofNullable(set.get(Provenance.STOREY)),

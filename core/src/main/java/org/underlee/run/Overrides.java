@@ -119,12 +119,17 @@ public record Overrides(String file, Told told) {
     return new Overrides(name, new Told(roles, notFraming, file.outside));
   }
 
-  /** The file's text again, in one line, the same for the same content. */
-  String text() {
+  /** What is said of elements: one of {@link #words} by GlobalId. */
+  public Map<String, String> said() {
     Map<String, String> roles = new TreeMap<>();
     told.roles().forEach((id, role) -> roles.put(id, role.word()));
     told.notFraming().forEach(id -> roles.put(id, NOT_FRAMING));
-    return JsonInput.text(new OverridesFile(SCHEMA, roles, new TreeMap<>(told.outside())));
+    return roles;
+  }
+
+  /** The file's text again, in one line, the same for the same content. */
+  String text() {
+    return JsonInput.text(new OverridesFile(SCHEMA, said(), new TreeMap<>(told.outside())));
   }
 
   private static Role role(String id, String word, String name) {

@@ -101,6 +101,7 @@ public final class Resync {
         old.source(),
         design,
         kept(design, given.isPresent(), told),
+        Redecided.of(decisions, kit, survey.bays(), counted.bays(), told),
         changes(counted, survey, matched, design));
   }
 

@@ -7,9 +7,11 @@ import java.util.List;
  *
  * @param old the model that it was in
  * @param decisions what was decided then, and whether it is kept
+ * @param again the same decisions, to go on from
  * @param bays what became of each, in the order of the new export; those that are gone last
  */
-public record Resynced(Source old, Design design, List<Decision> decisions, List<BayChange> bays) {
+public record Resynced(
+    Source old, Design design, List<Decision> decisions, Redecided again, List<BayChange> bays) {
   public Resynced {
     decisions = List.copyOf(decisions);
     bays = List.copyOf(bays);

@@ -1,5 +1,7 @@
 package org.underlee.step;
 
+import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -105,7 +107,12 @@ public final class StepInstance {
 
   /** The numbers in a list of references; empty when the list is omitted. */
   public long[] refs(int i) {
-    return list(i).stream().mapToLong(v -> element(i, v)).toArray();
+    List<StepValue> list = list(i);
+    long[] refs = new long[list.size()];
+    for (int k = 0; k < refs.length; k++) {
+      refs[k] = element(i, list.get(k));
+    }
+    return refs;
   }
 
   private long element(int i, StepValue v) {
@@ -117,7 +124,12 @@ public final class StepInstance {
 
   /** The instances in a list of references; empty when the list is omitted. */
   public List<StepInstance> followAll(int i) {
-    return list(i).stream().map(v -> file.instance(element(i, v), this)).toList();
+    List<StepValue> list = list(i);
+    List<StepInstance> all = new ArrayList<>(list.size());
+    for (StepValue v : list) {
+      all.add(file.instance(element(i, v), this));
+    }
+    return Collections.unmodifiableList(all);
   }
 
   public String text(int i) {

@@ -131,9 +131,19 @@ final class StepParser {
     }
     cursor.at++;
     depth--;
-    List<StepValue> values = List.of(Arrays.copyOfRange(pending, from, count));
+    StepValue.ListOf list = new StepValue.ListOf(values(from, count - from));
     count = from;
-    return new StepValue.ListOf(values);
+    return list;
+  }
+
+  /** Short lists, most of all, are made without copying their values twice. */
+  private List<StepValue> values(int from, int length) {
+    return switch (length) {
+      case 1 -> List.of(pending[from]);
+      case 2 -> List.of(pending[from], pending[from + 1]);
+      case 3 -> List.of(pending[from], pending[from + 1], pending[from + 2]);
+      default -> List.of(Arrays.copyOfRange(pending, from, from + length));
+    };
   }
 
   private void push(StepValue value) {

@@ -11,7 +11,7 @@ import java.util.stream.LongStream;
  *
  * @param sizes how many of the rows are sizes
  * @param wanted of each size, then the sticks of each supply
- * @param blocks what one cross-cut can give
+ * @param blocks what one cross-cut can give: first each size alone, in their order
  * @param offers what sticks there are; at least one of them without limit
  */
 record CuttingOrder(int sizes, List<Integer> wanted, List<Block> blocks, List<Offer> offers) {
@@ -92,6 +92,25 @@ record CuttingOrder(int sizes, List<Integer> wanted, List<Block> blocks, List<Of
       best = holds && (best < 0 || o.cost() < offers.get(best).cost()) ? offer : best;
     }
     return best;
+  }
+
+  /**
+   * What any plan costs at least, by length alone: no stick gives more length for its cost than the
+   * best, and no block holds more pieces side by side than the fullest.
+   */
+  double leastByLength() {
+    double need = 0;
+    for (int size = 0; size < sizes; size++) {
+      need += (double) wanted.get(size) * blocks.get(size).need();
+    }
+    double each =
+        offers.stream().mapToDouble(o -> (double) o.cost() / o.room()).min().orElseThrow();
+    return need / abreast() * each;
+  }
+
+  /** The most pieces that lie side by side in a block. */
+  int abreast() {
+    return blocks.stream().mapToInt(b -> b.sizes().size()).max().orElse(1);
   }
 
   /** All costs are multiples of it. */

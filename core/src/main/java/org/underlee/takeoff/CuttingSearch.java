@@ -14,6 +14,9 @@ import org.underlee.takeoff.CuttingBound.Relaxed;
  * so that the branches together leave nothing out. Branches that leave the relaxation's advice are
  * tried few at a time (limited discrepancy search), since the advice is mostly right.
  *
+ * <p>Before all that, what a person would cut is held against what the length alone must cost: on
+ * most orders they meet, and there is nothing to search.
+ *
  * <p>Where that does not meet the bound, every pattern that a cheaper plan could use is listed:
  * there are few, because the bound is near. {@link ListedSearch} then either finds the cheaper plan
  * or shows that there is none.
@@ -25,6 +28,7 @@ final class CuttingSearch {
   /** First few, because a list of patterns decides sooner where it is short. */
   private static final int[] NODES = {150, 600};
 
+  private static final double ROUNDING = 1e-9;
   private static final int MOST_NODES_LISTED = 2000;
   private static final int MOST_DISCREPANCIES = 64;
   private static final int MOST_PATTERNS = 1500;
@@ -49,9 +53,12 @@ final class CuttingSearch {
   record Found(List<Pattern> sticks, long cost, long bound) {}
 
   Found search() {
+    Found quick = quick();
+    if (quick.cost() <= quick.bound()) {
+      return quick;
+    }
     int[] wanted = order.wantedRows();
     bound = sums.atLeast(relaxation.relax(wanted, Set.of()).cost());
-    offer(wanted);
     for (int nodes : NODES) {
       nodesLeft = nodes;
       descend();
@@ -59,6 +66,17 @@ final class CuttingSearch {
         // once more, for one that is cheaper still
       }
     }
+    return new Found(best, bestCost, bound);
+  }
+
+  /** By first fit, and what the length alone must cost: proven where the two meet. */
+  Found quick() {
+    int[] wanted = order.wantedRows();
+    if (order.abreast() > 1) {
+      offer(FirstFit.ripped(order, wanted)); // first: at the same cost it leaves more of the last
+    }
+    offer(wanted);
+    bound = sums.atLeast(order.leastByLength() * (1 - ROUNDING));
     return new Found(best, bestCost, bound);
   }
 
@@ -140,6 +158,10 @@ final class CuttingSearch {
   private void offer(int[] wanted) {
     List<Pattern> plan = new ArrayList<>(cut);
     plan.addAll(FirstFit.of(order, wanted));
+    offer(plan);
+  }
+
+  private void offer(List<Pattern> plan) {
     long cost = plan.stream().mapToLong(order::cost).sum();
     if (cost < bestCost) {
       bestCost = cost;

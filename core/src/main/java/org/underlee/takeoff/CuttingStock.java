@@ -2,7 +2,9 @@ package org.underlee.takeoff;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import org.underlee.takeoff.Stick.Piece;
 
 /**
@@ -104,10 +106,18 @@ public final class CuttingStock {
     CuttingSearch.Found found = new CuttingSearch(sizes.order()).search();
     List<Stick> sticks = new ArrayList<>(sizes.sticks(found.sticks()));
     sticks.addAll(whole);
-    sticks.sort(
-        Comparator.comparingDouble((Stick s) -> -s.stockLength())
-            .thenComparing(s -> s.blocks().toString(), Comparator.reverseOrder()));
     double bound = sizes.isComplete() ? found.bound() * COST_UNIT + wholeCost : 0;
-    return new Plan(sticks, found.cost() * COST_UNIT + wholeCost, bound);
+    return new Plan(sorted(sticks), found.cost() * COST_UNIT + wholeCost, bound);
+  }
+
+  /** The longest first, and of equal ones by what is cut from them. */
+  private static List<Stick> sorted(List<Stick> sticks) {
+    Map<List<Stick.Block>, String> texts = new HashMap<>();
+    sticks.forEach(s -> texts.computeIfAbsent(s.blocks(), List::toString));
+    return sticks.stream()
+        .sorted(
+            Comparator.comparingDouble((Stick s) -> -s.stockLength())
+                .thenComparing(s -> texts.getOrDefault(s.blocks(), ""), Comparator.reverseOrder()))
+        .toList();
   }
 }

@@ -74,8 +74,35 @@ final class ItemCutting {
     return new Takeoff.Bought(length, measure, plan.cost(), plan.bound());
   }
 
-  /** Spares are as long as the longest piece; offcuts that are long enough give them first. */
   List<Order.Row> order(Plan plan) {
+    return item.shop().isUnrolled() ? orderUnrolled(plan) : orderPieces(plan);
+  }
+
+  /** Spare is a share of the length that is cut; what is left of the coils gives it first. */
+  private List<Order.Row> orderUnrolled(Plan plan) {
+    double bought = plan.sticks().stream().mapToDouble(Stick::stockLength).sum();
+    double left = plan.sticks().stream().mapToDouble(Stick::offcut).sum();
+    double spare = item.shop().spareShare() * (bought - left);
+    double lacking = Math.max(0, spare - left);
+    Map<Double, Integer> more = new TreeMap<>();
+    if (lacking > 0) {
+      double length = sold.stream().mapToDouble(Offer::length).max().orElseThrow();
+      double unit =
+          sold.stream().mapToDouble(Offer::length).filter(l -> l >= lacking).min().orElse(length);
+      more.put(unit, (int) Math.ceil(lacking / unit));
+    }
+    String how =
+        String.format(
+            Locale.ROOT,
+            " of %.1f m: %.1f m, %.1f m of it from what is left",
+            bought - left,
+            spare,
+            spare - lacking);
+    return OrderBuilder.lengths(item, byLength(plan), more, OrderBuilder.rule(item, how), articles);
+  }
+
+  /** Spares are as long as the longest piece; offcuts that are long enough give them first. */
+  private List<Order.Row> orderPieces(Plan plan) {
     int spares = OrderBuilder.spares(item, pieces.size());
     double longest = longest();
     int fromOffcuts = 0;

@@ -41,6 +41,9 @@ public record Provenance(
   /** Corners of what must stay dry, in metres. */
   public static final String DRY_ZONE = "DryZone";
 
+  /** Where the user wants outlets, by field. */
+  public static final String OUTLETS = "Outlets";
+
   /** Names that a resync kept in place of those that a survey counts out. */
   public static final String NAMES = "KeptNames";
 

@@ -27,9 +27,14 @@ record Value(String token) {
     return new Value(StepText.quoted(text));
   }
 
-  /** An IfcLabel or IfcIdentifier: cut to the length that the standard allows. */
+  /** An IfcLabel or IfcIdentifier: cut between two characters to the length allowed. */
   static Value label(String text) {
-    return text(text.length() <= LABEL_LIMIT ? text : text.substring(0, LABEL_LIMIT - 1) + "…");
+    if (text.length() <= LABEL_LIMIT) {
+      return text(text);
+    }
+    int end = LABEL_LIMIT - 1;
+    boolean within = Character.isHighSurrogate(text.charAt(end - 1));
+    return text(text.substring(0, within ? end - 1 : end) + "…");
   }
 
   static Value real(double value) {

@@ -152,10 +152,13 @@ final class KitReference {
                 "keepOffcutMm",
                 "ripWidthMm",
                 "source"));
-    text(properties, "unit", "What a shop counts it in: piece, box, roll, sheet");
+    text(properties, "unit", "What a shop counts it in: piece, box, roll, coil, sheet");
     ObjectNode pieces = properties.putObject("pieces").put("type", "integer").put("minimum", 1);
     pieces.put("description", "Pieces in one such unit; 1 for lengths, rolls and sheets");
-    least(properties, "sparePercent", "Bought on top of what is needed, whole pieces");
+    least(
+        properties,
+        "sparePercent",
+        "Bought on top of what is needed, whole pieces; of a coil or roll, of its length");
     least(properties, "endTrimMm", "Cut off each end of a stock length before it is used");
     least(properties, "keepOffcutMm", "Offcuts at least this long are kept; 0: none is");
     least(properties, "ripWidthMm", "Sheet width to rip pieces from side by side; 0: never");

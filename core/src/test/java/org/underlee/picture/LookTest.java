@@ -5,6 +5,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.List;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
+import org.underlee.geom.Box;
+import org.underlee.geom.Mesh;
 import org.underlee.geom.Vec3;
 
 /** One prepared scene, seen in other ways. */
@@ -55,6 +57,27 @@ class LookTest {
     Scene next = Scene.of(List.of(SHAPES.get(2), moved, SHAPES.get(0)));
     assertThat(Renderer.of(SCENE).with(next).draw(CAMERA, SMALL).pixels())
         .isEqualTo(Renderer.of(next).draw(CAMERA, SMALL).pixels());
+  }
+
+  @Test
+  void whatIsTakenFromAPictureOfTheSameMiddleIsDrawnTheSameInAnotherPlaceOfTheRow() {
+    Box b = SHAPES.get(1).mesh().bounds();
+    Vec3 half = b.size().times(0.25);
+    Mesh less =
+        DemoDeck.block(
+            b.min().x() + half.x(),
+            b.min().y() + half.y(),
+            b.min().z() + half.z(),
+            b.max().x() - half.x(),
+            b.max().y() - half.y(),
+            b.max().z() - half.z());
+    Shape inside = new Shape(4, "inside", less, Palette.PAN, true);
+    Scene next = Scene.of(List.of(inside, SHAPES.get(2), SHAPES.get(1), SHAPES.get(0)));
+    assertThat(next.bounds()).isEqualTo(SCENE.bounds());
+    Image known = Renderer.of(SCENE).with(next).draw(CAMERA, SMALL);
+    Image fresh = Renderer.of(next).draw(CAMERA, SMALL);
+    assertThat(known.pixels()).isEqualTo(fresh.pixels());
+    assertThat(known.ids()).isEqualTo(fresh.ids());
   }
 
   @Test

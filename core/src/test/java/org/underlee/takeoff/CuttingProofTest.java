@@ -13,6 +13,7 @@ import java.util.Collections;
 import java.util.List;
 import java.util.Locale;
 import java.util.Random;
+import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.underlee.takeoff.CuttingStock.Offer;
 import org.underlee.takeoff.CuttingStock.Plan;
@@ -26,6 +27,8 @@ import org.underlee.takeoff.Stick.Piece;
 class CuttingProofTest {
   /** {@code -Dunderlee.cutting.jobs=500} for the published figure. */
   private static final int JOBS = Integer.getInteger("underlee.cutting.jobs", 25);
+
+  private static final int QUICK = 40;
 
   private static final List<Double> STOCK = List.of(2.4, 3.0, 3.6, 4.8, 6.0);
   private static final double KERF = 0.003;
@@ -65,6 +68,34 @@ class CuttingProofTest {
     Plan plan = CuttingStock.plan(lengths, List.of(numbers.get(1)), 0);
     assertThat(plan.sticks()).hasSize(Integer.getInteger("underlee.cutting.optimum"));
     assertThat(plan.isProvenOptimal()).isTrue();
+  }
+
+  /** Ripped from a sheet too: what a person would cut costs no less than is proven by length. */
+  @Test
+  void whatTheLengthAloneProvesIsNeverMoreThanTheRelaxationProves() {
+    int proven = 0;
+    for (int seed = 0; seed < QUICK; seed++) {
+      Random random = new Random(seed);
+      List<Piece> pieces = new ArrayList<>();
+      for (int size = 1 + random.nextInt(4); size > 0; size--) {
+        Piece piece =
+            new Piece(0.3 + random.nextInt(3000) / 1000.0, 0.06 + random.nextInt(3) / 10.0);
+        pieces.addAll(Collections.nCopies(1 + random.nextInt(20), piece));
+      }
+      Saw saw = new Saw(KERF, 0, random.nextBoolean() ? 0.61 : 0);
+      List<Offer> offers = List.of(new Offer(6, 6));
+      CuttingOrder order = CuttingSizes.of(pieces, offers, saw, 1e-4).order();
+      CuttingSearch.Found quick = new CuttingSearch(order).quick();
+      double relaxed = new CuttingBound(order).relax(order.wantedRows(), Set.of()).cost();
+      assertThat(order.leastByLength())
+          .as("seed %s", seed)
+          .isLessThanOrEqualTo(relaxed * (1 + 1e-6));
+      assertThat(quick.cost())
+          .as("seed %s", seed)
+          .isGreaterThanOrEqualTo((long) (relaxed * (1 - 1e-6)));
+      proven += quick.cost() <= quick.bound() ? 1 : 0;
+    }
+    assertThat(proven).isPositive();
   }
 
   @Test

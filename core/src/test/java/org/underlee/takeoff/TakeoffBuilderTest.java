@@ -165,6 +165,48 @@ class TakeoffBuilderTest {
     return new Buying(Optional.of(new ListReader(items).prices(text, "p.csv")), List.of());
   }
 
+  /**
+   * By hand: four strips of 3.5 m, two abreast of 0.14 m in 0.305 m, take 7.0 m of a coil of 15.24
+   * m. Spare is 0.7 m, and 8.24 m are left.
+   */
+  @Test
+  void spareOfACoilIsALengthThatTheRestOfTheCoilGives() {
+    Part[] strips = new Part[4];
+    for (int i = 0; i < strips.length; i++) {
+      strips[i] =
+          flat(
+              "J" + i + "/strip-1",
+              PartKind.PLY_STRIP,
+              Items.STRIP_SHEET,
+              3.5,
+              OptionalDouble.of(0.14));
+    }
+    Order.Row row = takeoff(strips).order().rows().get(0);
+    assertThat(row.unit()).isEqualTo("coil");
+    assertThat(row.units()).isEqualTo(1);
+    assertThat(row.spare()).isZero();
+    assertThat(row.spareRule()).contains("10 % of 7.0 m: 0.7 m, 0.7 m of it from what is left");
+  }
+
+  /** By hand: four strips of 7.5 m as above take 15.0 m of a coil of 15.24 m; 1.5 m are spare. */
+  @Test
+  void spareThatTheRestOfTheCoilsDoesNotGiveIsOneMoreCoil() {
+    Part[] strips = new Part[4];
+    for (int i = 0; i < strips.length; i++) {
+      strips[i] =
+          flat(
+              "J" + i + "/strip-1",
+              PartKind.PLY_STRIP,
+              Items.STRIP_SHEET,
+              7.5,
+              OptionalDouble.of(0.14));
+    }
+    Order.Row row = takeoff(strips).order().rows().get(0);
+    assertThat(row.needed()).isEqualTo(1);
+    assertThat(row.spare()).isEqualTo(1);
+    assertThat(row.units()).isEqualTo(2);
+  }
+
   /** By the kit: 10 % of 168 screws are 17 on top; 185 are two boxes of 100. */
   @Test
   void screwsAreOrderedInBoxesWithSparesByTheKitsRule() {

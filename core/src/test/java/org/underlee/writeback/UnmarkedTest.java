@@ -57,6 +57,19 @@ class UnmarkedTest {
   }
 
   @Test
+  void linesThatEndAsOnWindowsGoWithTheirEnds() {
+    String original = original("IFC4").replace("\n", "\r\n");
+    assertThat(stripped(withoutMarks(drained(original)))).isEqualTo(original);
+  }
+
+  @Test
+  void instancesWithNoLineBetweenThemLeaveNothingBehind() {
+    String original = original("IFC4");
+    String run = withoutMarks(drained(original)).replace(";\n", ";");
+    assertThat(stripped(run)).isEqualTo(original.replace(";\n", ";"));
+  }
+
+  @Test
   void aModelWithoutAnAssemblyHasNothingToTakeOut() {
     assertThat(Strip.original(bytes(original("IFC4")))).isEmpty();
   }

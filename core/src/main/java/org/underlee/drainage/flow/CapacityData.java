@@ -103,8 +103,13 @@ public final class CapacityData {
     this.notShipped = List.copyOf(notShipped);
   }
 
+  /** Read when it is first asked for: it is the same for every gutter. */
+  private static final class BuiltIn {
+    private static final CapacityData DATA = read(DataFile.builtIn("capacities.json", WHAT));
+  }
+
   public static CapacityData builtIn() {
-    return read(DataFile.builtIn("capacities.json", WHAT));
+    return BuiltIn.DATA;
   }
 
   /** These, and the user's own tables at that path; a table of the same id takes the place. */

@@ -97,7 +97,16 @@ public final class ProofData {
     this.shape = shape;
   }
 
+  /** Read when it is first asked for. */
+  private static final class BuiltIn {
+    private static final ProofData DATA = read();
+  }
+
   public static ProofData builtIn() {
+    return BuiltIn.DATA;
+  }
+
+  private static ProofData read() {
     DataFile file = DataFile.builtIn("proof.json", "the table of proof values");
     Shape shape = file.read(Shape.class);
     for (Key key : Key.values()) {

@@ -52,11 +52,61 @@ public final class Rater {
    * which also works out how much more it could carry.
    */
   public boolean carries(GutterRun run, Opening downspout) {
+    if (run.outlets().size() == 1) {
+      return carriesToOne(run, downspout);
+    }
     FlowProfile profile = GutterFlow.solve(run);
     double times = profile.deepest().depth() <= most(run) ? 1 : 0;
     return ratings(run, profile, downspout, times).stream()
         .filter(r -> r.capacity().accepted())
         .allMatch(Rating::passes);
+  }
+
+  /**
+   * Of the accepted methods, the one that leaves the least of a gutter with something flowing in:
+   * as {@link #rate} says. Where a formula leaves less than the flow solution, one solution shows
+   * it, instead of the many that say how much more the gutter could carry.
+   */
+  public Optional<Rating> hardest(GutterRun run, Opening downspout) {
+    if (run.outlets().size() == 1) {
+      Optional<Rating> formula =
+          hardest(ratings(run, knownFlows(run), downspout, Double.POSITIVE_INFINITY));
+      double use = formula.map(Rating::use).orElse(0.0);
+      if (use > 0 && Double.isFinite(use) && isDeepEnough(run.scaled(1 / use))) {
+        return formula;
+      }
+    }
+    return hardest(rate(run, downspout).ratings());
+  }
+
+  private static Optional<Rating> hardest(List<Rating> ratings) {
+    return ratings.stream()
+        .filter(r -> r.capacity().accepted())
+        .max(Comparator.comparingDouble(Rating::use));
+  }
+
+  /** With one outlet all flows are known beforehand: what needs no solution is asked first. */
+  private boolean carriesToOne(GutterRun run, Opening downspout) {
+    return ratings(run, knownFlows(run), downspout, Double.POSITIVE_INFINITY).stream()
+            .filter(r -> r.capacity().accepted())
+            .allMatch(Rating::passes)
+        && isDeepEnough(run);
+  }
+
+  private boolean isDeepEnough(GutterRun run) {
+    // the water is nowhere lower than what drives it through the outlet
+    return run.outlets().get(0).head(run.inflow()) <= most(run)
+        && GutterFlow.solve(run).deepest().depth() <= most(run);
+  }
+
+  /** What reaches the only outlet, from both sides, without the depths. */
+  private static FlowProfile knownFlows(GutterRun run) {
+    Outlet outlet = run.outlets().get(0);
+    double before = new InflowLine(run.length(), run.inflows()).upTo(outlet.at());
+    double after = run.inflow() - before;
+    return new FlowProfile(
+        List.of(new FlowProfile.Station(outlet.at(), 0, Math.max(before, after))),
+        List.of(new FlowProfile.Outflow(outlet, before, after, 0)));
   }
 
   private List<Rating> ratings(

@@ -64,14 +64,15 @@ final class Booleans {
     Transform near = Transform.translation(corner.negated());
     Mesh whole = placed.transformed(near);
     double grid = Math.max(PlaneCut.grid(whole), PlaneCut.noise(placed));
+    CutWork work = new CutWork();
     Mesh rest;
     try {
-      rest = Cutter.takeAll(whole, tools(takenAway, cutters::read, near), grid);
+      rest = Cutter.takeAll(whole, tools(takenAway, cutters::read, near), grid, work);
     } catch (IllegalStateException | IllegalArgumentException unsound) {
       if (takenAway.stream().noneMatch(Booleans::isDifference)) {
         throw unsound;
       }
-      rest = Cutter.takeAll(whole, tools(takenAway, cutters::inPlanes, near), grid);
+      rest = Cutter.takeAll(whole, tools(takenAway, cutters::inPlanes, near), grid, work);
     }
     return rest.transformed(Transform.translation(corner));
   }
@@ -106,8 +107,9 @@ final class Booleans {
     Mesh solid = operand(result, swapped ? 2 : 1);
     double grid = PlaneCut.grid(solid);
     if (cutters.read(result.follow(swapped ? 1 : 2)) instanceof Cutter.Regions regions) {
+      CutWork work = new CutWork();
       return Mesh.union(
-          regions.convex().stream().map(r -> PlaneCut.below(solid, r, grid)).toList());
+          regions.convex().stream().map(r -> PlaneCut.below(solid, r, grid, work)).toList());
     }
     return SpacePartition.intersection(solid, operand(result, swapped ? 1 : 2), grid);
   }

@@ -29,25 +29,29 @@ final class ConvexCut {
 
   private final List<Plane> region;
   private final double grid;
+  private final CutWork work;
   private final MeshBuilder rest = new MeshBuilder();
   private final GeometryFactory factory = new GeometryFactory();
 
   /** Parts of the mesh's own faces that lie in a plane of the region, facing as it does. */
   private final Map<Integer, List<List<Vec3>>> opened = new HashMap<>();
 
-  private ConvexCut(List<Plane> region, double grid) {
+  private ConvexCut(List<Plane> region, double grid, CutWork work) {
     this.region = region;
     this.grid = grid;
+    this.work = work;
   }
 
   /**
    * The mesh outside of the region, where every plane's height is negative.
    *
    * @param inside the mesh inside of it, not empty
+   * @param work what it is a part of
    * @throws IllegalStateException when the volume is not that of the mesh less that inside
    */
-  static Mesh outside(Mesh mesh, List<Plane> region, Mesh inside, double grid) {
-    ConvexCut cut = new ConvexCut(region, grid);
+  static Mesh outside(Mesh mesh, List<Plane> region, Mesh inside, double grid, CutWork work) {
+    work.cut(mesh.triangleCount(), 1);
+    ConvexCut cut = new ConvexCut(region, grid, work);
     for (int t = 0; t < mesh.triangleCount(); t++) {
       cut.triangle(List.of(mesh.point(t, 0), mesh.point(t, 1), mesh.point(t, 2)));
     }
@@ -70,6 +74,11 @@ final class ConvexCut {
     if (isThin(corners)) {
       return;
     }
+    if (isBeside(corners)) {
+      face(corners);
+      return;
+    }
+    work.cut(1, region.size());
     List<Vec3> within = corners;
     int on = -1;
     for (int i = 0; i < region.size() && !within.isEmpty(); i++) {
@@ -91,6 +100,20 @@ final class ConvexCut {
       opened.computeIfAbsent(on, i -> new ArrayList<>()).add(within);
     }
     less(corners, List.of(within));
+  }
+
+  /** Whether one plane has all corners on its outer side: quick, and true of most faces. */
+  private boolean isBeside(List<Vec3> corners) {
+    for (Plane plane : region) {
+      boolean beside = true;
+      for (int i = 0; beside && i < corners.size(); i++) {
+        beside = plane.height(corners.get(i)) > grid;
+      }
+      if (beside) {
+        return true;
+      }
+    }
+    return false;
   }
 
   /** A face of what was inside, if it lies in a plane of the region and was made by the cut. */

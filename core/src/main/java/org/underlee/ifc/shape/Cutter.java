@@ -66,12 +66,12 @@ sealed interface Cutter {
    * before regions, while the faces that they may share with the body are still exact.
    *
    * @param grid see {@link PlaneCut#grid}
+   * @param work what may be spent on all that is tried
    * @throws IllegalStateException when none closes, because a solid is not closed
    */
-  static Mesh takeAll(Mesh solid, List<Cutter> cutters, double grid) {
+  static Mesh takeAll(Mesh solid, List<Cutter> cutters, double grid, CutWork work) {
     List<Cutter> ordered = new ArrayList<>(cutters);
     ordered.sort(Comparator.comparing(c -> c instanceof Regions));
-    CutWork work = new CutWork();
     try {
       Mesh rest = solid;
       for (Cutter cutter : ordered) {
@@ -141,7 +141,7 @@ sealed interface Cutter {
 
   private static Mesh outside(Mesh solid, List<Plane> region, double grid, CutWork work) {
     if (region.size() == 1) {
-      return PlaneCut.above(solid, region.get(0), grid);
+      return PlaneCut.above(solid, region.get(0), grid, work);
     }
     work.look(solid);
     if (isApart(solid, region)) {
@@ -151,8 +151,7 @@ sealed interface Cutter {
     if (inside.isEmpty()) {
       return solid;
     }
-    work.cut(solid, region.size());
-    return ConvexCut.outside(solid, region, inside, grid);
+    return ConvexCut.outside(solid, region, inside, grid, work);
   }
 
   /** The same in pieces that touch but do not overlap: sure, but with walls between them. */
@@ -165,9 +164,8 @@ sealed interface Cutter {
     Mesh inside = piece;
     for (Plane plane : region) {
       if (!inside.isEmpty()) {
-        work.cut(inside, 2);
-        parts.add(PlaneCut.above(inside, plane, grid));
-        inside = PlaneCut.above(inside, plane.turned(), grid);
+        parts.add(PlaneCut.above(inside, plane, grid, work));
+        inside = PlaneCut.above(inside, plane.turned(), grid, work);
       }
     }
     // A piece that the region does not enter stays whole rather than cut along its planes.

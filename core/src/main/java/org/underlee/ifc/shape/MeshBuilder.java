@@ -2,32 +2,30 @@ package org.underlee.ifc.shape;
 
 import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import org.underlee.geom.Mesh;
 import org.underlee.geom.Vec3;
 
 /** Collects plane faces as triangles, vertices with the same coordinates being one. */
 final class MeshBuilder {
-  private final Map<Vec3, Integer> numbers = new HashMap<>();
-  private final List<Vec3> points = new ArrayList<>();
+  /**
+   * Maps of maps, and round sections along long curves, can ask for any number; one element of a
+   * building never needs this many.
+   */
+  static final int MAX_TRIANGLES = 2_000_000;
+
+  static final String TOO_MANY = "more than " + MAX_TRIANGLES + " triangles";
+
+  private final PointNumbers numbers = new PointNumbers();
   private int[] corners = new int[3 * 16];
   private int size;
 
   int vertex(Vec3 p) {
-    // Adding zero turns −0 into 0, which are one place but two numbers to a hash map.
-    Vec3 key = new Vec3(p.x() + 0.0, p.y() + 0.0, p.z() + 0.0);
-    Integer known = numbers.putIfAbsent(key, points.size());
-    if (known == null) {
-      points.add(key);
-      return points.size() - 1;
-    }
-    return known;
+    return numbers.of(p);
   }
 
   Vec3 point(int vertex) {
-    return points.get(vertex);
+    return numbers.points().get(vertex);
   }
 
   /** A triangle, left out where two of its corners are one. */
@@ -36,6 +34,9 @@ final class MeshBuilder {
       return;
     }
     if (size == corners.length) {
+      if (size > 3 * MAX_TRIANGLES) {
+        throw new IllegalStateException(TOO_MANY);
+      }
       corners = Arrays.copyOf(corners, 2 * size);
     }
     corners[size++] = a;
@@ -74,7 +75,7 @@ final class MeshBuilder {
       return List.of();
     }
     List<int[]> inner = holes.stream().map(this::ring).filter(h -> h.length >= 3).toList();
-    return FlatFace.triangles(points, ring, inner);
+    return FlatFace.triangles(numbers.points(), ring, inner);
   }
 
   private int[] ring(List<Vec3> ring) {
@@ -109,6 +110,7 @@ final class MeshBuilder {
   }
 
   Mesh mesh() {
+    List<Vec3> points = numbers.points();
     double[] xyz = new double[3 * points.size()];
     for (int i = 0; i < points.size(); i++) {
       Vec3 p = points.get(i);

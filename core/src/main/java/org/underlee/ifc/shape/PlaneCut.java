@@ -2,7 +2,7 @@ package org.underlee.ifc.shape;
 
 import java.util.ArrayDeque;
 import java.util.ArrayList;
-import java.util.Arrays;
+import java.util.BitSet;
 import java.util.Collections;
 import java.util.Deque;
 import java.util.HashMap;
@@ -34,17 +34,14 @@ final class PlaneCut {
   /** Open edges of the kept part along the plane: from each vertex, where they run to. */
   private final Map<Integer, Deque<Integer>> rim = new HashMap<>();
 
-  private final List<Boolean> onPlane = new ArrayList<>();
+  /** Which of the kept vertices are on the plane. */
+  private final BitSet onPlane = new BitSet();
 
-  private PlaneCut(Mesh mesh, Plane plane, double grid) {
+  private PlaneCut(Mesh mesh, double[] height, double grid) {
     this.mesh = mesh;
+    this.height = height;
     this.grid = grid;
-    this.height = new double[mesh.vertexCount()];
     this.number = new int[height.length];
-    for (int i = 0; i < height.length; i++) {
-      double h = plane.height(mesh.vertex(i));
-      height[i] = Math.abs(h) <= grid ? 0 : h;
-    }
   }
 
   /**
@@ -89,43 +86,51 @@ final class PlaneCut {
   /**
    * The part of the mesh above the plane; empty when there is none.
    *
+   * @param work what it is a part of
    * @throws IllegalStateException when the cut does not close, because the mesh was not closed
    */
-  static Mesh above(Mesh mesh, Plane plane, double grid) {
-    PlaneCut cut = new PlaneCut(mesh, plane, grid);
-    boolean below = Arrays.stream(cut.height).anyMatch(h -> h < 0);
-    boolean above = Arrays.stream(cut.height).anyMatch(h -> h > 0);
-    if (!below) {
-      return mesh;
+  static Mesh above(Mesh mesh, Plane plane, double grid, CutWork work) {
+    work.look(mesh);
+    double[] height = new double[mesh.vertexCount()];
+    boolean above = false;
+    boolean below = false;
+    for (int i = 0; i < height.length; i++) {
+      double h = plane.height(mesh.vertex(i));
+      height[i] = Math.abs(h) <= grid ? 0 : h;
+      above |= height[i] > 0;
+      below |= height[i] < 0;
     }
-    return above ? cut.cut(plane) : Mesh.EMPTY;
+    if (!below || !above) {
+      return below ? Mesh.EMPTY : mesh;
+    }
+    work.cut(mesh.triangleCount(), 1);
+    return new PlaneCut(mesh, height, grid).cut(plane, work);
   }
 
   /** The part of the mesh below all planes of a convex region; empty when there is none. */
-  static Mesh below(Mesh mesh, List<Plane> region, double grid) {
-    return below(mesh, region, grid, new CutWork());
-  }
-
-  /** The same as a part of more work. */
   static Mesh below(Mesh mesh, List<Plane> region, double grid, CutWork work) {
     Mesh inside = mesh;
     for (Plane plane : region) {
-      work.cut(inside, 1);
-      inside = inside.isEmpty() ? inside : above(inside, plane.turned(), grid);
+      inside = inside.isEmpty() ? inside : above(inside, plane.turned(), grid, work);
     }
     return inside;
   }
 
-  private Mesh cut(Plane plane) {
+  private Mesh cut(Plane plane, CutWork work) {
     for (int t = 0; t < mesh.triangleCount(); t++) {
       triangle(mesh.corner(t, 0), mesh.corner(t, 1), mesh.corner(t, 2));
     }
+    work.cap(rim.size());
     cap(FlatFace.frame(plane.origin(), plane.normal().negated()));
     return kept.mesh();
   }
 
   private void triangle(int a, int b, int c) {
     if (height[a] <= 0 && height[b] <= 0 && height[c] <= 0) {
+      return;
+    }
+    if (height[a] > 0 && height[b] > 0 && height[c] > 0) {
+      kept.triangle(keep(a), keep(b), keep(c));
       return;
     }
     int[] corner = {a, b, c};
@@ -141,8 +146,8 @@ final class PlaneCut {
         ring[n++] = crossing(p, q);
       }
     }
-    for (int[] t : FlatFace.fan(Arrays.copyOf(ring, n))) {
-      kept.triangle(t[0], t[1], t[2]);
+    for (int i = 1; i + 1 < n; i++) {
+      kept.triangle(ring[0], ring[i], ring[i + 1]);
     }
     for (int i = 0; i < n; i++) {
       note(ring[i], ring[(i + 1) % n]);
@@ -159,11 +164,8 @@ final class PlaneCut {
 
   private int keep(Vec3 p, boolean on) {
     int vertex = kept.vertex(snap(p));
-    while (onPlane.size() <= vertex) {
-      onPlane.add(false);
-    }
     if (on) {
-      onPlane.set(vertex, true);
+      onPlane.set(vertex);
     }
     return vertex;
   }

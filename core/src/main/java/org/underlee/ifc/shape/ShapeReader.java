@@ -24,9 +24,6 @@ public final class ShapeReader {
   /** Items inside items deeper than this are taken for damage. */
   private static final int MAX_DEPTH = 200;
 
-  /** Maps of maps can ask for any number; one element of a building never needs this many. */
-  private static final int MAX_TRIANGLES = 5_000_000;
-
   /** How far polylines and facets may leave the curves that they stand for. */
   private static final double SAG_METRES = 0.0005;
 
@@ -79,8 +76,8 @@ public final class ShapeReader {
       Mesh part = read(item);
       parts.add(part);
       triangles += part.triangleCount();
-      if (triangles > MAX_TRIANGLES) {
-        throw Unreadable.degenerate(representation, "more than " + MAX_TRIANGLES + " triangles");
+      if (triangles > MeshBuilder.MAX_TRIANGLES) {
+        throw Unreadable.degenerate(representation, MeshBuilder.TOO_MANY);
       }
     }
     return parts.size() == 1 ? parts.get(0) : Mesh.union(parts);
@@ -114,13 +111,14 @@ public final class ShapeReader {
   /**
    * A body less holes; empty when nothing is left.
    *
+   * @param work what may be spent on it
    * @throws org.underlee.finding.InputException when they cannot be cut out
    */
-  public Mesh cut(Mesh body, List<Hole> holes) {
+  public Mesh cut(Mesh body, List<Hole> holes, CutWork work) {
     Mesh whole = MeshBuilder.welded(body);
     double grid = Math.max(openingGrid, PlaneCut.grid(whole));
     List<Cutter> all = holes.stream().flatMap(hole -> hole.cutters.stream()).toList();
-    return guarded(holes.get(0).representation, () -> Cutter.takeAll(whole, all, grid));
+    return guarded(holes.get(0).representation, () -> Cutter.takeAll(whole, all, grid, work));
   }
 
   /** One item, guarded against items that contain themselves. */

@@ -142,7 +142,7 @@ final class SpacePartition {
       Mesh solid, List<Plane> region, RegionBSPTree3D whole, RegionBSPTree3D volume) {
     RegionBSPTree3D common = RegionBSPTree3D.empty();
     common.intersection(whole, volume);
-    double found = PlaneCut.below(solid, region, PlaneCut.grid(solid)).volume();
+    double found = PlaneCut.below(solid, region, PlaneCut.grid(solid), new CutWork()).volume();
     if (!(Math.abs(found - common.getSize()) <= VOLUME_AGREES * Math.abs(solid.volume()))) {
       throw new IllegalStateException("a region to be taken away is too thin");
     }

@@ -53,8 +53,8 @@ class PlaneCutTest {
               : new Vec3(random.nextGaussian(), random.nextGaussian(), random.nextGaussian())
                   .unit();
       Plane plane = new Plane(through, normal);
-      double above = PlaneCut.above(bar, plane, grid).volume();
-      double below = PlaneCut.above(bar, plane.turned(), grid).volume();
+      double above = PlaneCut.above(bar, plane, grid, new CutWork()).volume();
+      double below = PlaneCut.above(bar, plane.turned(), grid, new CutWork()).volume();
       assertThat(above).as("%s", plane).isGreaterThanOrEqualTo(0);
       assertThat(above + below).as("%s", plane).isCloseTo(13.5, Offset.offset(1e-7));
     }
@@ -63,7 +63,7 @@ class PlaneCutTest {
   @Test
   void whatIsKeptLiesAboveThePlane() {
     Plane plane = new Plane(new Vec3(1.5, 1.5, 1), new Vec3(1, 2, -1).unit());
-    Mesh kept = PlaneCut.above(bar(), plane, PlaneCut.grid(bar()));
+    Mesh kept = PlaneCut.above(bar(), plane, PlaneCut.grid(bar()), new CutWork());
     for (int i = 0; i < kept.vertexCount(); i++) {
       assertThat(plane.height(kept.vertex(i))).isGreaterThan(-1e-7);
     }
@@ -73,7 +73,9 @@ class PlaneCutTest {
   void anOpenSurfaceCannotBeCapped() {
     Mesh open = new Mesh(new double[] {0, 0, -1, 1, 0, 1, 0, 1, 1}, new int[] {0, 1, 2});
     assertThatThrownBy(
-            () -> PlaneCut.above(open, new Plane(Vec3.ZERO, Vec3.Z), PlaneCut.grid(open)))
+            () ->
+                PlaneCut.above(
+                    open, new Plane(Vec3.ZERO, Vec3.Z), PlaneCut.grid(open), new CutWork()))
         .isInstanceOf(IllegalStateException.class)
         .hasMessageContaining("not a closed solid");
   }

@@ -55,7 +55,7 @@ final class DesignCommand implements Callable<Integer> {
   @Option(
       names = "--takeoff",
       paramLabel = "FILE",
-      description = "Also write what to buy and cut: .csv, .xlsx or .json.")
+      description = "Also write the takeoff: .csv, .xlsx or .json.")
   Optional<Path> takeoff = Optional.empty();
 
   @Mixin RainOption rain = new RainOption();
@@ -90,6 +90,7 @@ final class DesignCommand implements Callable<Integer> {
   public Integer call() {
     takeoff.ifPresent(f -> Output.requireTakeoffFormat(model, f));
     requireOneTarget();
+    requireNoTargetToExplain();
     picture.requireKnown(model);
     DeckRun.requireWritable(model.file);
     Kit chosen = kit.kit();
@@ -134,6 +135,14 @@ final class DesignCommand implements Callable<Integer> {
         && (out.isPresent() || ModelOptions.ending(model.file, List.of(".ifc")).isEmpty())) {
       throw new ParameterException(
           model.spec.commandLine(), "--in-place goes with an .ifc file, and without --out");
+    }
+  }
+
+  private void requireNoTargetToExplain() {
+    if (explain.isPresent() && (inPlace || out.isPresent() || takeoff.isPresent())) {
+      throw new ParameterException(
+          model.spec.commandLine(),
+          "--explain writes nothing; leave out --out, --in-place and --takeoff");
     }
   }
 

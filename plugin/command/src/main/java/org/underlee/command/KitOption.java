@@ -1,5 +1,6 @@
 package org.underlee.command;
 
+import java.util.Iterator;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -12,15 +13,27 @@ import picocli.CommandLine.TypeConversionException;
 
 /** The kit to lay out with. */
 final class KitOption {
-  @Option(names = "--kit", paramLabel = "KIT", description = "A kit's name or file.")
+  @Option(
+      names = "--kit",
+      paramLabel = "KIT",
+      completionCandidates = BuiltInKits.class,
+      description = "A kit's file, or one of ${COMPLETION-CANDIDATES}; the first when not given.")
   Optional<String> name = Optional.empty();
 
   @Option(
       names = "--fall",
       paramLabel = "1:RUN",
       converter = FallConverter.class,
-      description = "Fall of the pans in place of the kit's, such as 1:64 for 3/16 in per ft.")
+      description = "Fall of the pans, such as 1:64 (3/16 in per ft), in place of the kit's.")
   Optional<Fall> fall = Optional.empty();
+
+  /** Names of the kits that need no file. */
+  static final class BuiltInKits implements Iterable<String> {
+    @Override
+    public Iterator<String> iterator() {
+      return KitReader.BUILT_IN.iterator();
+    }
+  }
 
   /** Run for one unit of fall. */
   record Fall(double run) {}

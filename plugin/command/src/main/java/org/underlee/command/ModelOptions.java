@@ -35,8 +35,8 @@ final class ModelOptions {
       names = "--fail-on",
       paramLabel = "LEVEL",
       description = {
-        "End with 1 when a finding is at or above this level: note, warning or error; for check and design also"
-            + " new, when an issue is there that was not before."
+        "End with 1 when a finding is at or above this level: note, warning or error; for check and"
+            + " design also new, when an issue is there that was not before."
       })
   Optional<FailOn> failOn = Optional.empty();
 
@@ -63,8 +63,8 @@ final class ModelOptions {
       names = "--overrides",
       paramLabel = "FILE",
       description = {
-        "Roles that you set right, by GlobalId; <name>.underlee.json beside the model when not"
-            + " given."
+        "Roles that you set right, by GlobalId. When not given, <name>.underlee.json beside the"
+            + " model."
       })
   Optional<Path> overrides = Optional.empty();
 

@@ -16,7 +16,8 @@ final class PictureOptions {
 
   @Option(
       names = "--view",
-      description = "Where the 3-D picture is taken from: ${COMPLETION-CANDIDATES}.")
+      paramLabel = "FROM",
+      description = "Take the 3-D picture from below or above; below when not given.")
   Output.View view = Output.View.BELOW;
 
   /** Refuses a picture of no known kind, before any work is done. */

@@ -29,7 +29,7 @@ final class TakeoffCommand implements Callable<Integer> {
   @Option(
       names = "--out",
       paramLabel = "FILE",
-      description = "Write here instead of printing; .csv, .xlsx and .json set the format.")
+      description = "A .csv, .xlsx or .json file instead of printing.")
   Optional<Path> out = Optional.empty();
 
   @Mixin KitOption kit = new KitOption();

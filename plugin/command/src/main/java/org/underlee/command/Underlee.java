@@ -5,42 +5,29 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
-import java.util.ServiceLoader;
 import java.util.stream.Stream;
 import org.underlee.finding.InputException;
 import org.underlee.run.Version;
 import org.underlee.writeback.NotWrittenException;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Help.Ansi;
 import picocli.CommandLine.IVersionProvider;
 import picocli.CommandLine.ParseResult;
 
-/** The program's entry: verbs, help, and what each failure ends with. */
+/** The program's entry: help, and what each failure ends with; {@link EveryVerb} adds the verbs. */
 @Command(
     name = "underlee",
     description = "Keeps the space under a deck dry, from the building model.",
     mixinStandardHelpOptions = true,
-    versionProvider = Underlee.VersionText.class,
-    subcommands = {
-      SurveyCommand.class,
-      DesignCommand.class,
-      CheckCommand.class,
-      TakeoffCommand.class,
-      CompareCommand.class,
-      StripCommand.class,
-      PacketCommand.class,
-      OpenCommand.class,
-      ResyncCommand.class,
-      BatchCommand.class,
-      CompletionCommand.class
-    })
-public final class Underlee {
+    versionProvider = Underlee.VersionText.class)
+public class Underlee {
 
   static final class VersionText implements IVersionProvider {
     @Override
     public String[] getVersion() {
       return new String[] {
-        "underlee " + Version.number(),
+        "underlee " + Version.number() + ", built from " + Version.builtFrom(),
         "Java "
             + Runtime.version()
             + ", "
@@ -51,7 +38,7 @@ public final class Underlee {
     }
   }
 
-  private Underlee() {}
+  Underlee() {}
 
   /** Runs one verb and ends with its exit code. */
   public static void main(String[] args) {
@@ -61,14 +48,22 @@ public final class Underlee {
   }
 
   static int run(PrintWriter out, PrintWriter err, String... args) {
-    CommandLine line = new CommandLine(new Underlee());
-    ServiceLoader.load(Verb.class).forEach(v -> line.addSubcommand(v.command(Underlee::run)));
+    if (HelpText.isAskedBy(args)) {
+      HelpText.print(out, Ansi.AUTO.enabled());
+      return printed(out, err, ExitCode.CLEAN);
+    }
+    String[] words = overFolders(args);
+    CommandLine line = EveryVerb.neededFor(words);
     line.setOut(out);
     line.setErr(err);
     line.setCaseInsensitiveEnumValuesAllowed(true);
     line.setExecutionExceptionHandler(Underlee::failed);
-    int code = executed(line, args);
+    int code = executed(line, words);
     err.flush();
+    return printed(out, err, code);
+  }
+
+  private static int printed(PrintWriter out, PrintWriter err, int code) {
     if (out.checkError()) {
       err.println("What was to be printed could not be written to its end.");
       return ExitCode.NOT_WRITTEN;
@@ -78,7 +73,7 @@ public final class Underlee {
 
   private static int executed(CommandLine line, String... args) {
     try {
-      return args.length == 0 ? help(line) : line.execute(overFolders(args));
+      return args.length == 0 ? help(line) : line.execute(args);
     } catch (OutOfMemoryError e) {
       line.getErr().println("The model needs more memory than Java was given.");
       line.getErr().println("Run java with more, such as -Xmx4g, or give a smaller model.");

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
+import org.underlee.layout.OutletWishes;
 import org.underlee.layout.Scope;
 import org.underlee.layout.Wishes;
 import org.underlee.run.DryZones;
@@ -50,6 +51,17 @@ final class WishOptions {
       })
   Optional<String> dryZone = Optional.empty();
 
+  @Option(
+      names = "--outlets",
+      paramLabel = "PLACES",
+      arity = "1..*",
+      description = {
+        "Where outlets and downspouts are: a field and metres along its gutter from the end at its"
+            + " first joist, as deck-1/field-1=0.45,3.2. A place within 10 mm of one beside a post"
+            + " is fixed to the post; what would not carry the rain is refused."
+      })
+  List<String> outlets = List.of();
+
   @Option(names = "--storey", paramLabel = "NAME", description = "Only decks of this storey.")
   Optional<String> storey = Optional.empty();
 
@@ -82,6 +94,9 @@ final class WishOptions {
             Set.copyOf(leaveOpen),
             seat.map(h -> OptionalDouble.of(h.metres())).orElseGet(OptionalDouble::empty),
             lowEnd,
-            dryZone.map(text -> DryZones.of(survey, text))));
+            dryZone.map(text -> DryZones.of(survey, text)),
+            outlets.isEmpty()
+                ? OutletWishes.NONE
+                : OutletWishes.parse(String.join(" ", outlets))));
   }
 }

@@ -8,7 +8,6 @@ import java.nio.file.Path;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
-import picocli.CommandLine.Command;
 
 /** Makes the reference page of the command from its own help. */
 final class CommandReference {
@@ -55,8 +54,7 @@ final class CommandReference {
   }
 
   private static Stream<String> verbs() {
-    return Stream.of(Underlee.class.getAnnotation(Command.class).subcommands())
-        .map(c -> c.getAnnotation(Command.class).name());
+    return EveryVerb.own().map(EveryVerb::name);
   }
 
   private static String help(String heading, String... args) {

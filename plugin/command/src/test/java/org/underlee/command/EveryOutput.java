@@ -3,6 +3,7 @@ package org.underlee.command;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.io.StringWriter;
+import java.io.Writer;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -18,18 +19,21 @@ final class EveryOutput {
           "design @deck.ifc --out @drained.ifc --picture @below.png",
           "design @deck.ifc --json --out @metric.ifc --units metric --kit ribbed-sheet",
           "design @deck.ifc --checklist --units metric --out @other.ifc",
-          "design @deck.ifc --explain F1-B6-P2 --out @again.ifc",
+          "design @deck.ifc --explain F1-B6-P2",
           "compare @deck.ifc",
           "compare @deck.ifc --json",
           "takeoff @deck.ifc --out @bill.csv",
           "takeoff @deck.ifc --out @bill.xlsx",
           "takeoff @deck.ifc --out @bill.json",
           "check @drained.ifc",
-          "check @drained.ifc --json --services @services.ifc --issues @issues.json --bcf @issues.bcf"
-              + " --sarif @issues.sarif --csv @issues.csv",
+          "check @drained.ifc --json --services @services.ifc --issues @issues.json --bcf"
+              + " @issues.bcf --sarif @issues.sarif --csv @issues.csv",
           "packet @deck.ifc --out @packet",
           "packet @deck.ifc --out @paquete --lang es --units metric --paper A3",
           "resync @deck.ifc --from @drained.ifc --out @resynced.ifc",
+          "batch survey @jobs",
+          "batch survey @jobs --summary @summary.html",
+          "batch design @jobs --out @copies --summary @summary.json",
           "strip @drained.ifc --out @stripped.ifc");
 
   private EveryOutput() {}
@@ -44,7 +48,10 @@ final class EveryOutput {
         words.add(word.startsWith("@") ? folder.resolve(word.substring(1)).toString() : word);
       }
       PrintWriter out = new PrintWriter(printed);
-      int code = Underlee.run(out, out, words.toArray(String[]::new));
+      // The progress of many models at once tells which was ready first.
+      boolean many = run.startsWith("batch");
+      PrintWriter err = many ? new PrintWriter(Writer.nullWriter()) : out;
+      int code = Underlee.run(out, err, words.toArray(String[]::new));
       out.println(run + ": " + code);
       out.flush();
     }

@@ -24,6 +24,11 @@ import org.junit.jupiter.api.io.TempDir;
 class SameEverywhereTest {
   private static final Path ROOT = Path.of(System.getProperty("underlee.root", "."));
 
+  /** Every kind of file that a verb writes, and what it printed. */
+  private static final List<String> KINDS =
+      List.of(
+          "ifc", "csv", "json", "xlsx", "html", "pdf", "png", "svg", "dxf", "bcf", "sarif", "txt");
+
   @TempDir Path folder;
 
   /** A machine as it may be set up: in its language, its time zone and its text encoding. */
@@ -56,10 +61,16 @@ class SameEverywhereTest {
         ELSEWHERE.parallelStream()
             .collect(Collectors.toConcurrentMap(Machine::name, this::outputs));
     Map<String, String> here = outputs(HERE);
-    assertThat(here).hasSizeGreaterThan(20).containsKey("printed.txt");
+    assertThat(here).hasSizeGreaterThan(150);
+    assertThat(here.keySet().stream().map(SameEverywhereTest::kind).distinct())
+        .containsExactlyInAnyOrderElementsOf(KINDS);
     assertThat(Files.readString(folder.resolve("here/printed.txt"))).doesNotContain(": 2\n");
     all.forEach((name, outputs) -> assertThat(different(here, outputs)).as(name).isEmpty());
     assertThat(all).hasSize(ELSEWHERE.size());
+  }
+
+  private static String kind(String name) {
+    return name.substring(name.lastIndexOf('.') + 1);
   }
 
   /** Names of files that only one has, or that differ. */
@@ -85,6 +96,9 @@ class SameEverywhereTest {
     Files.createDirectory(own);
     Files.copy(ROOT.resolve("samples/pine-deck/pine-deck.ifc"), own.resolve("deck.ifc"));
     Files.copy(ROOT.resolve("samples/pine-deck/services.ifc"), own.resolve("services.ifc"));
+    Files.createDirectory(own.resolve("jobs"));
+    Files.copy(own.resolve("deck.ifc"), own.resolve("jobs/deck.ifc"));
+    Files.copy(own.resolve("services.ifc"), own.resolve("jobs/services.ifc"));
     List<String> command = new ArrayList<>();
     command.add(Path.of(System.getProperty("java.home"), "bin", "java").toString());
     command.addAll(machine.options);

@@ -18,6 +18,9 @@ public final class PanelApp extends Application {
         new PanelWindow(stage, new FileHost(model), new Memory(folder()), FileAsk.over(stage));
     window.view().requestFocus();
     stage.show();
+    if (model.isEmpty()) {
+      window.model().rehearse();
+    }
   }
 
   /** Where programs keep their state on this system. */

@@ -2,7 +2,6 @@ package org.underlee.panel;
 
 import com.sun.management.OperatingSystemMXBean;
 import java.lang.management.ManagementFactory;
-import java.lang.management.ThreadMXBean;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Locale;
@@ -10,30 +9,35 @@ import java.util.Optional;
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.atomic.AtomicInteger;
-import java.util.concurrent.atomic.AtomicLong;
 import javafx.animation.AnimationTimer;
 import javafx.application.Application;
 import javafx.application.Platform;
 import javafx.stage.Stage;
 import org.underlee.panel.host.FileHost;
 import org.underlee.panel.model.Memory;
+import org.underlee.panel.model.PanelModel;
+import org.underlee.panel.model.Progress;
 import org.underlee.panel.model.Result;
 import org.underlee.panel.view.FileAsk;
 import org.underlee.panel.view.PanelWindow;
 
 /**
  * Prints how fast the panel follows: {@code PanelSpeed$Start MODEL} opens a model, then drags the
- * fall for ten seconds as fast as the panel shows it.
+ * fall for ten seconds as fast as the panel shows it. An update is a picture that shows the deck at
+ * hand laid out anew; the other decks are as they were until the hand rests. With {@code
+ * -Dunrehearsed=true} it opens as with a model named on the command line; with {@code -Dstalls=50}
+ * it tells what went on in stalls of 50 ms and more.
  */
 public final class PanelSpeed extends Application {
   private static final long DRAG_SECONDS = 10;
 
-  private final AtomicLong longestStall = new AtomicLong();
-  private final AtomicLong longestWork = new AtomicLong();
-  private final ThreadMXBean threads = ManagementFactory.getThreadMXBean();
-  private long workBefore;
-  private final AtomicInteger layouts = new AtomicInteger();
-  private final AtomicInteger pictures = new AtomicInteger();
+  private final Stalls stalls = new Stalls(Long.getLong("stalls", Long.MAX_VALUE));
+  private final AtomicInteger updates = new AtomicInteger();
+  private final AtomicInteger allLaidOut = new AtomicInteger();
+  private final CountDownLatch rehearsed = new CountDownLatch(1);
+  private final CountDownLatch framed = new CountDownLatch(1);
+  private final CountDownLatch partly = new CountDownLatch(1);
+  private final CountDownLatch laidOut = new CountDownLatch(1);
   private final CountDownLatch firstPicture = new CountDownLatch(1);
   private final CountDownLatch whole = new CountDownLatch(1);
 
@@ -52,84 +56,59 @@ public final class PanelSpeed extends Application {
     FileHost host = new FileHost(Optional.empty());
     Path folder = Files.createTempDirectory("panel-speed");
     PanelWindow window = new PanelWindow(stage, host, new Memory(folder), FileAsk.over(stage));
-    window
-        .model()
-        .picture()
-        .image()
-        .addListener(
-            (o, before, now) -> {
-              pictures.incrementAndGet();
-              firstPicture.countDown();
-            });
-    window
-        .model()
+    PanelModel panel = window.model();
+    panel.rehearsed().addListener((o, before, now) -> rehearsed.countDown());
+    panel.picture().image().addListener((o, before, now) -> firstPicture.countDown());
+    panel.picture().shownEdition().addListener((o, before, now) -> updates.incrementAndGet());
+    panel
         .session()
         .result()
-        .addListener(
-            (o, before, now) -> {
-              layouts.incrementAndGet();
-              if (now.filter(Result::isWhole).isPresent()) {
-                whole.countDown();
-              }
-            });
+        .addListener((o, before, now) -> now.map(Result::progress).ifPresent(this::count));
     stage.show();
     Thread thread = new Thread(() -> run(window, host, model), "speed");
     thread.setDaemon(true);
     thread.start();
   }
 
-  /**
-   * Beats on the screen's thread: the longest time between two is the longest stall; the most
-   * processor time between two is what of it is our own, and not the wait of a busy machine.
-   */
-  private void watch() {
-    Thread beat =
-        new Thread(
-            () -> {
-              try {
-                while (true) {
-                  CountDownLatch done = new CountDownLatch(1);
-                  long asked = System.nanoTime();
-                  Platform.runLater(
-                      () -> {
-                        long work = threads.getCurrentThreadCpuTime();
-                        longestWork.accumulateAndGet(work - workBefore, Math::max);
-                        workBefore = work;
-                        done.countDown();
-                      });
-                  done.await();
-                  longestStall.accumulateAndGet(System.nanoTime() - asked, Math::max);
-                  Thread.sleep(2);
-                }
-              } catch (InterruptedException e) {
-                Thread.currentThread().interrupt();
-              }
-            },
-            "beat");
-    beat.setDaemon(true);
-    beat.start();
+  private void count(Progress progress) {
+    switch (progress) {
+      case FRAMED -> framed.countDown();
+      case PARTLY -> partly.countDown();
+      case LAID_OUT -> {
+        laidOut.countDown();
+        allLaidOut.incrementAndGet();
+      }
+      case WHOLE -> whole.countDown();
+    }
   }
 
   private void run(PanelWindow window, FileHost host, Path model) {
     try {
-      TimeUnit.SECONDS.sleep(3);
-      watch();
+      if (!Boolean.getBoolean("unrehearsed")) {
+        Platform.runLater(window.model()::rehearse);
+        rehearsed.await();
+      }
+      TimeUnit.SECONDS.sleep(2);
+      stalls.watch();
       TimeUnit.SECONDS.sleep(1);
-      longestStall.set(0);
-      longestWork.set(0);
+      tellStalls("before opening");
       long start = System.nanoTime();
       long before = processorTime();
       Platform.runLater(() -> host.open(model));
+      framed.await();
+      say("framing known %.1f s", (System.nanoTime() - start) / 1e9);
       firstPicture.await();
       say("first picture %.1f s", (System.nanoTime() - start) / 1e9);
       say("  of processor time, all threads together, %.1f s", (processorTime() - before) / 1e9);
-      say("longest stall until then %.0f ms", longestStall.get() / 1e6);
-      say("  of processor time %.0f ms", longestWork.get() / 1e6);
+      tellStalls("until then");
+      partly.await();
+      say("first deck laid out %.1f s", (System.nanoTime() - start) / 1e9);
+      laidOut.await();
+      say("all decks laid out %.1f s", (System.nanoTime() - start) / 1e9);
       whole.await();
       say("whole design %.1f s", (System.nanoTime() - start) / 1e9);
       TimeUnit.SECONDS.sleep(2);
-      say("longest stall while opening %.0f ms", longestStall.getAndSet(0) / 1e6);
-      say("  of processor time %.0f ms", longestWork.getAndSet(0) / 1e6);
+      tellStalls("from then on");
       drag(window);
     } catch (InterruptedException e) {
       Thread.currentThread().interrupt();
@@ -150,19 +129,25 @@ public final class PanelSpeed extends Application {
               }
             }.start());
     TimeUnit.SECONDS.sleep(3);
-    layouts.set(0);
-    pictures.set(0);
-    longestStall.set(0);
-    longestWork.set(0);
+    updates.set(0);
+    allLaidOut.set(0);
+    tellStalls("before the drag");
     long before = processorTime();
     TimeUnit.SECONDS.sleep(DRAG_SECONDS);
     say(
-        "processor time for one layout shown, all threads together, %.0f ms",
-        (processorTime() - before) / 1e6 / Math.max(1, layouts.get()));
-    say("layouts shown a second while dragging %.1f", layouts.get() / (double) DRAG_SECONDS);
-    say("pictures shown a second while dragging %.1f", pictures.get() / (double) DRAG_SECONDS);
-    say("longest stall while dragging %.0f ms", longestStall.get() / 1e6);
-    say("  of processor time %.0f ms", longestWork.get() / 1e6);
+        "processor time for one update, all threads together, %.0f ms",
+        (processorTime() - before) / 1e6 / Math.max(1, updates.get()));
+    say(
+        "pictures a second with the deck at hand laid out anew %.1f",
+        updates.get() / (double) DRAG_SECONDS);
+    say("layouts of all decks a second %.1f", allLaidOut.get() / (double) DRAG_SECONDS);
+    tellStalls("while dragging");
+  }
+
+  private void tellStalls(String when) {
+    say("longest stall " + when + " %.0f ms", stalls.longest());
+    say("  of processor time %.0f ms", stalls.mostWork());
+    stalls.told().forEach(System.out::println);
   }
 
   private static long processorTime() {

@@ -127,10 +127,18 @@ class SetRightTest {
 
   @Test
   void aNewExportTakesTheAssemblyOverAndSaysWhatBecameOfEachBay(FxRobot robot) throws IOException {
-    Result opened = open(robot);
+    Item.OfBay bay = new Item.OfBay("deck-1/field-1", "B2");
+    open(robot);
+    robot.interact(() -> bench.model().session().decide("decide", d -> d.turning(bay)));
+    bench.until(
+        "left open",
+        () -> !served(bench.model().session().result().get().orElseThrow()).contains("B2"));
+    Result opened = bench.whole();
     Path model = bench.model().session().model().get().orElseThrow();
     Path old = bench.folder.resolve("old.ifc");
     DeckRun.save(opened.design().orElseThrow(), model, old);
+    robot.interact(() -> bench.model().session().undo());
+    assertThat(bench.whole().decisions().wishes().leaveOpen()).isEmpty();
     bench.answers.open = Optional.of(old);
     robot.clickOn("#tab-changes").clickOn("#resync");
     bench.until("taken over", () -> !bench.model().resyncing().tables().isEmpty());
@@ -139,6 +147,10 @@ class SetRightTest {
         .hasSize((int) bays);
     assertThat(robot.lookup("#resync-words").queryAs(Label.class).getText())
         .isEqualTo("Bays: " + bays + " kept.");
+    Result again = bench.whole();
+    assertThat(again.decisions()).isEqualTo(opened.decisions());
+    assertThat(again.layout()).isEqualTo(opened.layout());
+    assertThat(bench.model().session().toUndo().get()).contains("Take over what was decided");
 
     Path out = bench.folder.resolve("new.drained.ifc");
     bench.answers.save = Optional.of(out);

@@ -20,6 +20,7 @@ import org.underlee.layout.DryZone;
 import org.underlee.layout.Scope;
 import org.underlee.layout.Wishes;
 import org.underlee.run.Overrides;
+import org.underlee.run.Redecided;
 import org.underlee.run.SurveyRequest;
 
 /**
@@ -95,25 +96,57 @@ public record Decisions(
   public Decisions withSeat(OptionalDouble metres) {
     return with(
         new Wishes(
-            wishes.boardsOff(), wishes.leaveOpen(), metres, wishes.lowEnd(), wishes.dryZone()));
+            wishes.boardsOff(),
+            wishes.leaveOpen(),
+            metres,
+            wishes.lowEnd(),
+            wishes.dryZone(),
+            wishes.outlets()));
   }
 
   /** The line that low ends follow; as the framing has it when empty. */
   public Decisions withLowEnd(Optional<String> line) {
     return with(
-        new Wishes(wishes.boardsOff(), wishes.leaveOpen(), wishes.seat(), line, wishes.dryZone()));
+        new Wishes(
+            wishes.boardsOff(),
+            wishes.leaveOpen(),
+            wishes.seat(),
+            line,
+            wishes.dryZone(),
+            wishes.outlets()));
   }
 
   /** Whether the boards are off, or not yet laid. */
   public Decisions withBoardsOff(boolean off) {
     return with(
-        new Wishes(off, wishes.leaveOpen(), wishes.seat(), wishes.lowEnd(), wishes.dryZone()));
+        new Wishes(
+            off,
+            wishes.leaveOpen(),
+            wishes.seat(),
+            wishes.lowEnd(),
+            wishes.dryZone(),
+            wishes.outlets()));
   }
 
   /** What must stay dry; everything below the decks when empty. */
   public Decisions withDryZone(Optional<DryZone> zone) {
     return with(
-        new Wishes(wishes.boardsOff(), wishes.leaveOpen(), wishes.seat(), wishes.lowEnd(), zone));
+        new Wishes(
+            wishes.boardsOff(),
+            wishes.leaveOpen(),
+            wishes.seat(),
+            wishes.lowEnd(),
+            zone,
+            wishes.outlets()));
+  }
+
+  /**
+   * Where a field's outlets are.
+   *
+   * @param metres along its gutter; none to let the program choose
+   */
+  public Decisions withOutlets(String field, List<Double> metres) {
+    return with(wishes.withOutlets(wishes.outlets().with(field, metres)));
   }
 
   /** An element said to be something, or again as it was recognised. */
@@ -122,6 +155,19 @@ public record Decisions(
     said.remove(globalId);
     word.ifPresent(w -> said.put(globalId, w));
     return new Decisions(deck, kit, runPerFall, rain, services, accepted, wishes, said);
+  }
+
+  /** What was decided for an older export, in place of what is decided; services stay. */
+  public Decisions again(Redecided then) {
+    return new Decisions(
+        then.scope().deck(),
+        then.kit(),
+        then.runPerFall(),
+        then.rain().orElse(FIRST.rain),
+        services,
+        accepted,
+        then.scope().wishes(),
+        then.roles());
   }
 
   public OptionalDouble seat() {

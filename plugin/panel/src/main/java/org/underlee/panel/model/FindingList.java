@@ -57,11 +57,16 @@ public final class FindingList {
    * @param levels to show
    */
   public static List<Row> of(
-      Result result, UnitSystem units, String text, Set<Level> levels, Grouping grouping) {
+      List<Finding> findings,
+      Decisions decisions,
+      UnitSystem units,
+      String text,
+      Set<Level> levels,
+      Grouping grouping) {
     String wanted = text.strip().toLowerCase(Locale.ROOT);
-    return result.findings().stream()
+    return findings.stream()
         .filter(f -> levels.contains(f.level()))
-        .map(f -> row(f, result.decisions(), units))
+        .map(f -> row(f, decisions, units))
         .filter(r -> holds(r, wanted))
         .sorted(order(grouping))
         .toList();

@@ -123,6 +123,12 @@ public final class FlatPicture implements AutoCloseable {
     return centre.plus(new Vec2(x - width / 2.0, height / 2.0 - y).times(metresPerPixel));
   }
 
+  /** The pixel that shows a place of the drawing. */
+  public Vec2 pixel(Vec2 place) {
+    Vec2 beside = place.minus(centre).times(1 / metresPerPixel);
+    return new Vec2(width / 2.0 + beside.x(), height / 2.0 - beside.y());
+  }
+
   private void redraw() {
     if (plan.isEmpty()) {
       image.set(Optional.empty());

@@ -12,7 +12,9 @@ import org.underlee.framing.Field;
 import org.underlee.framing.RoleGiven;
 import org.underlee.layout.Derivation;
 import org.underlee.layout.FieldLayout;
+import org.underlee.layout.GutterPlaces;
 import org.underlee.layout.Part;
+import org.underlee.layout.PartKind;
 import org.underlee.units.Lengths;
 import org.underlee.units.Lengths.UnitSystem;
 import org.underlee.units.Quantity;
@@ -81,6 +83,12 @@ public record Inspection(String name, String kind, List<Row> rows, List<Because>
       part.cuts().forEach(c -> rows.add(new Row("Cut", c.words().in(units))));
       rows.add(new Row("Cut from", stock(part, result)));
       part.bay().ifPresent(b -> rows.add(new Row("Bay", b)));
+      if (part.kind() == PartKind.OUTLET) {
+        result
+            .layoutOf(part.field())
+            .flatMap(FieldLayout::gutter)
+            .ifPresent(g -> rows.add(new Row("Along the gutter", along(part, g))));
+      }
       rows.add(new Row("Part id", part.id()));
       result
           .design()
@@ -92,7 +100,13 @@ public record Inspection(String name, String kind, List<Row> rows, List<Because>
       return new Inspection(part.label(), part.kind().spoken(), rows, why);
     }
 
-    private static String stock(Part part, Result result) {
+    /** {@code 450 mm of 5600 mm}. */
+    private String along(Part outlet, GutterPlaces gutter) {
+      double at = gutter.outlets().get(gutter.nearest(outlet.bounds().centre()));
+      return length(at) + " of " + length(gutter.length());
+    }
+
+    private String stock(Part part, Result result) {
       return result.layout().kit().stock().stream()
           .filter(s -> s.id().equals(part.item()))
           .map(s -> s.description(units))

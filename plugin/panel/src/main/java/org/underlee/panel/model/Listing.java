@@ -23,9 +23,16 @@ final class Listing implements AutoCloseable {
     if (result.isEmpty()) {
       making.cancel();
       lists.set(Lists.NONE);
-    } else if (lists.get().of().isEmpty() || result.get().isWhole()) {
+    } else if (isWanted(result.get())) {
       making.run(() -> Lists.of(result.get(), units), lists::set, e -> lists.set(Lists.NONE));
     }
+  }
+
+  private boolean isWanted(Result next) {
+    Optional<Result> listed = lists.get().of();
+    return next.isWhole()
+        || listed.isEmpty()
+        || (next.isLaidOut() && listed.filter(Result::isLaidOut).isEmpty());
   }
 
   @Override

@@ -4,6 +4,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.underlee.finding.Finding;
 import org.underlee.units.Lengths.UnitSystem;
 
 /**
@@ -18,14 +19,17 @@ public record Lists(
     List<Outline> decks,
     Map<Item, Item> above,
     List<Table> takeoff,
-    List<Table> water) {
-  static final Lists NONE = new Lists(Optional.empty(), List.of(), Map.of(), List.of(), List.of());
+    List<Table> water,
+    List<Finding> findings) {
+  static final Lists NONE =
+      new Lists(Optional.empty(), List.of(), Map.of(), List.of(), List.of(), List.of());
 
   public Lists {
     decks = List.copyOf(decks);
     above = Map.copyOf(above);
     takeoff = List.copyOf(takeoff);
     water = List.copyOf(water);
+    findings = List.copyOf(findings);
   }
 
   static Lists of(Result result, UnitSystem units) {
@@ -40,7 +44,8 @@ public record Lists(
         result
             .design()
             .map(d -> Table.water(d, result.decisions().storm(), units))
-            .orElse(List.of()));
+            .orElse(List.of()),
+        result.findings());
   }
 
   private static void place(Outline outline, Map<Item, Item> above) {

@@ -22,7 +22,9 @@ import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.UUID;
+import org.underlee.finding.InputException;
 import org.underlee.layout.DryZone;
+import org.underlee.layout.OutletWishes;
 import org.underlee.layout.Wishes;
 import org.underlee.units.Lengths.UnitSystem;
 
@@ -95,7 +97,16 @@ public final class Memory {
             ? OptionalDouble.of(n.path("seat").asDouble())
             : OptionalDouble.empty(),
         Optional.of(n.path("lowEnd").asText()).filter(l -> !l.isEmpty()),
-        Optional.of(n.path("dryZone").asText()).filter(DryZone::isDrawn).map(DryZone::parse));
+        Optional.of(n.path("dryZone").asText()).filter(DryZone::isDrawn).map(DryZone::parse),
+        outlets(n.path("outlets").asText()));
+  }
+
+  private static OutletWishes outlets(String text) {
+    try {
+      return text.isEmpty() ? OutletWishes.NONE : OutletWishes.parse(text);
+    } catch (InputException e) {
+      return OutletWishes.NONE;
+    }
   }
 
   private static void keep(Wishes wishes, ObjectNode to) {
@@ -105,6 +116,7 @@ public final class Memory {
     wishes.seat().ifPresent(s -> to.put("seat", s));
     wishes.lowEnd().ifPresent(l -> to.put("lowEnd", l));
     wishes.dryZone().ifPresent(z -> to.put("dryZone", z.text()));
+    to.put("outlets", wishes.outlets().text());
   }
 
   public void keep(Path model, Decisions d) {

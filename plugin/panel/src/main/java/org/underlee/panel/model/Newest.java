@@ -1,5 +1,6 @@
 package org.underlee.panel.model;
 
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.concurrent.Executor;
 import java.util.concurrent.ExecutorService;
@@ -52,6 +53,31 @@ final class Newest implements AutoCloseable {
     long number = newest.incrementAndGet();
     long since = cancelled.get();
     start(job, done, failed, () -> newest.get() == number, () -> cancelled.get() == since);
+  }
+
+  /** A job that shows what it has so far. */
+  interface Stepwise<T> {
+    /**
+     * Does it.
+     *
+     * @param shown told what there is so far; runs on the screen's thread
+     * @param isNewest whether nothing newer was asked for meanwhile
+     * @return empty when it was given up for something newer
+     */
+    Optional<T> run(Consumer<Runnable> shown, BooleanSupplier isNewest) throws Exception;
+  }
+
+  /** As {@link #follow}, for a job that shows what it has so far and gives up for a newer one. */
+  <T> void follow(Stepwise<T> job, Consumer<T> done, Consumer<Throwable> failed) {
+    long number = newest.incrementAndGet();
+    long since = cancelled.get();
+    BooleanSupplier counts = () -> cancelled.get() == since;
+    this.<Optional<T>>start(
+        () -> job.run(r -> deliver(r, counts), () -> newest.get() == number),
+        made -> made.ifPresent(done),
+        failed,
+        () -> newest.get() == number,
+        counts);
   }
 
   private <T> void start(

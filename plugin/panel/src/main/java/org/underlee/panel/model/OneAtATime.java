@@ -2,7 +2,7 @@ package org.underlee.panel.model;
 
 import java.util.Optional;
 import java.util.concurrent.Executor;
-import java.util.function.Consumer;
+import java.util.function.BiConsumer;
 import org.underlee.picture.Image;
 
 /**
@@ -13,7 +13,7 @@ final class OneAtATime implements AutoCloseable {
   private final Executor screen;
   private final Newest drawing;
   private final Jobs jobs;
-  private final Consumer<Image> drawn;
+  private final BiConsumer<PictureJob, Image> drawn;
   private boolean busy;
   private boolean again;
   private boolean fineAgain;
@@ -24,7 +24,7 @@ final class OneAtATime implements AutoCloseable {
     Optional<PictureJob> job(boolean fine);
   }
 
-  OneAtATime(Executor screen, Jobs jobs, Consumer<Image> drawn) {
+  OneAtATime(Executor screen, Jobs jobs, BiConsumer<PictureJob, Image> drawn) {
     this.screen = screen;
     this.jobs = jobs;
     this.drawn = drawn;
@@ -41,13 +41,13 @@ final class OneAtATime implements AutoCloseable {
         .ifPresent(
             job -> {
               busy = true;
-              drawing.run(job::draw, this::done, e -> busy = false);
+              drawing.run(job::draw, image -> done(job, image), e -> busy = false);
             });
   }
 
-  private void done(Image image) {
+  private void done(PictureJob job, Image image) {
     busy = false;
-    drawn.accept(image);
+    drawn.accept(job, image);
     if (again) {
       again = false;
       boolean fine = fineAgain;

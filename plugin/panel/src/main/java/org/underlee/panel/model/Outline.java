@@ -54,7 +54,7 @@ public record Outline(Item item, String name, String note, State state, List<Out
         new Item.OfDeck(deck.id()),
         named("Deck", deck.id()),
         note,
-        inScope ? together(fields) : State.OUT,
+        inScope ? together(fields, result) : State.OUT,
         fields);
   }
 
@@ -62,7 +62,7 @@ public record Outline(Item item, String name, String note, State state, List<Out
     Optional<FieldLayout> layout = result.layoutOf(field.id());
     FieldBays bays = result.survey().baysOf(field);
     List<Outline> inside =
-        bays.bays().stream().map(b -> bay(field.id(), b, layout, units)).toList();
+        bays.bays().stream().map(b -> bay(field.id(), b, layout, result, units)).toList();
     List<Outline> shared =
         layout.stream()
             .flatMap(l -> l.parts().stream())
@@ -72,19 +72,19 @@ public record Outline(Item item, String name, String note, State state, List<Out
     String note =
         layout.map(l -> "falls " + Lengths.fall(l.fall())).orElse(bays.bays().size() + " bays");
     List<Outline> all = java.util.stream.Stream.concat(inside.stream(), shared.stream()).toList();
-    State state = layout.isEmpty() ? State.OUT : together(inside);
+    State state = layout.isEmpty() ? without(result) : together(inside, result);
     return new Outline(new Item.OfField(field.id()), named("Field", field.id()), note, state, all);
   }
 
   private static Outline bay(
-      String field, Bay bay, Optional<FieldLayout> layout, UnitSystem units) {
+      String field, Bay bay, Optional<FieldLayout> layout, Result result, UnitSystem units) {
     List<Outline> parts =
         layout.stream()
             .flatMap(l -> l.parts().stream())
             .filter(p -> p.bay().filter(bay.id()::equals).isPresent() && !p.bodies().isEmpty())
             .map(p -> part(p, units))
             .toList();
-    State state = layout.isEmpty() ? State.OUT : parts.isEmpty() ? State.OPEN : State.SERVED;
+    State state = layout.isEmpty() ? without(result) : parts.isEmpty() ? State.OPEN : State.SERVED;
     String note =
         Lengths.format(bay.clearWidthHigh(), units) + " × " + Lengths.format(bay.length(), units);
     return new Outline(new Item.OfBay(field, bay.id()), bay.id(), note, state, parts);
@@ -95,7 +95,12 @@ public record Outline(Item item, String name, String note, State state, List<Out
     return new Outline(new Item.OfPart(part.id()), part.label(), note, State.PLAIN, List.of());
   }
 
-  private static State together(List<Outline> inside) {
+  /** What has no layout is out of scope, or has none yet. */
+  private static State without(Result result) {
+    return result.isLaidOut() ? State.OUT : State.PLAIN;
+  }
+
+  private static State together(List<Outline> inside, Result result) {
     Set<State> states =
         inside.stream()
             .map(Outline::state)
@@ -103,7 +108,7 @@ public record Outline(Item item, String name, String note, State state, List<Out
             .collect(Collectors.toSet());
     return states.size() == 1
         ? states.iterator().next()
-        : states.isEmpty() ? State.OUT : State.PARTLY;
+        : states.isEmpty() ? without(result) : State.PARTLY;
   }
 
   /** {@code Deck 1} of {@code deck-1}, {@code Field 2} of {@code deck-1/field-2}. */

@@ -18,7 +18,6 @@ import org.underlee.finding.Fix;
 import org.underlee.framing.Deck;
 import org.underlee.kit.Kit;
 import org.underlee.kit.KitReader;
-import org.underlee.layout.Layouter;
 import org.underlee.panel.host.Host;
 import org.underlee.units.Lengths.UnitSystem;
 import org.underlee.units.Quantity;
@@ -30,6 +29,7 @@ public final class PanelModel implements AutoCloseable {
 
   private final Host host;
   private final Memory memory;
+  private final Keeper keeper;
   private final Session session;
   private final Picture3d picture;
   private final Drawings drawings;
@@ -40,6 +40,10 @@ public final class PanelModel implements AutoCloseable {
   private final Resyncing resyncing;
   private final RolesGiven roles;
   private final StayDry stayDry;
+  private final OutletHand outlets;
+  private final Newest rehearsing;
+  private final ReadOnlyObjectWrapper<Optional<Lists>> rehearsed =
+      new ReadOnlyObjectWrapper<>(Optional.empty());
   private final List<String> builtInKits =
       KitReader.allBuiltIn().stream().map(Kit::id).distinct().toList();
   private final ReadOnlyObjectWrapper<Set<Item>> selection = new ReadOnlyObjectWrapper<>(Set.of());
@@ -52,6 +56,7 @@ public final class PanelModel implements AutoCloseable {
   public PanelModel(Host host, Memory memory, Executor screen) {
     this.host = host;
     this.memory = memory;
+    keeper = new Keeper(memory);
     session = new Session(screen);
     picture = new Picture3d(screen);
     drawings = new Drawings(screen);
@@ -62,8 +67,11 @@ public final class PanelModel implements AutoCloseable {
     resyncing = new Resyncing(session, saving, units, screen);
     roles = new RolesGiven(session);
     stayDry = new StayDry(session, screen);
+    outlets = new OutletHand(session, selection::get);
+    rehearsing = new Newest("rehearsing", screen);
     settings = new SimpleObjectProperty<>(memory.settings());
     setTone(settings.get().tone());
+    session.workAt(this::fieldAtHand);
     session
         .result()
         .addListener(
@@ -73,7 +81,7 @@ public final class PanelModel implements AutoCloseable {
             });
     session.decisions().addListener((o, before, now) -> keep(now));
     session.busyWith().addListener((o, before, now) -> host.progress(now, now.isEmpty() ? 1 : -1));
-    settings.addListener((o, before, now) -> memory.keep(now));
+    settings.addListener((o, before, now) -> keeper.keep(now));
     host.onOpen(this::open);
     host.onSelect(this::selectElements);
     host.openModel().ifPresent(this::open);
@@ -107,6 +115,10 @@ public final class PanelModel implements AutoCloseable {
     return stayDry;
   }
 
+  public OutletHand outlets() {
+    return outlets;
+  }
+
   public Saving saving() {
     return saving;
   }
@@ -128,6 +140,16 @@ public final class PanelModel implements AutoCloseable {
     return settings;
   }
 
+  /** While nothing is open: makes ready what opening a model needs. */
+  public void rehearse() {
+    rehearsing.run(Rehearsal::run, l -> rehearsed.set(Optional.of(l)), e -> {});
+  }
+
+  /** Lists of no model, for the screen to make ready with; empty before they are there. */
+  public ReadOnlyObjectProperty<Optional<Lists>> rehearsed() {
+    return rehearsed.getReadOnlyProperty();
+  }
+
   /** Opens a model with what was decided about it when it was last open. */
   public void open(Path file) {
     settings.set(settings.get().opened(file));
@@ -135,8 +157,15 @@ public final class PanelModel implements AutoCloseable {
     session.open(file, memory.decisions(file).orElse(Decisions.FIRST));
   }
 
+  private Optional<String> fieldAtHand() {
+    return session
+        .result()
+        .get()
+        .flatMap(r -> AtHand.field(r, selection.get(), picture.orbit().map(Orbit::target)));
+  }
+
   private void keep(Decisions decisions) {
-    session.model().get().ifPresent(m -> memory.keep(m, decisions));
+    session.model().get().ifPresent(m -> keeper.keep(m, decisions));
   }
 
   private void show(Result result) {
@@ -242,7 +271,7 @@ public final class PanelModel implements AutoCloseable {
 
   /** Lines that the low ends can follow. */
   public List<String> lowEnds() {
-    return session.result().get().map(r -> Layouter.lowEnds(r.survey().bays())).orElse(List.of());
+    return session.lowEnds();
   }
 
   /** Leaves the selected bay open on purpose, or no longer. */
@@ -328,5 +357,7 @@ public final class PanelModel implements AutoCloseable {
     resyncing.close();
     stayDry.close();
     saving.close();
+    rehearsing.close();
+    keeper.close();
   }
 }

@@ -7,6 +7,8 @@ import java.util.Set;
 import java.util.concurrent.Executor;
 import javafx.beans.property.BooleanProperty;
 import javafx.beans.property.ObjectProperty;
+import javafx.beans.property.ReadOnlyLongProperty;
+import javafx.beans.property.ReadOnlyLongWrapper;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
 import javafx.beans.property.SimpleBooleanProperty;
@@ -31,7 +33,9 @@ public final class Picture3d implements AutoCloseable {
   private final ReadOnlyObjectWrapper<Section> section = new ReadOnlyObjectWrapper<>(Section.OFF);
   private final BooleanProperty labels = new SimpleBooleanProperty(false);
   private final Set<Family> shown = EnumSet.allOf(Family.class);
+  private final ReadOnlyLongWrapper shownEdition = new ReadOnlyLongWrapper();
   private SceneMaker.@Nullable Made made;
+  private Optional<Orbit> fitted = Optional.empty();
   private @Nullable Orbit orbit;
   private @Nullable Result result;
   private Set<Item> selection = Set.of();
@@ -41,7 +45,7 @@ public final class Picture3d implements AutoCloseable {
 
   public Picture3d(Executor screen) {
     preparing = new Newest("preparing a picture", screen);
-    drawing = new OneAtATime(screen, this::job, drawn -> image.set(Optional.of(drawn)));
+    drawing = new OneAtATime(screen, this::job, this::drawn);
     tone.addListener((o, before, now) -> redraw(true));
     labels.addListener((o, before, now) -> redraw(true));
   }
@@ -49,6 +53,11 @@ public final class Picture3d implements AutoCloseable {
   /** The newest picture. */
   public ReadOnlyObjectProperty<Optional<Image>> image() {
     return image.getReadOnlyProperty();
+  }
+
+  /** {@link Result#edition} of what the newest picture shows. */
+  public ReadOnlyLongProperty shownEdition() {
+    return shownEdition.getReadOnlyProperty();
   }
 
   public ObjectProperty<Tone> tone() {
@@ -117,13 +126,23 @@ public final class Picture3d implements AutoCloseable {
   }
 
   private void prepared(SceneMaker.Made next, boolean fine) {
-    boolean other =
-        made == null || !made.whole().result().isOfSameModelAs(next.whole().result());
+    boolean fit = made == null || isToFit(made.whole().result(), next.whole().result());
     made = next;
-    if (other || orbit == null) {
+    if (fit || orbit == null) {
       look(Viewpoint.FROM_BELOW);
     }
     redraw(fine);
+  }
+
+  /**
+   * Another model is looked at as a whole; and a view of the framing alone that nobody has turned
+   * makes room for what hangs below it.
+   */
+  private boolean isToFit(Result before, Result now) {
+    return !before.isOfSameModelAs(now)
+        || (!before.isLaidOut()
+            && now.isLaidOut()
+            && Optional.ofNullable(orbit).equals(fitted));
   }
 
   /**
@@ -152,6 +171,7 @@ public final class Picture3d implements AutoCloseable {
     }
     Vec3 eye = made.whole().frame().direction(from.eye());
     orbit = Orbit.around(eye, made.whole().subject(), (double) width / height);
+    fitted = Optional.of(orbit);
     redraw(true);
   }
 
@@ -219,6 +239,11 @@ public final class Picture3d implements AutoCloseable {
     drawing.draw(fine);
   }
 
+  private void drawn(PictureJob job, Image drawn) {
+    image.set(Optional.of(drawn));
+    shownEdition.set(job.edition());
+  }
+
   private Optional<PictureJob> job(boolean fine) {
     SceneMaker.Made of = made;
     Orbit from = orbit;
@@ -231,6 +256,7 @@ public final class Picture3d implements AutoCloseable {
     return new PictureJob(
         of.renderer(),
         of.whole().picture(),
+        of.whole().prepared().edition(),
         from,
         new RasterSettings(width, height, fine ? 2 : 1, THREADS),
         EnumSet.copyOf(shown.isEmpty() ? EnumSet.noneOf(Family.class) : shown),

@@ -18,12 +18,14 @@ import org.underlee.picture.Shape;
 /**
  * One picture to be drawn: everything that it depends on.
  *
+ * @param edition of the result that is drawn
  * @param labels to be written where there is room
  * @param scale pixels for one of a screen without scaling
  */
 record PictureJob(
     Renderer renderer,
     DeckPicture picture,
+    long edition,
     Orbit orbit,
     RasterSettings settings,
     Set<Family> shown,

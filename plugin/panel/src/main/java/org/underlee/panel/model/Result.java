@@ -17,7 +17,7 @@ import org.underlee.run.Survey;
  *
  * @param edition another number for each layout
  * @param design the checked and counted design, once it is there
- * @param isWhole whether the design is of this layout, and not of the one before
+ * @param progress how far it has come
  */
 public record Result(
     Decisions decisions,
@@ -25,9 +25,19 @@ public record Result(
     Layout layout,
     long edition,
     Optional<Design> design,
-    boolean isWhole) {
+    Progress progress) {
   Result with(Design whole) {
-    return new Result(decisions, survey, layout, edition, Optional.of(whole), true);
+    return new Result(decisions, survey, layout, edition, Optional.of(whole), Progress.WHOLE);
+  }
+
+  /** Whether the design is of this layout, and not of the one before. */
+  public boolean isWhole() {
+    return progress == Progress.WHOLE;
+  }
+
+  /** Whether every part is in its place by the decisions. */
+  public boolean isLaidOut() {
+    return progress.compareTo(Progress.LAID_OUT) >= 0;
   }
 
   /** Whether this is of the same model and the same layout as another. */
@@ -40,7 +50,7 @@ public record Result(
   }
 
   Result with(Decisions others) {
-    return new Result(others, survey, layout, edition, design, isWhole);
+    return new Result(others, survey, layout, edition, design, progress);
   }
 
   public List<Finding> findings() {

@@ -57,7 +57,10 @@ public final class Resyncing implements AutoCloseable {
     return problem.getReadOnlyProperty();
   }
 
-  /** Lays the assembly of a drained model out in the open one, with what was decided then. */
+  /**
+   * Lays the assembly of a drained model out in the open one, with what was decided then. That is
+   * then what is decided here too, as one step to undo.
+   */
   public void from(Path drained) {
     session.model().get().ifPresent(export -> from(drained, export));
   }
@@ -74,6 +77,7 @@ public final class Resyncing implements AutoCloseable {
         made -> {
           busy.set(false);
           resynced.set(Optional.of(made));
+          session.decide("Take over what was decided", d -> d.again(made.again()));
         },
         e -> {
           busy.set(false);

@@ -1,8 +1,10 @@
 package org.underlee.panel.model;
 
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Executor;
+import java.util.function.Supplier;
 import java.util.function.UnaryOperator;
 import javafx.beans.property.ReadOnlyBooleanProperty;
 import javafx.beans.property.ReadOnlyBooleanWrapper;
@@ -10,9 +12,10 @@ import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
 import javafx.beans.property.ReadOnlyStringProperty;
 import javafx.beans.property.ReadOnlyStringWrapper;
+import org.underlee.layout.Layout;
 import org.underlee.run.DeckRun;
 import org.underlee.run.Design;
-import org.underlee.run.Survey;
+import org.underlee.run.FieldByField;
 
 /**
  * One open model, what was decided about it, and the newest result. Long work runs beside the
@@ -21,6 +24,7 @@ import org.underlee.run.Survey;
  */
 public final class Session implements AutoCloseable {
   private static final String READING = "Reading the model and its framing";
+  private static final String LAYING_OUT = "Laying out the decks";
   private static final String DESIGNING = "Checking, counting and proving the design";
 
   private final ReadOnlyObjectWrapper<Optional<Path>> model = wrapper(Optional.empty());
@@ -34,6 +38,9 @@ public final class Session implements AutoCloseable {
   private final Newest reading;
   private final Newest layingOut;
   private final Newest designing;
+  private Optional<FieldByField> fields = Optional.empty();
+  private Supplier<Optional<String>> atHand = Optional::empty;
+  private boolean isReading;
   private long edition;
   private History<Decisions> history = new History<>(Decisions.FIRST);
 
@@ -89,6 +96,7 @@ public final class Session implements AutoCloseable {
   public void open(Path file, Decisions before) {
     cancel();
     result.set(Optional.empty());
+    stale.set(false);
     model.set(Optional.of(file));
     history = new History<>(before);
     publish();
@@ -131,7 +139,9 @@ public final class Session implements AutoCloseable {
     reading.cancel();
     layingOut.cancel();
     designing.cancel();
+    isReading = false;
     busyWith.set("");
+    stale.set(stale.get() || result.get().filter(r -> !r.isLaidOut()).isPresent());
   }
 
   private void publish() {
@@ -152,25 +162,81 @@ public final class Session implements AutoCloseable {
       // a layout on its way brings its own decisions
       result.set(result.get().map(r -> r.decisions().designsAs(now) ? r.with(now) : r));
       designAtRest();
-    } else if (result.get().isPresent() && now.readsAs(before)) {
-      layOut(result.get().get().survey(), now);
-    } else {
+    } else if (fields.isPresent() && now.readsAs(before)) {
+      layOut(fields.get(), now);
+    } else if (!isReading || !now.readsAs(before)) {
       read(model.get().get(), now);
     }
   }
 
   private void read(Path file, Decisions by) {
     begin(READING);
+    fields = Optional.empty();
+    isReading = true;
     reading.run(
-        () -> DeckRun.survey(file, by.request(file)), s -> layOut(s, history.now()), this::fail);
+        () -> Opening.of(file, by),
+        this::read,
+        e -> {
+          isReading = false;
+          fail(e);
+        });
   }
 
-  private void layOut(Survey survey, Decisions by) {
-    begin(DESIGNING);
-    layingOut.follow(
-        () -> DeckRun.layOut(survey, by.scope(), by.chosenKit(), by.storm()),
-        layout -> laidOut(new Result(by, survey, layout, ++edition, lastDesign(), false)),
+  /** The framing is shown at once; where there is a picture already, it stays until a newer one. */
+  private void read(Opening opening) {
+    isReading = false;
+    fields = Optional.of(opening.fields());
+    if (result.get().isEmpty()) {
+      result.set(Optional.of(opening.framed(history.now(), ++edition)));
+    }
+    layOut(opening.fields(), history.now());
+  }
+
+  /** Lines that the low ends can follow; none before a model is read. */
+  List<String> lowEnds() {
+    return fields.map(FieldByField::lowEnds).orElse(List.of());
+  }
+
+  /**
+   * @param field tells the field that a person is at, whose deck is laid out first
+   */
+  void workAt(Supplier<Optional<String>> field) {
+    atHand = field;
+  }
+
+  @SuppressWarnings("ReferenceEquality") // of another reading even where it is equal
+  private void layOut(FieldByField all, Decisions by) {
+    begin(LAYING_OUT);
+    Optional<Result> shown = result.get().filter(r -> r.survey() == all.survey());
+    boolean inSteps = isDragging() || shown.filter(r -> !r.isLaidOut()).isPresent();
+    Optional<String> first = atHand.get();
+    layingOut.<Layout>follow(
+        (screen, isNewest) ->
+            all.layOut(
+                new FieldByField.Wish(by.scope(), by.chosenKit(), by.storm()),
+                shown.map(Result::layout),
+                first,
+                new LayoutSteps(
+                    isNewest,
+                    (soFar, words) ->
+                        screen.accept(() -> shown(all, by, soFar.filter(l -> inSteps), words)))),
+        layout -> laidOut(result(all, by, layout, Progress.LAID_OUT)),
         this::fail);
+  }
+
+  private Result result(FieldByField all, Decisions by, Layout layout, Progress progress) {
+    return new Result(by, all.survey(), layout, ++edition, lastDesign(), progress);
+  }
+
+  /** Some fields are there: where a person waits for them, they are shown. */
+  private void shown(FieldByField all, Decisions by, Optional<Layout> soFar, String words) {
+    boolean newest = by.designsAs(history.now());
+    soFar
+        .map(l -> result(all, newest ? history.now() : by, l, Progress.PARTLY))
+        .ifPresent(r -> result.set(Optional.of(r)));
+    if (newest) {
+      busyWith.set(LAYING_OUT + words);
+    }
   }
 
   private Optional<Design> lastDesign() {
@@ -187,11 +253,13 @@ public final class Session implements AutoCloseable {
   private void designAtRest() {
     result
         .get()
-        .filter(r -> !isDragging() && !r.isWhole() && r.decisions().designsAs(history.now()))
+        .filter(r -> !isDragging() && r.progress() == Progress.LAID_OUT)
+        .filter(r -> r.decisions().designsAs(history.now()))
         .ifPresent(this::design);
   }
 
   private void design(Result next) {
+    busyWith.set(DESIGNING);
     designing.run(
         () ->
             DeckRun.design(
@@ -201,7 +269,7 @@ public final class Session implements AutoCloseable {
   }
 
   private void begin(String words) {
-    stale.set(result.get().isPresent());
+    stale.set(result.get().filter(Result::isLaidOut).isPresent() || stale.get());
     problem.set(Optional.empty());
     busyWith.set(words);
   }

@@ -9,6 +9,7 @@ import javafx.scene.control.ToggleButton;
 import javafx.scene.control.Tooltip;
 import javafx.scene.layout.Region;
 import org.underlee.panel.model.Command;
+import org.underlee.panel.model.OutletHand;
 import org.underlee.panel.model.PanelModel;
 import org.underlee.panel.model.Picture3d;
 import org.underlee.panel.model.Section;
@@ -29,6 +30,7 @@ final class Actions {
     FileActions files = new FileActions(model, view, ask, all);
     open = files::open;
     editing();
+    outlets();
     looking();
     appearance();
   }
@@ -164,6 +166,38 @@ final class Actions {
         "Shortcut+Shift+F",
         () -> true,
         view::filterFindings);
+  }
+
+  private void outlets() {
+    OutletHand hand = model.outlets();
+    add(
+        "outlet-on",
+        "Move the selected outlet along its gutter",
+        "mdi2a-arrow-right",
+        "Alt+Right",
+        hand::canMove,
+        () -> hand.step(true));
+    add(
+        "outlet-back",
+        "Move the selected outlet back along its gutter",
+        "mdi2a-arrow-left",
+        "Alt+Left",
+        hand::canMove,
+        () -> hand.step(false));
+    add(
+        "outlet-post",
+        "Move the selected outlet to the next post",
+        "mdi2a-arrow-collapse-right",
+        "Alt+P",
+        hand::canMove,
+        hand::toNextPost);
+    add(
+        "outlet-own",
+        "Let the program place the outlets of this gutter",
+        "mdi2a-auto-fix",
+        "",
+        hand::canMove,
+        hand::giveBack);
   }
 
   private void looking() {

@@ -20,6 +20,7 @@ import javafx.scene.layout.VBox;
 import org.kordamp.ikonli.javafx.FontIcon;
 import org.underlee.finding.Level;
 import org.underlee.panel.model.FindingList;
+import org.underlee.panel.model.Lists;
 import org.underlee.panel.model.PanelModel;
 
 /** What the program noticed: filter it, go there, put it right, or answer for it. */
@@ -43,12 +44,13 @@ final class FindingsView extends BorderPane {
             (o, before, now) -> Optional.ofNullable(now).ifPresent(r -> model.goTo(r.finding())));
     setTop(bar());
     setCenter(list);
+    model.lists().addListener((o, before, now) -> fill());
     model
         .session()
-        .result()
+        .decisions()
         .addListener(
             (o, before, now) -> {
-              if (now.map(r -> r.isWhole() || r.design().isEmpty()).orElse(true)) {
+              if (!before.accepted().equals(now.accepted())) {
                 fill();
               }
             });
@@ -96,17 +98,27 @@ final class FindingsView extends BorderPane {
     };
   }
 
+  /** Makes rows and takes them away again. */
+  void rehearse(Lists lists) {
+    fill(lists);
+    applyCss();
+    layout();
+    fill();
+  }
+
   private void fill() {
+    fill(model.lists().get());
+  }
+
+  private void fill(Lists lists) {
     List<FindingList.Row> rows =
-        model
-            .session()
-            .result()
-            .get()
-            .map(
-                r ->
-                    FindingList.of(
-                        r, model.units().get(), filter.getText(), levels, grouping.getValue()))
-            .orElse(List.of());
+        FindingList.of(
+            lists.findings(),
+            model.session().decisions().get(),
+            model.units().get(),
+            filter.getText(),
+            levels,
+            grouping.getValue());
     if (!rows.equals(list.getItems())) {
       list.getItems().setAll(rows);
     }

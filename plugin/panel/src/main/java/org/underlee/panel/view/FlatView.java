@@ -1,5 +1,6 @@
 package org.underlee.panel.view;
 
+import java.util.Optional;
 import java.util.function.Consumer;
 import javafx.scene.input.KeyEvent;
 import javafx.scene.input.MouseEvent;
@@ -11,21 +12,48 @@ import org.underlee.panel.model.FlatPicture;
 /** A plan or a section: drag to move, wheel to zoom, double click to see all of it. */
 final class FlatView extends StackPane {
   private static final double STILL = 3;
+
+  /** A hand this many pixels beside something means it. */
+  private static final double REACH = 12;
+
   private static final double WHEEL = 0.0018;
   private static final double KEY_STEP = 60;
 
   private final FlatPicture picture;
   private final ImagePane pane;
   private final Consumer<Vec2> clicked;
+  private final Optional<Handles> handles;
+  private boolean holds;
   private double x;
   private double y;
   private double pressedX;
   private double pressedY;
 
+  /** What a hand can take hold of in a drawing. */
+  interface Handles {
+    /**
+     * Takes hold of what is at a place.
+     *
+     * @param reach how far beside it still counts, metres
+     * @return whether something is there
+     */
+    boolean grasp(Vec2 place, double reach);
+
+    void drag(Vec2 place);
+
+    void drop();
+  }
+
   /**
    * @param clicked told the place of the drawing that was clicked
    */
-  FlatView(String id, String words, FlatPicture picture, Consumer<Vec2> clicked) {
+  FlatView(
+      String id,
+      String words,
+      FlatPicture picture,
+      Consumer<Vec2> clicked,
+      Optional<Handles> handles) {
+    this.handles = handles;
     this.picture = picture;
     this.clicked = clicked;
     pane = new ImagePane((w, h) -> picture.resize(w, h, scale()));
@@ -49,19 +77,34 @@ final class FlatView extends StackPane {
     y = e.getY();
     pressedX = x;
     pressedY = y;
+    Vec2 at = place(e);
+    Vec2 beside = picture.place((x + REACH) * scale(), y * scale());
+    double reach = beside.minus(at).length();
+    holds = e.isPrimaryButtonDown() && handles.map(h -> h.grasp(at, reach)).orElse(false);
+  }
+
+  private Vec2 place(MouseEvent e) {
+    return picture.place(e.getX() * scale(), e.getY() * scale());
   }
 
   private void drag(MouseEvent e) {
+    if (holds) {
+      handles.ifPresent(h -> h.drag(place(e)));
+      return;
+    }
     picture.move((e.getX() - x) * scale(), (e.getY() - y) * scale());
     x = e.getX();
     y = e.getY();
   }
 
   private void release(MouseEvent e) {
-    if (e.getClickCount() == 2) {
+    if (holds) {
+      holds = false;
+      handles.ifPresent(Handles::drop);
+    } else if (e.getClickCount() == 2) {
       whole();
     } else if (Math.hypot(e.getX() - pressedX, e.getY() - pressedY) < STILL) {
-      clicked.accept(picture.place(e.getX() * scale(), e.getY() * scale()));
+      clicked.accept(place(e));
     }
   }
 

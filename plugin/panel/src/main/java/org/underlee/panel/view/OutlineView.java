@@ -60,6 +60,14 @@ final class OutlineView extends TreeView<Outline> {
     follow(model.selection().get());
   }
 
+  /** Makes rows of a tree and takes them away again. */
+  void rehearse(Lists lists) {
+    fill(lists);
+    applyCss();
+    layout();
+    fill(model.lists().get());
+  }
+
   private static boolean isOpenAtFirst(Outline outline) {
     boolean high = outline.item() instanceof Item.OfDeck || outline.item() instanceof Item.OfField;
     return high && outline.state() != Outline.State.OUT;

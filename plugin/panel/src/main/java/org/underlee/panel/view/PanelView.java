@@ -23,7 +23,9 @@ import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.StackPane;
 import org.underlee.panel.model.Command;
+import org.underlee.panel.model.Lists;
 import org.underlee.panel.model.PanelModel;
+import org.underlee.panel.model.Settings;
 import org.underlee.panel.model.Tone;
 
 /** The panel, to be put into any JavaFX scene. */
@@ -74,9 +76,10 @@ public final class PanelView extends StackPane {
             "plan",
             "The decks in plan",
             model.drawings().plan(),
-            p -> model.select(model.drawings().bayAt(p).map(Set::of).orElseGet(Set::of)));
+            p -> model.select(model.drawings().bayAt(p).map(Set::of).orElseGet(Set::of)),
+            Optional.of(new OutletHandles(model)));
     FlatView section =
-        new FlatView("section", "The section through the bay", model.drawings().section(), p -> {});
+        new FlatView("section", "The section through the bay", model.drawings().section(), p -> {}, Optional.empty());
     pictures
         .getTabs()
         .setAll(
@@ -87,8 +90,8 @@ public final class PanelView extends StackPane {
         .getTabs()
         .setAll(
             tab(Place.FINDINGS, "Findings", findings),
-            tab(Place.TAKEOFF, "Takeoff", takeoff),
-            tab(Place.WATER, "Water", water),
+            wanted(tab(Place.TAKEOFF, "Takeoff", takeoff), takeoff::want),
+            wanted(tab(Place.WATER, "Water", water), water::want),
             servicesTab(),
             tab(Place.OPTIONS, "Arrangements", new ChoicesView(model)),
             tab(Place.CHANGES, "New export", new ResyncView(model, actions)));
@@ -144,7 +147,8 @@ public final class PanelView extends StackPane {
   private void listen() {
     model.session().model().addListener((o, before, now) -> showFile());
     model.lists().addListener((o, before, now) -> showTables());
-    model.settings().addListener((o, before, now) -> dressAll());
+    model.rehearsed().addListener((o, before, now) -> now.ifPresent(this::rehearse));
+    model.settings().addListener((o, before, now) -> dressAnew(before, now));
     addEventFilter(KeyEvent.KEY_PRESSED, this::key);
     setOnDragOver(this::dragOver);
     setOnDragDropped(this::dropped);
@@ -192,7 +196,7 @@ public final class PanelView extends StackPane {
   private void showTables() {
     takeoff.show(model.lists().get().takeoff());
     water.show(model.lists().get().water());
-    int count = model.session().result().get().map(r -> r.findings().size()).orElse(0);
+    int count = model.lists().get().findings().size();
     tables.getTabs().get(0).setText(count == 0 ? "Findings" : "Findings (" + count + ")");
   }
 
@@ -224,6 +228,21 @@ public final class PanelView extends StackPane {
   void filterFindings() {
     show(Place.FINDINGS);
     lookup("#findings-filter").requestFocus();
+  }
+
+  /** Rows are made once below the first page, so that those of a model come sooner. */
+  private void rehearse(Lists lists) {
+    if (model.session().model().get().isEmpty()) {
+      outline.rehearse(lists);
+      findings.rehearse(lists);
+    }
+  }
+
+  /** All styles are worked out again, which takes a while: only where they differ. */
+  private void dressAnew(Settings before, Settings now) {
+    if (before.tone() != now.tone() || before.fontPercent() != now.fontPercent()) {
+      dressAll();
+    }
   }
 
   private void dressAll() {

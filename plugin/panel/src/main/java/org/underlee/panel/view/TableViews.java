@@ -22,6 +22,8 @@ final class TableViews extends BorderPane {
   private final HBox names = new HBox();
   private List<Table> shown = List.of();
   private int chosen;
+  private boolean wanted = true;
+  private boolean due;
 
   TableViews(PanelModel model, String id) {
     this.model = model;
@@ -35,13 +37,28 @@ final class TableViews extends BorderPane {
       return;
     }
     shown = tables;
+    due = true;
+    fill();
+  }
+
+  /** Whether someone looks: the screen's thread is not kept busy with tables that nobody sees. */
+  void want(boolean now) {
+    wanted = now;
+    fill();
+  }
+
+  private void fill() {
+    if (!wanted || !due) {
+      return;
+    }
+    due = false;
     names.getChildren().clear();
     ToggleGroup group = new ToggleGroup();
-    for (int i = 0; i < tables.size(); i++) {
+    for (int i = 0; i < shown.size(); i++) {
       names.getChildren().add(name(i, group));
     }
-    if (!tables.isEmpty()) {
-      choose(Math.min(chosen, tables.size() - 1));
+    if (!shown.isEmpty()) {
+      choose(Math.min(chosen, shown.size() - 1));
     }
   }
 

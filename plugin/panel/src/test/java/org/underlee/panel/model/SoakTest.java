@@ -8,9 +8,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Random;
-import java.util.concurrent.BlockingQueue;
-import java.util.concurrent.LinkedBlockingQueue;
-import java.util.concurrent.TimeUnit;
 import org.junit.jupiter.api.Test;
 import org.underlee.report.DesignJson;
 import org.underlee.run.DeckRun;
@@ -24,27 +21,6 @@ class SoakTest {
       Path.of(
           System.getProperty("underlee.root", "../.."),
           "samples/harbour-balcony/harbour-balcony.ifc");
-
-  /** Stands for the screen's thread: runs what is asked of it when the test lets it. */
-  private static final class Screen {
-    private final BlockingQueue<Runnable> tasks = new LinkedBlockingQueue<>();
-
-    void runWaiting() {
-      for (Runnable next = tasks.poll(); next != null; next = tasks.poll()) {
-        next.run();
-      }
-    }
-
-    /** The hand lets go first: nothing is designed while it drags. */
-    void runUntilWhole(Session session) throws InterruptedException {
-      session.decide("let go", d -> d);
-      while (!session.busyWith().get().isEmpty()) {
-        Runnable next = tasks.poll(60, TimeUnit.SECONDS);
-        assertThat(next).as("something happens").isNotNull();
-        next.run();
-      }
-    }
-  }
 
   private static void edit(Session session, Random random) {
     List<String> kits = List.of("formed-aluminium", "galvanised-steel", "rigid-vinyl");
@@ -71,7 +47,7 @@ class SoakTest {
   void theResultIsThatOfAFreshComputation() throws InterruptedException {
     Random random = new Random(20);
     Screen screen = new Screen();
-    try (Session session = new Session(screen.tasks::add)) {
+    try (Session session = new Session(screen)) {
       session.open(SAMPLE, Decisions.FIRST);
       screen.runUntilWhole(session);
       long heapEarly = 0;
