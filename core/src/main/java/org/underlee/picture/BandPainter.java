@@ -7,72 +7,88 @@ import java.util.function.Supplier;
 
 /** Paints a picture band by band: layers of samples the size of a band, brought down to pixels. */
 final class BandPainter {
-  private static final int ROWS = 32;
+  /** A layer of so many rows of samples stays in a processor's own cache at usual widths. */
+  private static final int SAMPLE_ROWS = 32;
 
   private final RasterSettings settings;
   private final double tie;
-  private final Content content;
+  private final int background;
   private final ScreenTriangles overlay;
   private final int[] argb;
   private final int[] ids;
   private final int sampleWidth;
 
-  /** Layers that a band is done with, for the next one: one is larger than a processor's cache. */
+  /** Layers that a band is done with, for the next one. */
   private final ConcurrentLinkedQueue<Layer> spare = new ConcurrentLinkedQueue<>();
 
   /** Draws what is in a band. */
   interface Content {
     /**
-     * Covers a band.
+     * Draws on a band.
      *
-     * @param layer to be covered with opaque samples
+     * @param layer full of background
      * @param more gives empty layers for the same rows
      */
-    void draw(Layer layer, Supplier<Layer> more);
+    void draw(int band, Layer layer, Supplier<Layer> more);
   }
 
   /**
    * A painter of one picture.
    *
    * @param tie see {@link Layer}
+   * @param background {@code 0xRRGGBB}
    * @param overlay drawn over the content; it cannot be picked
    */
-  BandPainter(RasterSettings settings, double tie, Content content, ScreenTriangles overlay) {
+  BandPainter(RasterSettings settings, double tie, int background, ScreenTriangles overlay) {
     this.settings = settings;
     this.tie = tie;
-    this.content = content;
+    this.background = Colours.OPAQUE | background;
     this.overlay = overlay;
     argb = new int[settings.width() * settings.height()];
     ids = new int[settings.width() * settings.height()];
     sampleWidth = settings.width() * settings.fineness();
   }
 
+  /** How many rows of pixels a band has. */
+  static int rows(RasterSettings settings) {
+    return Math.max(1, SAMPLE_ROWS / settings.fineness());
+  }
+
+  /** How many bands a picture has. */
+  static int bands(RasterSettings settings) {
+    return (settings.height() + rows(settings) - 1) / rows(settings);
+  }
+
   int bands() {
-    return (settings.height() + ROWS - 1) / ROWS;
+    return bands(settings);
   }
 
   Image image() {
     return new Image(settings.width(), settings.height(), argb, ids);
   }
 
-  void paint(int band) {
-    int first = band * ROWS;
-    int rows = Math.min(ROWS, settings.height() - first);
+  void paint(int band, Content content) {
+    int first = band * rows(settings);
+    int rows = Math.min(rows(settings), settings.height() - first);
     List<Layer> used = new ArrayList<>();
-    Layer layer = layer(first, rows, used);
-    content.draw(layer, () -> layer(first, rows, used));
-    pickIds(layer, first, rows);
-    layer.forgetDepth();
-    overlay.draw(layer);
-    shrink(layer, first, rows);
+    Layer layer = layer(first, rows, background, used);
+    content.draw(band, layer, () -> layer(first, rows, 0, used));
+    if (overlay.isEmpty() && settings.fineness() == 1) {
+      layer.copy(argb, ids);
+    } else {
+      pickIds(layer, first, rows);
+      layer.forgetDepth();
+      overlay.draw(layer);
+      shrink(layer, first, rows);
+    }
     spare.addAll(used);
   }
 
-  private Layer layer(int first, int rows, List<Layer> used) {
+  private Layer layer(int first, int rows, int colour, List<Layer> used) {
     int fine = settings.fineness();
     Layer before = spare.poll();
-    Layer layer = before == null ? new Layer(sampleWidth, ROWS * fine, tie) : before;
-    layer.start(first * fine, rows * fine);
+    Layer layer = before == null ? new Layer(sampleWidth, rows(settings) * fine, tie) : before;
+    layer.start(first * fine, rows * fine, colour);
     used.add(layer);
     return layer;
   }
@@ -89,31 +105,42 @@ final class BandPainter {
 
   /** Each pixel is the mean of its samples. */
   private void shrink(Layer layer, int first, int rows) {
+    Mean mean = new Mean(settings.fineness());
     for (int y = 0; y < rows; y++) {
       for (int x = 0; x < settings.width(); x++) {
-        argb[(first + y) * settings.width() + x] = mean(layer, x, y);
+        argb[(first + y) * settings.width() + x] = mean.of(layer, x, y);
       }
     }
   }
 
-  private int mean(Layer layer, int x, int y) {
-    int fine = settings.fineness();
-    if (fine == 1) {
-      return layer.argb(y * sampleWidth + x);
+  /** Of the samples of a pixel, rounded to the nearest by channel. */
+  private record Mean(int fine, int inverse) {
+    /** Sums of 64 bytes times this over their number fit in 31 bits, and come out exact. */
+    private static final int SHIFT = 20;
+
+    private static final int RED_AND_BLUE = 0xff00ff;
+
+    Mean(int fine) {
+      this(fine, (1 << SHIFT) / (fine * fine) + 1);
     }
-    int count = fine * fine;
-    int red = count / 2;
-    int green = count / 2;
-    int blue = count / 2;
-    for (int j = 0; j < fine; j++) {
-      int row = (y * fine + j) * sampleWidth + x * fine;
-      for (int i = row; i < row + fine; i++) {
-        int c = layer.argb(i);
-        red += c >> 16 & 255;
-        green += c >> 8 & 255;
-        blue += c & 255;
+
+    int of(Layer layer, int x, int y) {
+      int half = fine * fine / 2;
+      int redAndBlue = (half << 16) | half;
+      int green = half;
+      for (int j = 0; j < fine; j++) {
+        int row = (y * fine + j) * layer.width() + x * fine;
+        for (int i = row; i < row + fine; i++) {
+          int c = layer.argb(i);
+          redAndBlue += c & RED_AND_BLUE;
+          green += c >> 8 & 255;
+        }
       }
+      return Colours.opaque(part(redAndBlue >>> 16), part(green), part(redAndBlue & 0xffff));
     }
-    return Colours.opaque(red / count, green / count, blue / count);
+
+    private int part(int sum) {
+      return (sum * inverse) >>> SHIFT;
+    }
   }
 }

@@ -102,8 +102,6 @@ final class FlatPen {
 
   private void triangle(Vec2 a, Vec2 b, Vec2 c, int rgb) {
     double[] p = {a.x(), a.y(), b.x(), b.y(), c.x(), c.y()};
-    if (to.mayMeet(p, 0, 2, 4)) {
-      to.add(p, 0, 2, 4, DepthPlane.level(depth), Colours.OPAQUE | rgb, 0);
-    }
+    to.add(p, DepthPlane.level(depth), Colours.OPAQUE | rgb);
   }
 }

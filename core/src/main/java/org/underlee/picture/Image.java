@@ -62,6 +62,11 @@ public final class Image {
     return ids.clone();
   }
 
+  /** The same things to pick, in other colours; takes the array over. */
+  Image recoloured(int[] others) {
+    return new Image(width, height, others, ids);
+  }
+
   private int index(int x, int y) {
     if (x < 0 || x >= width || y < 0 || y >= height) {
       throw new IndexOutOfBoundsException(

@@ -27,21 +27,25 @@ final class Layer {
     depth = new float[width * mostRows];
   }
 
-  /** Starts empty at the given rows of the picture. */
-  void start(int first, int count) {
+  /**
+   * Starts at the given rows of the picture.
+   *
+   * @param colour of every sample; zero for none
+   */
+  void start(int first, int count, int colour) {
     firstRow = first;
     rows = count;
-    Arrays.fill(argb, 0, width * rows, 0);
+    Arrays.fill(argb, 0, width * rows, colour);
     Arrays.fill(ids, 0, width * rows, 0);
-    Arrays.fill(depth, 0, width * rows, Float.NEGATIVE_INFINITY);
+    forgetDepth();
   }
 
   int firstRow() {
     return firstRow;
   }
 
-  int rows() {
-    return rows;
+  int endRow() {
+    return firstRow + rows;
   }
 
   int width() {
@@ -54,6 +58,12 @@ final class Layer {
 
   int id(int index) {
     return ids[index];
+  }
+
+  /** Copies colours and ids, row by row, to where they stand in a picture as wide. */
+  void copy(int[] toArgb, int[] toIds) {
+    System.arraycopy(argb, 0, toArgb, firstRow * width, width * rows);
+    System.arraycopy(ids, 0, toIds, firstRow * width, width * rows);
   }
 
   /** Fills {@code left … right - 1} of a row of the picture where it is nearer. */
@@ -73,13 +83,17 @@ final class Layer {
   /**
    * One sample of a line. It shows on its own shape's surface when less than {@code own} behind it,
    * which makes up for the surface's slope across the line's width, and on others when less than
-   * {@code other} behind.
+   * {@code other} behind, which is no more. Most lines are hidden or seen as a whole: the tests are
+   * in an order that goes the same way along such a line.
    */
   void strokeSample(int x, int y, double d, double own, double other, int colour, int id) {
     int i = (y - firstRow) * width + x;
-    if (d + (ids[i] == id ? own : other) > depth[i]) {
-      depth[i] = Math.max(depth[i], (float) d);
+    float surface = depth[i];
+    if (d + own > surface && (d + other > surface || ids[i] == id)) {
       argb[i] = colour;
+      if (d > surface) {
+        depth[i] = (float) d;
+      }
     }
   }
 
@@ -98,15 +112,6 @@ final class Layer {
 
   /** From here on, whatever is drawn comes on top. */
   void forgetDepth() {
-    Arrays.fill(depth, Float.NEGATIVE_INFINITY);
-  }
-
-  /** Gives the empty samples a colour. */
-  void background(int rgb) {
-    for (int i = 0; i < width * rows; i++) {
-      if (argb[i] == 0) {
-        argb[i] = Colours.OPAQUE | rgb;
-      }
-    }
+    Arrays.fill(depth, 0, width * rows, Float.NEGATIVE_INFINITY);
   }
 }

@@ -14,13 +14,12 @@ public record Look(int background, Repaint paints) {
   /** Stands for a shape that is not drawn and cannot be picked. */
   public static final Paint HIDDEN = new Paint(0, Double.MIN_VALUE);
 
-  /** Chooses the paint of a shape. */
-  public interface Repaint {
-    Paint of(Shape shape);
+  static boolean hides(Paint paint) {
+    return paint.opacity() == HIDDEN.opacity();
   }
 
-  /** The paints of all shapes, in their order. */
-  Paint[] of(SurfaceModel model) {
-    return model.shapes.stream().map(paints::of).toArray(Paint[]::new);
+  /** Chooses the paint of a shape; asked from several threads at once. */
+  public interface Repaint {
+    Paint of(Shape shape);
   }
 }

@@ -60,10 +60,15 @@ final class MeshSlice {
   /** A corner in the plane counts as above it, so that each line is cut once. */
   private static void end(Vec3 a, Vec3 b, double x, List<Coordinate> to) {
     if (a.x() < x != b.x() < x) {
-      double share = (x - a.x()) / (b.x() - a.x());
-      Vec3 p = a.plus(b.minus(a).times(share));
-      to.add(new Coordinate(rounded(p.y()), rounded(p.z())));
+      Vec3 p = crossing(a, b, x);
+      to.add(new Coordinate(p.y(), p.z()));
     }
+  }
+
+  /** Where a line between two places of the frame, on both sides of the plane, goes through it. */
+  static Vec3 crossing(Vec3 a, Vec3 b, double x) {
+    Vec3 p = a.plus(b.minus(a).times((x - a.x()) / (b.x() - a.x())));
+    return new Vec3(x, rounded(p.y()), rounded(p.z()));
   }
 
   private static double rounded(double value) {

@@ -19,26 +19,35 @@ final class NearClip {
     return screen;
   }
 
-  double magnification(int corner) {
-    return projection.magnification(kept, 3 * corner);
-  }
-
-  /** Returns how many corners are left: none, three or four. */
-  int triangle(double[] view, int a, int b, int c) {
+  /**
+   * Returns how many corners are left of a face: none, three or four.
+   *
+   * @param view room for nine numbers
+   */
+  int triangle(SurfaceModel model, int face, double[] view) {
+    for (int k = 0; k < 3; k++) {
+      projection.toView(model.xyz, 3 * model.corners[3 * face + k], view, 3 * k);
+    }
     count = 0;
-    side(view, a, b);
-    side(view, b, c);
-    side(view, c, a);
+    side(view, 0, 3);
+    side(view, 3, 6);
+    side(view, 6, 0);
     toScreen();
     return count;
   }
 
-  /** Returns whether anything is left of the line. */
-  boolean line(double[] view, int a, int b) {
+  /**
+   * Returns whether anything is left of an edge.
+   *
+   * @param view room for six numbers
+   */
+  boolean line(SurfaceModel model, int edge, double[] view) {
+    projection.toView(model.xyz, 3 * model.edgeEnds[2 * edge], view, 0);
+    projection.toView(model.xyz, 3 * model.edgeEnds[2 * edge + 1], view, 3);
     count = 0;
-    side(view, a, b);
-    if (count < 2 && isKept(view, b)) {
-      keep(view, b);
+    side(view, 0, 3);
+    if (count < 2 && isKept(view, 3)) {
+      keep(view, 3);
     }
     toScreen();
     return count == 2;
@@ -50,8 +59,8 @@ final class NearClip {
       keep(view, from);
     }
     if (isKept(view, from) != isKept(view, to)) {
-      double start = projection.beforeNear(view, from);
-      double share = start / (start - projection.beforeNear(view, to));
+      double start = projection.beforeNear(view[from + 2]);
+      double share = start / (start - projection.beforeNear(view[to + 2]));
       for (int k = 0; k < 3; k++) {
         kept[3 * count + k] = view[from + k] + share * (view[to + k] - view[from + k]);
       }
@@ -60,7 +69,7 @@ final class NearClip {
   }
 
   private boolean isKept(double[] view, int at) {
-    return projection.beforeNear(view, at) >= 0;
+    return projection.beforeNear(view[at + 2]) >= 0;
   }
 
   private void keep(double[] view, int at) {

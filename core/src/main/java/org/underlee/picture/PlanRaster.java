@@ -54,11 +54,9 @@ public final class PlanRaster {
         new ScreenTriangles(settings.width() * FINENESS, settings.height() * FINENESS);
     PlanRaster raster = new PlanRaster(sheet, pixelsPerMm * FINENESS, new FlatPen(triangles), ink);
     drawing.items().forEach(raster::item);
-    BandPainter painter =
-        new BandPainter(
-            settings, 0, (layer, more) -> layer.background(ink.of(Palette.PAPER)), triangles);
+    BandPainter painter = new BandPainter(settings, 0, ink.of(Palette.PAPER), triangles);
     try (Workers workers = new Workers(threads)) {
-      workers.run(painter.bands(), painter::paint);
+      workers.run(painter.bands(), band -> painter.paint(band, (b, layer, more) -> {}));
     }
     return painter.image();
   }

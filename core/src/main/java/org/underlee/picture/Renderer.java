@@ -1,5 +1,9 @@
 package org.underlee.picture;
 
+import java.util.Optional;
+import java.util.concurrent.atomic.AtomicReference;
+import java.util.function.IntConsumer;
+import org.jspecify.annotations.Nullable;
 import org.underlee.geom.Vec3;
 
 /**
@@ -13,6 +17,9 @@ import org.underlee.geom.Vec3;
 public final class Renderer {
   private final Scene scene;
   private final SurfaceModel model;
+
+  /** Of the last picture, for the next one. */
+  private final AtomicReference<@Nullable FrameStore> spare = new AtomicReference<>();
 
   private Renderer(Scene scene, SurfaceModel model) {
     this.scene = scene;
@@ -52,14 +59,24 @@ public final class Renderer {
 
   /** As {@link #draw(Camera, RasterSettings)}, seen in another way. */
   public Image draw(Camera camera, RasterSettings settings, Look look) {
-    Frame frame = new Frame(model, camera, settings, look);
-    ScreenTriangles notes = notes(frame.projection(), settings);
-    BandPainter painter = new BandPainter(settings, model.tie, frame::draw, notes);
+    FrameStore store = Optional.ofNullable(spare.getAndSet(null)).orElseGet(this::store);
+    FrameView view = FrameView.of(model, camera, settings, look, store);
+    BandPainter painter =
+        new BandPainter(settings, model.tie, look.background(), notes(view.projection(), settings));
     try (Workers workers = new Workers(settings.threads())) {
-      frame.prepare(workers);
-      workers.run(painter.bands(), painter::paint);
+      new Frame(view).prepare(workers);
+      workers.runEach(painter.bands(), () -> painting(painter, new BandContent(view)));
     }
+    spare.set(store);
     return painter.image();
+  }
+
+  private FrameStore store() {
+    return new FrameStore(model);
+  }
+
+  private static IntConsumer painting(BandPainter painter, BandContent content) {
+    return band -> painter.paint(band, content::draw);
   }
 
   private ScreenTriangles notes(Projection projection, RasterSettings settings) {
@@ -69,8 +86,8 @@ public final class Renderer {
     for (Note note : scene.notes()) {
       Vec3 p = note.at().minus(model.centre);
       double[] at = {p.x(), p.y(), p.z()};
-      projection.toView(at, at, 0);
-      if (projection.beforeNear(at, 0) >= 0) {
+      projection.toView(at, 0, at, 0);
+      if (projection.beforeNear(at[2]) >= 0) {
         projection.toScreen(at, 0, at, 0);
         pen.note(at[0], at[1], note.text(), note.height() * fine);
       }

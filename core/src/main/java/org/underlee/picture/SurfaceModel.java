@@ -34,6 +34,9 @@ final class SurfaceModel {
   /** Three numbers a face: unit length, outward where the shape is closed; zero without area. */
   final double[] normals;
 
+  /** By shape: what picking answers. */
+  final int[] shapeId;
+
   /** By shape: whether faces that look away are hidden by the rest of the same shape. */
   final boolean[] oneSided;
 
@@ -64,6 +67,7 @@ final class SurfaceModel {
     corners = new int[3 * faces];
     faceShape = new int[faces];
     normals = new double[3 * faces];
+    shapeId = shapes.stream().mapToInt(Shape::id).toArray();
     oneSided = new boolean[shapes.size()];
     edgeEnds = new int[2 * edges];
     edgeFaces = new int[2 * edges];

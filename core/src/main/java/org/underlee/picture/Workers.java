@@ -9,6 +9,7 @@ import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.function.IntConsumer;
+import java.util.function.Supplier;
 
 /** Runs numbered tasks on a given number of threads; the caller's own is one of them. */
 final class Workers implements AutoCloseable {
@@ -29,9 +30,19 @@ final class Workers implements AutoCloseable {
 
   /** Does tasks {@code 0 … count - 1} in any order and returns when all are done. */
   void run(int count, IntConsumer task) {
+    runEach(count, () -> task);
+  }
+
+  /**
+   * As {@link #run}, where each thread has something of its own to do its tasks with.
+   *
+   * @param tool made once on each thread
+   */
+  void runEach(int count, Supplier<IntConsumer> tool) {
     AtomicInteger next = new AtomicInteger();
     Runnable loop =
         () -> {
+          IntConsumer task = tool.get();
           for (int k = next.getAndIncrement(); k < count; k = next.getAndIncrement()) {
             task.accept(k);
           }

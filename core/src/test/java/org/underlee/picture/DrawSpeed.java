@@ -14,7 +14,7 @@ import org.underlee.geom.Vec3;
  */
 final class DrawSpeed {
   private static final int BOXES = 16_667;
-  private static final int WARM = 15;
+  private static final int WARM = 40;
   private static final int FRAMES = 20;
 
   private DrawSpeed() {}

@@ -281,7 +281,7 @@ class RendererTest {
     return Renderer.draw(scene, new Camera(frame, 2, 4), new RasterSettings(64, 48, 2, 1));
   }
 
-  private static String hash(Image image) {
+  static String hash(Image image) {
     ByteBuffer bytes = ByteBuffer.allocate(8 * image.width() * image.height());
     bytes.asIntBuffer().put(image.pixels()).put(image.ids());
     try {

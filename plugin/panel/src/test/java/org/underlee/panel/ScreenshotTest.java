@@ -16,8 +16,8 @@ import org.testfx.api.FxRobot;
 import org.testfx.framework.junit5.ApplicationExtension;
 import org.testfx.framework.junit5.Start;
 import org.underlee.panel.model.Item;
-import org.underlee.panel.model.Picture3d;
 import org.underlee.panel.model.Tone;
+import org.underlee.panel.model.Viewpoint;
 
 /** Takes the pictures of the pages; {@code -Dunderlee.rewrite=true} puts them into docs/images. */
 @ExtendWith(ApplicationExtension.class)
@@ -45,6 +45,9 @@ class ScreenshotTest {
     bench.whole();
     robot.interact(() -> bench.model().select(Set.of(new Item.OfBay("deck-1/field-1", "B6"))));
     bench.shot(robot, image("panel-pine-deck"));
+    robot.clickOn("#labels").clickOn("#section-box").clickOn("#section-selected");
+    bench.shot(robot, image("panel-section-box"));
+    robot.clickOn("#labels").clickOn("#section-box");
     robot.clickOn("#tab-plan");
     robot.clickOn("#tab-takeoff");
     bench.shot(robot, image("panel-plan"));
@@ -57,7 +60,7 @@ class ScreenshotTest {
     bench.whole();
     robot.clickOn("#tab-picture");
     robot.clickOn("#tab-findings");
-    robot.interact(() -> bench.model().picture().look(Picture3d.View.FROM_BELOW));
+    robot.interact(() -> bench.model().picture().look(Viewpoint.FROM_BELOW));
     bench.shot(robot, image("panel-dark"));
     robot.clickOn("#tab-section");
     bench.shot(robot, image("panel-dark-section"));

@@ -5,95 +5,49 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.Executor;
+import javafx.beans.property.BooleanProperty;
 import javafx.beans.property.ObjectProperty;
 import javafx.beans.property.ReadOnlyLongProperty;
 import javafx.beans.property.ReadOnlyLongWrapper;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
+import javafx.beans.property.SimpleBooleanProperty;
 import javafx.beans.property.SimpleObjectProperty;
 import org.jspecify.annotations.Nullable;
 import org.underlee.geom.Vec3;
 import org.underlee.picture.DeckPicture;
 import org.underlee.picture.DeckPicture.Family;
 import org.underlee.picture.Image;
-import org.underlee.picture.Look;
-import org.underlee.picture.Paint;
-import org.underlee.picture.Palette;
 import org.underlee.picture.RasterSettings;
-import org.underlee.picture.Shape;
 
-/**
- * The 3-D picture: prepared and drawn beside the screen's thread. A picture that is asked for while
- * one is being drawn is drawn after it, and all those in between are left out.
- */
+/** The 3-D picture: prepared and drawn beside the screen's thread. */
 public final class Picture3d implements AutoCloseable {
-  /** How a view is called, and from where it looks in the frame of the first field. */
-  public enum View {
-    FROM_BELOW("From below", -0.5, 0.75, -0.75),
-    FROM_ABOVE("From above", -0.5, 0.75, 0.7),
-    TOP("Top", 0, 0, 1),
-    BOTTOM("Underside", 0, 0, -1),
-    FRONT("Front", 0, 1, 0),
-    SIDE("Side", -1, 0, 0);
-
-    private final String words;
-    private final double across;
-    private final double along;
-    private final double up;
-
-    View(String words, double across, double along, double up) {
-      this.words = words;
-      this.across = across;
-      this.along = along;
-      this.up = up;
-    }
-
-    private Vec3 eye() {
-      return new Vec3(across, along, up);
-    }
-
-    @Override
-    public String toString() {
-      return words;
-    }
-  }
-
-  private static final Paint SELECTED = Paint.solid(0xe0813a);
   private static final int THREADS = 2;
 
-  /** What to draw: everything that a frame depends on. */
-  private record Request(
-      Prepared prepared,
-      Orbit orbit,
-      RasterSettings settings,
-      Set<Family> shown,
-      Set<Integer> selected,
-      Tone tone) {}
-
-  private final Executor screen;
   private final Newest preparing;
-  private final Newest drawing;
-  private boolean again;
-  private boolean fineAgain;
+  private final OneAtATime drawing;
+  private final SceneMaker maker = new SceneMaker();
   private final ReadOnlyObjectWrapper<Optional<Image>> image =
       new ReadOnlyObjectWrapper<>(Optional.empty());
   private final ObjectProperty<Tone> tone = new SimpleObjectProperty<>(Tone.LIGHT);
+  private final ReadOnlyObjectWrapper<Section> section = new ReadOnlyObjectWrapper<>(Section.OFF);
+  private final BooleanProperty labels = new SimpleBooleanProperty(false);
   private final Set<Family> shown = EnumSet.allOf(Family.class);
-  private @Nullable Prepared prepared;
   private final ReadOnlyLongWrapper shownEdition = new ReadOnlyLongWrapper();
+  private SceneMaker.@Nullable Made made;
+  private Optional<Orbit> fitted = Optional.empty();
   private @Nullable Orbit orbit;
   private @Nullable Result result;
-  private Optional<Orbit> fitted = Optional.empty();
   private Set<Item> selection = Set.of();
   private int width;
   private int height;
-  private boolean drawingNow;
+  private double scale = 1;
 
   public Picture3d(Executor screen) {
-    this.screen = screen;
     preparing = new Newest("preparing a picture", screen);
-    drawing = new Newest("drawing", screen);
+    drawing = new OneAtATime(screen, this::job, this::drawn);
     tone.addListener((o, before, now) -> redraw(true));
+    labels.addListener((o, before, now) -> redraw(true));
   }
 
   /** The newest picture. */
@@ -108,6 +62,27 @@ public final class Picture3d implements AutoCloseable {
 
   public ObjectProperty<Tone> tone() {
     return tone;
+  }
+
+  /** Which part of the deck is looked into. */
+  public ReadOnlyObjectProperty<Section> section() {
+    return section.getReadOnlyProperty();
+  }
+
+  /** Looks into a part of the deck; not fine while a hand drags. */
+  public void cut(Section next, boolean fine) {
+    section.set(next);
+    prepare(fine);
+  }
+
+  /** How large all of it is along an axis, metres; zero before there is a picture. */
+  public double size(Section.Axis axis) {
+    return made == null || made.whole().box().isEmpty() ? 0 : axis.of(made.whole().box().size());
+  }
+
+  /** Whether names are written where there is room, once the view is still. */
+  public BooleanProperty labels() {
+    return labels;
   }
 
   public boolean isShown(Family family) {
@@ -127,63 +102,75 @@ public final class Picture3d implements AutoCloseable {
    */
   public void show(Result next, boolean fine) {
     boolean sameModel = result != null && result.isOfSameModelAs(next);
-    if (result != null && result.showsSameAs(next)) {
-      result = next;
+    boolean samePicture = result != null && result.showsSameAs(next);
+    result = next;
+    if (samePicture) {
       redraw(fine);
       return;
     }
-    boolean fit = !sameModel || hasPartsNow(next);
-    result = next;
-    Prepared before = prepared;
-    preparing.follow(
-        () -> before == null ? Prepared.of(next) : before.next(next),
-        p -> prepared(p, fit, fine),
-        e -> image.set(Optional.empty()));
+    if (!sameModel) {
+      section.set(Section.OFF);
+    }
+    prepare(fine);
   }
 
-  /** A view of the framing alone that nobody has turned makes room for what hangs below it. */
-  private boolean hasPartsNow(Result next) {
-    return result != null
-        && !result.isLaidOut()
-        && next.isLaidOut()
-        && Optional.ofNullable(orbit).equals(fitted);
+  private void prepare(boolean fine) {
+    Result of = result;
+    if (of != null) {
+      Section within = section.get();
+      preparing.follow(
+          () -> maker.make(of, within),
+          m -> prepared(m, fine),
+          e -> image.set(Optional.empty()));
+    }
   }
 
-  private void prepared(Prepared p, boolean fit, boolean fine) {
-    prepared = p;
+  private void prepared(SceneMaker.Made next, boolean fine) {
+    boolean fit = made == null || isToFit(made.whole().result(), next.whole().result());
+    made = next;
     if (fit || orbit == null) {
-      look(View.FROM_BELOW);
+      look(Viewpoint.FROM_BELOW);
     }
     redraw(fine);
   }
 
-  public void resize(int pixelsWide, int pixelsHigh) {
-    if (pixelsWide != width || pixelsHigh != height) {
+  /**
+   * Another model is looked at as a whole; and a view of the framing alone that nobody has turned
+   * makes room for what hangs below it.
+   */
+  private boolean isToFit(Result before, Result now) {
+    return !before.isOfSameModelAs(now)
+        || (!before.isLaidOut()
+            && now.isLaidOut()
+            && Optional.ofNullable(orbit).equals(fitted));
+  }
+
+  /**
+   * Draws at another size.
+   *
+   * @param pixelsWide of the screen itself (likewise high)
+   * @param screenScale of these for one of a screen without scaling
+   */
+  public void resize(int pixelsWide, int pixelsHigh, double screenScale) {
+    if (pixelsWide != width || pixelsHigh != height || screenScale != scale) {
       boolean first = width == 0;
       width = pixelsWide;
       height = pixelsHigh;
-      if (first && prepared != null) {
-        look(View.FROM_BELOW);
+      scale = screenScale;
+      if (first && made != null) {
+        look(Viewpoint.FROM_BELOW);
       }
       redraw(true);
     }
   }
 
   /** Looks at the whole deck from a usual side. */
-  public void look(View view) {
-    List<Vec3> subject = prepared == null ? List.of() : prepared.subject();
-    if (subject.isEmpty() || result == null || width == 0) {
+  public void look(Viewpoint from) {
+    if (made == null || made.whole().subject().isEmpty() || width == 0) {
       return;
     }
-    Vec3 eye =
-        result
-            .survey()
-            .framing()
-            .fields()
-            .findFirst()
-            .map(f -> f.frame().direction(view.eye()))
-            .orElse(view.eye());
-    orbit = Orbit.around(eye, subject, (double) width / height);
+    Vec3 eye = made.whole().frame().direction(from.eye());
+    orbit = Orbit.around(eye, made.whole().subject(), (double) width / height);
     fitted = Optional.of(orbit);
     redraw(true);
   }
@@ -209,15 +196,39 @@ public final class Picture3d implements AutoCloseable {
     redraw(true);
   }
 
+  public boolean hasSelection() {
+    return !selection.isEmpty();
+  }
+
+  /**
+   * Goes near what is selected, with the section box around it; nothing happens when that is not
+   * drawn.
+   */
+  public void lookInto() {
+    Orbit from = orbit;
+    if (made != null && from != null) {
+      made.whole()
+          .around(Highlight.ids(made.whole().picture(), selection, result))
+          .ifPresent(
+              near -> {
+                orbit = Orbit.around(from.toViewer(), near.subject(), (double) width / height);
+                cut(near.section(), true);
+              });
+    }
+  }
+
   /** What is at a pixel. */
   public Optional<Item> pick(int x, int y) {
-    DeckPicture shownNow = prepared == null ? null : prepared.picture();
+    if (made == null) {
+      return Optional.empty();
+    }
+    DeckPicture shownNow = made.whole().picture();
     return image
         .get()
         .filter(i -> x >= 0 && y >= 0 && x < i.width() && y < i.height())
         .map(i -> i.id(x, y))
-        .filter(id -> id > 0 && shownNow != null && id <= shownNow.subjects().size())
-        .map(id -> item(java.util.Objects.requireNonNull(shownNow).subject(id)));
+        .filter(id -> id > 0 && id <= shownNow.subjects().size())
+        .map(id -> item(shownNow.subject(id)));
   }
 
   private static Item item(DeckPicture.Subject subject) {
@@ -225,56 +236,34 @@ public final class Picture3d implements AutoCloseable {
   }
 
   private void redraw(boolean fine) {
-    if (drawingNow) {
-      again = true;
-      fineAgain = fine;
-      return;
-    }
-    Prepared now = prepared;
-    if (now == null || orbit == null || width < 2 || height < 2) {
-      return;
-    }
-    drawingNow = true;
-    RasterSettings settings = new RasterSettings(width, height, fine ? 2 : 1, THREADS);
-    Request request =
-        new Request(
-            now,
-            orbit,
-            settings,
-            EnumSet.copyOf(shown.isEmpty() ? EnumSet.noneOf(Family.class) : shown),
-            Highlight.ids(now.picture(), selection, result),
-            tone.get());
-    drawing.run(
-        () -> draw(request), i -> drawn(i, request.prepared.edition()), e -> drawingNow = false);
+    drawing.draw(fine);
   }
 
-  private void drawn(Image drawn, long of) {
-    drawingNow = false;
+  private void drawn(PictureJob job, Image drawn) {
     image.set(Optional.of(drawn));
-    shownEdition.set(of);
-    if (again) {
-      again = false;
-      boolean fine = fineAgain;
-      screen.execute(() -> redraw(fine));
-    }
+    shownEdition.set(job.edition());
   }
 
-  private static Image draw(Request r) {
-    Look look = new Look(r.tone.pictureBackground(), s -> paint(s, r));
-    return r.prepared.renderer().draw(r.orbit.camera(), r.settings, look);
+  private Optional<PictureJob> job(boolean fine) {
+    SceneMaker.Made of = made;
+    Orbit from = orbit;
+    return of == null || from == null || width < 2 || height < 2
+        ? Optional.empty()
+        : Optional.of(job(of, from, fine));
   }
 
-  private static Paint paint(Shape shape, Request r) {
-    Family family = r.prepared.picture().subject(shape.id()).family();
-    if (!r.shown.contains(family)) {
-      return Look.HIDDEN;
-    }
-    if (r.selected.contains(shape.id())) {
-      return SELECTED;
-    }
-    return family == Family.SURROUNDINGS && r.tone.isDark()
-        ? Palette.CONTEXT.faded(0.16)
-        : shape.paint();
+  private PictureJob job(SceneMaker.Made of, Orbit from, boolean fine) {
+    return new PictureJob(
+        of.renderer(),
+        of.whole().picture(),
+        of.whole().prepared().edition(),
+        from,
+        new RasterSettings(width, height, fine ? 2 : 1, THREADS),
+        EnumSet.copyOf(shown.isEmpty() ? EnumSet.noneOf(Family.class) : shown),
+        Highlight.ids(of.whole().picture(), selection, result),
+        fine && labels.get() ? of.whole().labels() : List.of(),
+        scale,
+        tone.get());
   }
 
   @Override

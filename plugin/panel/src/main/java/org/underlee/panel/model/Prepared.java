@@ -58,7 +58,7 @@ record Prepared(
   }
 
   /** Enough to fit a view to, and few enough for the screen's thread. */
-  private static Stream<Vec3> corners(Box box) {
+  static Stream<Vec3> corners(Box box) {
     return box.isEmpty()
         ? Stream.empty()
         : IntStream.range(0, 8)

@@ -3,13 +3,18 @@ package org.underlee.panel.view;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.BooleanSupplier;
+import javafx.beans.value.ObservableBooleanValue;
 import javafx.scene.control.Button;
+import javafx.scene.control.ToggleButton;
+import javafx.scene.control.Tooltip;
 import javafx.scene.layout.Region;
 import org.underlee.panel.model.Command;
 import org.underlee.panel.model.OutletHand;
 import org.underlee.panel.model.PanelModel;
 import org.underlee.panel.model.Picture3d;
+import org.underlee.panel.model.Section;
 import org.underlee.panel.model.Tone;
+import org.underlee.panel.model.Viewpoint;
 import org.underlee.units.Lengths.UnitSystem;
 
 /** Everything that can be done in the panel, in one list: for buttons, keys and the search. */
@@ -56,6 +61,25 @@ final class Actions {
     Button button = new Button(command.words(), Icons.icon(command.icon()));
     button.setId(node);
     button.setMinWidth(Region.USE_PREF_SIZE);
+    button.setOnAction(e -> run(id));
+    return button;
+  }
+
+  /**
+   * A button that stays down while something is on.
+   *
+   * @param id of the command that turns it on and off; the button is called the same
+   */
+  ToggleButton toggle(String id, String words, ObservableBooleanValue on) {
+    Command command = named(id);
+    ToggleButton button = new ToggleButton(words, Icons.icon(command.icon()));
+    button.setId(id);
+    button.setMinWidth(Region.USE_PREF_SIZE);
+    button.getStyleClass().add("icon-button");
+    button.setAccessibleText(command.words());
+    button.setTooltip(new Tooltip(command.words()));
+    button.setSelected(on.get());
+    on.addListener((o, before, now) -> button.setSelected(now));
     button.setOnAction(e -> run(id));
     return button;
   }
@@ -186,7 +210,7 @@ final class Actions {
           () -> true,
           () -> view.show(place));
     }
-    for (Picture3d.View from : Picture3d.View.values()) {
+    for (Viewpoint from : Viewpoint.values()) {
       add(
           "look-" + from.name().toLowerCase(java.util.Locale.ROOT),
           "Look: " + from,
@@ -195,6 +219,38 @@ final class Actions {
           () -> model.session().result().get().isPresent(),
           () -> model.picture().look(from));
     }
+    lookingInto(model.picture());
+  }
+
+  private void lookingInto(Picture3d picture) {
+    add(
+        "section-box",
+        "Look into the deck in 3-D, with a section box: on or off",
+        "mdi2c-cube-scan",
+        "Shortcut+I",
+        () -> true,
+        () -> picture.cut(picture.section().get().turned(!picture.section().get().on()), true));
+    add(
+        "section-selected",
+        "Section box around what is selected",
+        "mdi2s-select-group",
+        "Shortcut+Shift+I",
+        picture::hasSelection,
+        picture::lookInto);
+    add(
+        "section-whole",
+        "Section box around all of it",
+        "mdi2a-arrow-expand-all",
+        "",
+        () -> picture.section().get().on(),
+        () -> picture.cut(Section.OFF.turned(true), true));
+    add(
+        "labels",
+        "Names of bays and pieces in 3-D: on or off",
+        "mdi2l-label-outline",
+        "Shortcut+T",
+        () -> true,
+        () -> picture.labels().set(!picture.labels().get()));
   }
 
   private void appearance() {

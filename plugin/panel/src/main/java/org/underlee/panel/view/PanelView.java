@@ -83,7 +83,7 @@ public final class PanelView extends StackPane {
     pictures
         .getTabs()
         .setAll(
-            tab(Place.PICTURE, "3-D", new Picture3dView(model)),
+            tab(Place.PICTURE, "3-D", new Picture3dView(model, actions)),
             wanted(tab(Place.PLAN, "Plan", plan), model.drawings()::wantPlan),
             wanted(tab(Place.SECTION, "Section", section), model.drawings()::wantSection));
     tables

@@ -3,20 +3,24 @@ package org.underlee.panel.view;
 import java.util.Optional;
 import java.util.Set;
 import javafx.animation.PauseTransition;
+import javafx.beans.binding.Bindings;
 import javafx.scene.control.Button;
 import javafx.scene.control.CheckMenuItem;
 import javafx.scene.control.MenuButton;
+import javafx.scene.control.ToggleButton;
 import javafx.scene.input.KeyEvent;
 import javafx.scene.input.MouseButton;
 import javafx.scene.input.MouseEvent;
 import javafx.scene.input.ScrollEvent;
 import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.HBox;
+import javafx.scene.layout.VBox;
 import javafx.util.Duration;
 import org.underlee.panel.model.Item;
 import org.underlee.panel.model.Orbit;
 import org.underlee.panel.model.PanelModel;
 import org.underlee.panel.model.Picture3d;
+import org.underlee.panel.model.Viewpoint;
 import org.underlee.picture.DeckPicture.Family;
 
 /** The 3-D picture: drag to turn, drag with the right or middle button to move, wheel to zoom. */
@@ -34,10 +38,10 @@ final class Picture3dView extends BorderPane {
   private double pressedX;
   private double pressedY;
 
-  Picture3dView(PanelModel model) {
+  Picture3dView(PanelModel model, Actions actions) {
     this.model = model;
     this.picture = model.picture();
-    this.pane = new ImagePane(picture::resize);
+    this.pane = new ImagePane((w, h) -> picture.resize(w, h, scale()));
     pane.setId("picture3d");
     pane.setAccessibleText("The deck in 3-D; arrow keys turn it, plus and minus zoom");
     picture.image().addListener((o, before, now) -> now.ifPresent(pane::show));
@@ -47,14 +51,18 @@ final class Picture3dView extends BorderPane {
     pane.setOnMouseReleased(this::release);
     pane.setOnScroll(this::scroll);
     pane.setOnKeyPressed(this::key);
-    setTop(tools());
+    setTop(new VBox(tools(actions), new SectionView(model, actions)));
     setCenter(pane);
   }
 
-  private HBox tools() {
+  private double scale() {
+    return pane.scale();
+  }
+
+  private HBox tools(Actions actions) {
     HBox tools = new HBox();
     tools.getStyleClass().add("picture-tools");
-    for (Picture3d.View view : Picture3d.View.values()) {
+    for (Viewpoint view : Viewpoint.values()) {
       Button button = new Button(view.toString());
       button.setId("view-" + view.name().toLowerCase(java.util.Locale.ROOT).replace('_', '-'));
       button.getStyleClass().add("icon-button");
@@ -70,7 +78,13 @@ final class Picture3dView extends BorderPane {
       item.selectedProperty().addListener((o, before, now) -> picture.show(family, now));
       shown.getItems().add(item);
     }
-    tools.getChildren().add(shown);
+    ToggleButton labels = actions.toggle("labels", "Labels", picture.labels());
+    ToggleButton section = 
+        actions.toggle(
+            "section-box",
+            "Section box",
+            Bindings.createBooleanBinding(() -> picture.section().get().on(), picture.section()));
+    tools.getChildren().addAll(shown, section, labels);
     return tools;
   }
 

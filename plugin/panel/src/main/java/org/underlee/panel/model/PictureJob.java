@@ -1,0 +1,68 @@
+package org.underlee.panel.model;
+
+import java.util.List;
+import java.util.Set;
+import org.underlee.picture.DeckPicture;
+import org.underlee.picture.DeckPicture.Family;
+import org.underlee.picture.Image;
+import org.underlee.picture.Ink;
+import org.underlee.picture.Labels;
+import org.underlee.picture.Labels.Label;
+import org.underlee.picture.Look;
+import org.underlee.picture.Paint;
+import org.underlee.picture.Palette;
+import org.underlee.picture.RasterSettings;
+import org.underlee.picture.Renderer;
+import org.underlee.picture.Shape;
+
+/**
+ * One picture to be drawn: everything that it depends on.
+ *
+ * @param edition of the result that is drawn
+ * @param labels to be written where there is room
+ * @param scale pixels for one of a screen without scaling
+ */
+record PictureJob(
+    Renderer renderer,
+    DeckPicture picture,
+    long edition,
+    Orbit orbit,
+    RasterSettings settings,
+    Set<Family> shown,
+    Set<Integer> selected,
+    List<Label> labels,
+    double scale,
+    Tone tone) {
+  private static final Paint SELECTED = Paint.solid(0xe0813a);
+
+  /** How much of faded things is seen before a dark ground. */
+  private static final double FADED_AT_NIGHT = 0.16;
+
+  Image draw() {
+    Image drawn =
+        renderer.draw(
+            orbit.camera(), settings, new Look(tone.pictureBackground(), this::paint));
+    return labels.isEmpty() ? drawn : Labels.over(drawn, labels, scale, ink());
+  }
+
+  private Ink ink() {
+    return switch (tone) {
+      case LIGHT -> Ink.DAY;
+      case DARK -> Ink.NIGHT;
+      case CONTRAST -> Ink.CONTRAST;
+    };
+  }
+
+  private Paint paint(Shape shape) {
+    Family family = picture.subject(shape.id()).family();
+    if (!shown.contains(family)) {
+      return Look.HIDDEN;
+    }
+    if (selected.contains(shape.id())) {
+      return SELECTED;
+    }
+    return family == Family.SURROUNDINGS && tone.isDark()
+        ? Palette.CONTEXT.faded(FADED_AT_NIGHT)
+        : shape.paint();
+  }
+}
