@@ -2,13 +2,13 @@
 rem Starts Underlee on Windows: what the script "underlee" beside it does elsewhere.
 rem
 rem Most runs take a second or two, so that Java's slower, stronger compiler and its parallel
-rem collector cost more than they bring; a small space for new objects keeps the memory small. The
+rem collector cost more than they bring; a small space for objects keeps the memory small. The
 rem first run keeps the classes that it loaded in an archive beside the program, where that folder can
 rem be written; the next ones start from it.
 rem
 rem It was written without a Windows machine to try it on; "java -jar underlee.jar" does the same.
 rem
-rem UNDERLEE_JAVA_OPTIONS is handed to Java, such as -Xmx4g for a very large model.
+rem UNDERLEE_JAVA_OPTIONS is handed to Java, such as -Xmx4g for a very large model (64m is the least).
 setlocal EnableExtensions DisableDelayedExpansion
 
 set "jar=%~dp0underlee.jar"
@@ -26,7 +26,7 @@ if defined JAVA_HOME set "java=%JAVA_HOME%\bin\java.exe"
 :found
 
 rem What Java says of the archive must not get between the lines of a result.
-set "options=-XX:+UseSerialGC -Xmn16m -XX:TieredStopAtLevel=1 -Xlog:disable -Xlog:all=error:stderr"
+set "options=-XX:+UseSerialGC -Xms64m -Xmn16m -XX:TieredStopAtLevel=1 -Xlog:disable -Xlog:all=error:stderr"
 
 rem The name carries the jar's date and size, so that an archive of another jar is never taken.
 for %%F in ("%jar%") do set "stamp=%%~tF-%%~zF"

@@ -72,12 +72,12 @@ final class Relations {
       }
     }
     for (long member : relation.refs(4)) {
-      propertySets.computeIfAbsent(member, m -> new ArrayList<>()).addAll(sets);
+      propertySets.computeIfAbsent(member, m -> new ArrayList<>(1)).addAll(sets);
     }
   }
 
   private void opening(StepInstance relation) {
-    openings.computeIfAbsent(relation.ref(4), e -> new ArrayList<>()).add(relation.ref(5));
+    openings.computeIfAbsent(relation.ref(4), e -> new ArrayList<>(1)).add(relation.ref(5));
   }
 
   /** The openings in an element. */

@@ -26,7 +26,9 @@ import org.underlee.step.StepInstance;
 class StatedVolumesTest {
   private static final double AGREES = 1e-4;
 
-  /** Pipes bounded by curved faces, whose circles have 128 sides; a volume that is known by points. */
+  /**
+   * Pipes bounded by curved faces, whose circles have 128 sides; a volume that is known by points.
+   */
   private static final Map<String, Double> AGREE_LESS =
       Map.of(
           "576--railing--wrong-geometry--augmented.ifc", 5e-4,
