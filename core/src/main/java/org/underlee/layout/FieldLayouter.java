@@ -81,7 +81,7 @@ final class FieldLayouter {
   }
 
   private FieldLayout built(String deck, FieldPlan plan) {
-    GutterLine line = 
+    GutterLine line =
         GutterLine.of(
             plan, assembly.lowest(plan), capacity, wishes.outlets().of(bays.field().id()));
     double ground = Ground.below(bays.field());

@@ -28,7 +28,14 @@ public record Wishes(
     OutletWishes outlets,
     List<Onto> onto) {
   public static final Wishes NONE =
-      new Wishes(false, Set.of(), OptionalDouble.empty(), Optional.empty(), Optional.empty(), OutletWishes.NONE, List.of());
+      new Wishes(
+          false,
+          Set.of(),
+          OptionalDouble.empty(),
+          Optional.empty(),
+          Optional.empty(),
+          OutletWishes.NONE,
+          List.of());
 
   public Wishes {
     leaveOpen = Set.copyOf(leaveOpen);
@@ -48,7 +55,8 @@ public record Wishes(
   }
 
   public Wishes withSeat(double metres) {
-    return new Wishes(boardsOff, leaveOpen, OptionalDouble.of(metres), lowEnd, dryZone, outlets, onto);
+    return new Wishes(
+        boardsOff, leaveOpen, OptionalDouble.of(metres), lowEnd, dryZone, outlets, onto);
   }
 
   public Wishes endingAt(String line) {

@@ -15,6 +15,7 @@ import org.underlee.finding.InputException;
 import org.underlee.kit.Kit;
 import org.underlee.layout.FieldLayout;
 import org.underlee.layout.Layout;
+import org.underlee.layout.Onto;
 import org.underlee.layout.Layouter;
 import org.underlee.layout.Layouting;
 import org.underlee.layout.Layouting.Outcome;
@@ -50,7 +51,7 @@ public final class FieldByField {
   private Optional<Rained> rained = Optional.empty();
 
   /** What gutters carry of a rain: it remembers what it has worked out, whatever the fall is. */
-  private record Rained(Storm storm, GutterInRain gutters) {}
+  private record Rained(Storm storm, List<Onto> onto, GutterInRain gutters) {}
 
   public FieldByField(Survey survey) {
     this.survey = survey;
@@ -78,7 +79,7 @@ public final class FieldByField {
       Wish wish, Optional<Layout> before, Optional<String> atHand, Watcher watcher) {
     Layouting fields =
         Layouter.fieldByField(
-            survey.framing(), survey.bays(), wish.scope, wish.kit, gutters(wish.storm));
+            survey.framing(), survey.bays(), wish.scope, wish.kit, gutters(wish.storm, wish.scope.wishes().onto()));
     Map<Integer, Outcome> done = new ConcurrentHashMap<>();
     Map<String, FieldLayout> old = byField(before);
     for (List<Integer> group : inGroups(fields, atHand)) {
@@ -93,14 +94,16 @@ public final class FieldByField {
     return Optional.of(fields.together(i -> outcome(done, i)));
   }
 
-  private GutterInRain gutters(Storm storm) {
+  private GutterInRain gutters(Storm storm, List<Onto> onto) {
     Rained known =
         rained
-            .filter(r -> r.storm.equals(storm))
+            .filter(r -> r.storm.equals(storm) && r.onto.equals(onto))
             .orElseGet(
                 () ->
                     new Rained(
-                        storm, new GutterInRain(storm, ProofData.builtIn(), survey.elements())));
+                        storm,
+                        onto,
+                        new GutterInRain(storm, ProofData.builtIn(), survey.elements(), onto)));
     rained = Optional.of(known);
     return known.gutters;
   }

@@ -107,9 +107,7 @@ final class WishOptions {
             seat.map(h -> OptionalDouble.of(h.metres())).orElseGet(OptionalDouble::empty),
             lowEnd,
             dryZone.map(text -> DryZones.of(survey, text)),
-            outlets.isEmpty()
-                ? OutletWishes.NONE
-                : OutletWishes.parse(String.join(" ", outlets)),
+            outlets.isEmpty() ? OutletWishes.NONE : OutletWishes.parse(String.join(" ", outlets)),
             alsoDrains.stream().map(text -> RainFromRoofs.on(survey, text)).toList()));
   }
 }

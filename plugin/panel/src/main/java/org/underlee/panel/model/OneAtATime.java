@@ -6,8 +6,8 @@ import java.util.function.BiConsumer;
 import org.underlee.picture.Image;
 
 /**
- * Draws beside the screen's thread, one picture after the other. One that is asked for while another
- * is being drawn is drawn after it, and all those in between are left out.
+ * Draws beside the screen's thread, one picture after the other. One that is asked for while
+ * another is being drawn is drawn after it, and all those in between are left out.
  */
 final class OneAtATime implements AutoCloseable {
   private final Executor screen;

@@ -119,9 +119,7 @@ public final class Picture3d implements AutoCloseable {
     if (of != null) {
       Section within = section.get();
       preparing.follow(
-          () -> maker.make(of, within),
-          m -> prepared(m, fine),
-          e -> image.set(Optional.empty()));
+          () -> maker.make(of, within), m -> prepared(m, fine), e -> image.set(Optional.empty()));
     }
   }
 
@@ -140,9 +138,7 @@ public final class Picture3d implements AutoCloseable {
    */
   private boolean isToFit(Result before, Result now) {
     return !before.isOfSameModelAs(now)
-        || (!before.isLaidOut()
-            && now.isLaidOut()
-            && Optional.ofNullable(orbit).equals(fitted));
+        || (!before.isLaidOut() && now.isLaidOut() && Optional.ofNullable(orbit).equals(fitted));
   }
 
   /**

@@ -40,8 +40,7 @@ record PictureJob(
 
   Image draw() {
     Image drawn =
-        renderer.draw(
-            orbit.camera(), settings, new Look(tone.pictureBackground(), this::paint));
+        renderer.draw(orbit.camera(), settings, new Look(tone.pictureBackground(), this::paint));
     return labels.isEmpty() ? drawn : Labels.over(drawn, labels, scale, ink());
   }
 

@@ -61,7 +61,9 @@ final class SceneMaker {
       return some.shapes().isEmpty()
           ? Optional.empty()
           : Optional.of(
-              new Near(Section.around(SectionBox.around(some, frame), box), Prepared.corners(some.bounds()).toList()));
+              new Near(
+                  Section.around(SectionBox.around(some, frame), box),
+                  Prepared.corners(some.bounds()).toList()));
     }
   }
 

@@ -79,7 +79,7 @@ final class Picture3dView extends BorderPane {
       shown.getItems().add(item);
     }
     ToggleButton labels = actions.toggle("labels", "Labels", picture.labels());
-    ToggleButton section = 
+    ToggleButton section =
         actions.toggle(
             "section-box",
             "Section box",

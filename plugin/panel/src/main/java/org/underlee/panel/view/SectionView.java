@@ -10,7 +10,6 @@ import javafx.scene.layout.HBox;
 import javafx.scene.layout.VBox;
 import org.underlee.panel.model.PanelModel;
 import org.underlee.panel.model.Picture3d;
-import org.underlee.panel.model.Section;
 import org.underlee.panel.model.Section.Axis;
 import org.underlee.panel.model.Section.Range;
 import org.underlee.units.Lengths;
@@ -33,7 +32,10 @@ final class SectionView extends FlowPane {
       getChildren().add(axis(axis));
     }
     getChildren()
-        .add(new HBox(button(actions, "section-selected", "Selected"), button(actions, "section-whole", "All")));
+        .add(
+            new HBox(
+                button(actions, "section-selected", "Selected"),
+                button(actions, "section-whole", "All")));
     managedProperty().bind(visibleProperty());
     picture.section().addListener((o, before, now) -> setVisible(now.on()));
     setVisible(picture.section().get().on());
@@ -51,8 +53,10 @@ final class SectionView extends FlowPane {
     Label words = new Label();
     Slider from = slider(axis, "from", 0);
     Slider to = slider(axis, "to", 1);
-    from.valueProperty().addListener((o, before, now) -> cut(axis, from, range(axis).withFrom(now.doubleValue())));
-    to.valueProperty().addListener((o, before, now) -> cut(axis, to, range(axis).withTo(now.doubleValue())));
+    from.valueProperty()
+        .addListener((o, before, now) -> cut(axis, from, range(axis).withFrom(now.doubleValue())));
+    to.valueProperty()
+        .addListener((o, before, now) -> cut(axis, to, range(axis).withTo(now.doubleValue())));
     picture.section().addListener((o, before, now) -> show(axis, from, to, words));
     model.units().addListener((o, before, now) -> show(axis, from, to, words));
     show(axis, from, to, words);
@@ -67,7 +71,8 @@ final class SectionView extends FlowPane {
     slider.setBlockIncrement(STEP);
     slider.setPrefWidth(SLIDER_WIDTH);
     slider.setAccessibleText("Section box, kept " + axis.words() + ", " + end);
-    slider.valueChangingProperty()
+    slider
+        .valueChangingProperty()
         .addListener(
             (o, before, now) -> {
               if (!now) {
