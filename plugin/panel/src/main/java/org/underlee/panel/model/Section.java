@@ -2,7 +2,6 @@ package org.underlee.panel.model;
 
 import java.util.EnumMap;
 import java.util.Map;
-import java.util.function.ToDoubleFunction;
 import org.underlee.geom.Box;
 import org.underlee.geom.Transform;
 import org.underlee.geom.Vec3;
@@ -20,16 +19,14 @@ public record Section(boolean on, Map<Axis, Range> ranges) {
 
   /** The axes of the first field. */
   public enum Axis {
-    ACROSS("across the joists", Vec3::x),
-    ALONG("along the joists", Vec3::y),
-    UP("in height", Vec3::z);
+    ACROSS("across the joists"),
+    ALONG("along the joists"),
+    UP("in height");
 
     private final String words;
-    private final ToDoubleFunction<Vec3> of;
 
-    Axis(String words, ToDoubleFunction<Vec3> of) {
+    Axis(String words) {
       this.words = words;
-      this.of = of;
     }
 
     public String words() {
@@ -37,7 +34,11 @@ public record Section(boolean on, Map<Axis, Range> ranges) {
     }
 
     double of(Vec3 p) {
-      return of.applyAsDouble(p);
+      return switch (this) {
+        case ACROSS -> p.x();
+        case ALONG -> p.y();
+        case UP -> p.z();
+      };
     }
   }
 
