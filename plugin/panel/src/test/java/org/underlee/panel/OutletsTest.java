@@ -1,0 +1,106 @@
+package org.underlee.panel;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.List;
+import javafx.geometry.Point2D;
+import javafx.scene.Node;
+import javafx.scene.input.KeyCode;
+import javafx.scene.input.MouseButton;
+import javafx.stage.Stage;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.ExtendWith;
+import org.testfx.api.FxRobot;
+import org.testfx.framework.junit5.ApplicationExtension;
+import org.testfx.framework.junit5.Start;
+import org.underlee.geom.Vec2;
+import org.underlee.geom.Vec3;
+import org.underlee.layout.GutterPlaces;
+import org.underlee.panel.model.Inspection;
+import org.underlee.panel.model.Result;
+import org.underlee.picture.DeckPlan;
+
+/** A hand moves an outlet along its gutter, and keys do too. */
+@ExtendWith(ApplicationExtension.class)
+class OutletsTest {
+  private Bench bench;
+
+  @Start
+  void start(Stage stage) throws IOException {
+    bench = new Bench(stage);
+  }
+
+  private GutterPlaces gutter() {
+    return bench.model().session().result().get().orElseThrow().layout().fields().get(0).gutter()
+        .orElseThrow();
+  }
+
+  private Point2D onScreen(FxRobot robot, double metres) {
+    Vec3 place =
+        DeckPlan.toWorld(bench.model().session().result().get().orElseThrow().survey().bays())
+            .orElseThrow()
+            .toLocal(gutter().at(metres));
+    Vec2 pixel = bench.model().drawings().plan().pixel(new Vec2(place.x(), place.y()));
+    Node plan = robot.lookup("#plan").queryAs(Node.class);
+    return plan.localToScreen(pixel.x(), pixel.y());
+  }
+
+  private List<Double> asked() {
+    return bench.model().session().decisions().get().wishes().outlets().of("deck-1/field-1");
+  }
+
+  @Test
+  void anOutletIsDraggedSnapsToAPostMovesByKeysAndGoesBack(FxRobot robot) throws IOException {
+    Path pine = bench.sample("pine-deck");
+    robot.interact(() -> bench.host.open(pine));
+    bench.whole();
+    robot.clickOn("#tab-plan");
+    bench.until("a plan", () -> bench.model().drawings().plan().image().get().isPresent());
+    bench.settle();
+    double first = gutter().outlets().get(0);
+    double free = gutter().length() / 2;
+
+    robot
+        .drag(onScreen(robot, first), MouseButton.PRIMARY)
+        .moveTo(onScreen(robot, (first + free) / 2))
+        .moveTo(onScreen(robot, free))
+        .drop();
+    Result moved = bench.whole();
+    assertThat(asked()).hasSameSizeAs(gutter().outlets());
+    assertThat(gutter().outlets()).anySatisfy(o -> assertThat(o).isCloseTo(free, within(0.13)));
+    assertThat(bench.model().session().toUndo().get()).contains("Move an outlet");
+    assertThat(inspected(moved)).anyMatch(r -> r.name().equals("Along the gutter"));
+
+    double post = gutter().posts().get(0);
+    robot
+        .drag(onScreen(robot, gutter().outlets().get(0)), MouseButton.PRIMARY)
+        .moveTo(onScreen(robot, post + 0.3))
+        .moveTo(onScreen(robot, post + 0.05))
+        .drop();
+    bench.whole();
+    assertThat(gutter().outlets().get(0)).isCloseTo(post, within(1e-4));
+
+    robot.interact(() -> bench.view().requestFocus());
+    robot.push(KeyCode.ALT, KeyCode.RIGHT);
+    bench.until("moved by a key", () -> asked().get(0) > post + 0.04);
+    bench.whole();
+    assertThat(gutter().outlets().get(0)).isCloseTo(post + 0.05, within(1e-3));
+    robot.push(KeyCode.SHORTCUT, KeyCode.Z).push(KeyCode.SHORTCUT, KeyCode.Z);
+    robot.push(KeyCode.SHORTCUT, KeyCode.Z);
+    bench.until("all undone", () -> asked().isEmpty());
+    bench.whole();
+    assertThat(gutter().outlets().get(0)).isCloseTo(first, within(1e-9));
+  }
+
+  private List<Inspection.Row> inspected(Result result) {
+    return Inspection.of(
+            bench.model().selection().get().iterator().next(),
+            result,
+            bench.model().units().get())
+        .orElseThrow()
+        .rows();
+  }
+}
