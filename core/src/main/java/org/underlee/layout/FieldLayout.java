@@ -54,7 +54,17 @@ public record FieldLayout(
       List<Part> parts,
       List<Link> links) {
     this(
-        deck, field, storey, seatHigh, fall, run, lowEnd, binding, bays, parts, links,
+        deck,
+        field,
+        storey,
+        seatHigh,
+        fall,
+        run,
+        lowEnd,
+        binding,
+        bays,
+        parts,
+        links,
         Optional.empty());
   }
 

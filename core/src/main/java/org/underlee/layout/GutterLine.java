@@ -65,8 +65,7 @@ record GutterLine(
    * @param capacity what a gutter carries of the rain
    * @param asked where the user wants outlets, metres along the gutter; none to choose them here
    */
-  static GutterLine of(
-      FieldPlan plan, double lowest, GutterCapacity capacity, List<Double> asked) {
+  static GutterLine of(FieldPlan plan, double lowest, GutterCapacity capacity, List<Double> asked) {
     double face = face(plan);
     Interval across = across(plan, face);
     OutletCount count =

@@ -11,8 +11,8 @@ import org.underlee.finding.InputException;
 import org.underlee.finding.Place;
 
 /**
- * Where the user wants outlets and their downspouts: the whole number of a gutter's outlets is
- * then the user's too.
+ * Where the user wants outlets and their downspouts: the whole number of a gutter's outlets is then
+ * the user's too.
  *
  * @param places by field ({@code deck-1/field-1}): metres along its gutter from the end at the
  *     field's first joist, ascending; never none
@@ -27,7 +27,8 @@ public record OutletWishes(Map<String, List<Double>> places) {
 
   public OutletWishes {
     Map<String, List<Double>> all = new TreeMap<>();
-    places.forEach((field, own) -> all.put(field, own.stream().map(OutletWishes::whole).sorted().toList()));
+    places.forEach(
+        (field, own) -> all.put(field, own.stream().map(OutletWishes::whole).sorted().toList()));
     all.values().removeIf(List::isEmpty);
     places = Map.copyOf(all);
   }

@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import org.underlee.finding.InputException;
-import org.underlee.finding.Place;
 import org.underlee.geom.Interval;
 import org.underlee.layout.GutterLine.Outlet;
 
@@ -37,14 +36,12 @@ record OutletsAsked(FieldPlan plan, double face, Interval across, GutterCapacity
       boolean last = i + 1 == asked.size();
       double cut = last ? across.to() : cut(asked.get(i), asked.get(i + 1));
       double gap = GutterStretches.betweenEnds(plan) / 2;
-      Interval stretch =
-          new Interval(from + (i == 0 ? 0 : gap), cut - (last ? 0 : gap));
+      Interval stretch = new Interval(from + (i == 0 ? 0 : gap), cut - (last ? 0 : gap));
       outlets.add(outlet(across.from() + asked.get(i), stretch, beside));
       from = cut;
     }
     outlets.forEach(this::requireNotTooLong);
-    OutletCount count =
-        new OutletCount(outlets, "; where you asked for it with --outlets");
+    OutletCount count = new OutletCount(outlets, "; where you asked for it with --outlets");
     requireCarried(count, asked);
     return count;
   }
@@ -87,7 +84,9 @@ record OutletsAsked(FieldPlan plan, double face, Interval across, GutterCapacity
           "%.3f m of gutter would fall to the outlet at %.3f m, and kit "
               + plan.kit().id()
               + " allows %.3f m",
-          o.stretch().length(), o.u() - across.from(), longest);
+          o.stretch().length(),
+          o.u() - across.from(),
+          longest);
     }
   }
 

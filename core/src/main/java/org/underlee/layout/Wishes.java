@@ -25,7 +25,13 @@ public record Wishes(
     Optional<DryZone> dryZone,
     OutletWishes outlets) {
   public static final Wishes NONE =
-      new Wishes(false, Set.of(), OptionalDouble.empty(), Optional.empty(), Optional.empty(), OutletWishes.NONE);
+      new Wishes(
+          false,
+          Set.of(),
+          OptionalDouble.empty(),
+          Optional.empty(),
+          Optional.empty(),
+          OutletWishes.NONE);
 
   public Wishes {
     leaveOpen = Set.copyOf(leaveOpen);

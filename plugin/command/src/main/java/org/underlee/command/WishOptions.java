@@ -45,9 +45,9 @@ final class WishOptions {
       names = "--dry-zone",
       paramLabel = "ZONE",
       description = {
-        "What must stay dry: the GlobalId or the name of a slab or space, or corners in metres in the"
-            + " model's coordinates, such as \"0,0 3.6,0 3.6,2.4\", with ; between polygons. Bays"
-            + " over none of it are left open."
+        "What must stay dry: the GlobalId or the name of a slab or space, or corners in metres in"
+            + " the model's coordinates, such as \"0,0 3.6,0 3.6,2.4\", with ; between polygons."
+            + " Bays over none of it are left open."
       })
   Optional<String> dryZone = Optional.empty();
 
@@ -95,8 +95,6 @@ final class WishOptions {
             seat.map(h -> OptionalDouble.of(h.metres())).orElseGet(OptionalDouble::empty),
             lowEnd,
             dryZone.map(text -> DryZones.of(survey, text)),
-            outlets.isEmpty()
-                ? OutletWishes.NONE
-                : OutletWishes.parse(String.join(" ", outlets))));
+            outlets.isEmpty() ? OutletWishes.NONE : OutletWishes.parse(String.join(" ", outlets))));
   }
 }

@@ -34,7 +34,16 @@ class OutletsTest {
   }
 
   private GutterPlaces gutter() {
-    return bench.model().session().result().get().orElseThrow().layout().fields().get(0).gutter()
+    return bench
+        .model()
+        .session()
+        .result()
+        .get()
+        .orElseThrow()
+        .layout()
+        .fields()
+        .get(0)
+        .gutter()
         .orElseThrow();
   }
 
@@ -97,9 +106,7 @@ class OutletsTest {
 
   private List<Inspection.Row> inspected(Result result) {
     return Inspection.of(
-            bench.model().selection().get().iterator().next(),
-            result,
-            bench.model().units().get())
+            bench.model().selection().get().iterator().next(), result, bench.model().units().get())
         .orElseThrow()
         .rows();
   }

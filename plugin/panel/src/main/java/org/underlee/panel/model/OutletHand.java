@@ -62,10 +62,7 @@ public final class OutletHand {
    * @return the outlet; empty when there is none
    */
   public Optional<Item> grasp(Vec2 place, double reach) {
-    held =
-        fields().stream()
-            .flatMap(f -> at(f, place, reach).stream())
-            .findFirst();
+    held = fields().stream().flatMap(f -> at(f, place, reach).stream()).findFirst();
     return held.flatMap(this::part);
   }
 
@@ -73,12 +70,7 @@ public final class OutletHand {
     return field
         .gutter()
         .map(g -> new Held(field.field(), g, g.nearest(world(place))))
-        .filter(
-            h ->
-                level(h.gutter, h.outlet)
-                        .minus(place)
-                        .length()
-                    <= reach);
+        .filter(h -> level(h.gutter, h.outlet).minus(place).length() <= reach);
   }
 
   private Transform sheet() {
@@ -167,8 +159,7 @@ public final class OutletHand {
   /** Moves the selected one by a step of the keyboard, away from the gutter's start or back. */
   public void step(boolean away) {
     selected()
-        .ifPresent(
-            h -> move(h, h.gutter.outlets().get(h.outlet) + (away ? KEY_STEP : -KEY_STEP)));
+        .ifPresent(h -> move(h, h.gutter.outlets().get(h.outlet) + (away ? KEY_STEP : -KEY_STEP)));
   }
 
   /** Moves the selected one to the next place beside a post; from the last to the first. */

@@ -79,7 +79,12 @@ public final class PanelView extends StackPane {
             p -> model.select(model.drawings().bayAt(p).map(Set::of).orElseGet(Set::of)),
             Optional.of(new OutletHandles(model)));
     FlatView section =
-        new FlatView("section", "The section through the bay", model.drawings().section(), p -> {}, Optional.empty());
+        new FlatView(
+            "section",
+            "The section through the bay",
+            model.drawings().section(),
+            p -> {},
+            Optional.empty());
     pictures
         .getTabs()
         .setAll(
