@@ -152,7 +152,8 @@ final class FieldLayouter {
                   LayoutRules.BEYOND_BEAM,
                   place,
                   Words.of(
-                      "the %ss end at %s; the last %s of the bays, out to the rim, stay open and drip.",
+                      "the %ss end at %s; the last %s of the bays, out to the rim, stay open and"
+                          + " drip.",
                       kit.family().piece(), plan.lowEnd().words(), Quantity.length(beyond)),
                   Measure.lengths(beyond, WORTH_SAYING),
                   "Keep what must stay dry on the house side of the beam.")
@@ -168,8 +169,8 @@ final class FieldLayouter {
               LayoutRules.NOTHING_TO_HANG_ON,
               place,
               bays.field().id()
-                  + ": no beam or rim stands at the low end; the hangers drawn there have nothing to"
-                  + " be fixed to.",
+                  + ": no beam or rim stands at the low end; the hangers drawn there have nothing"
+                  + " to be fixed to.",
               "Have a rim added by the designer, or hang the gutter from the joists' sides."));
     }
   }

@@ -120,6 +120,11 @@ public final class DeckPlan {
     return Optional.empty();
   }
 
+  /** From a place of the drawing, at height 0, to the world; empty where there is nothing drawn. */
+  public static Optional<Transform> toWorld(List<FieldBays> fields) {
+    return fields.stream().findFirst().map(f -> new DeckPlan(f.field(), UnitSystem.METRIC).sheet);
+  }
+
   /** Where each bay lies in the drawing, as its four corners. */
   public static Map<BayAt, List<Vec2>> outlines(List<FieldBays> fields) {
     Map<BayAt, List<Vec2>> outlines = new LinkedHashMap<>();

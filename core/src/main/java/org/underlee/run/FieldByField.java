@@ -15,10 +15,10 @@ import org.underlee.finding.InputException;
 import org.underlee.kit.Kit;
 import org.underlee.layout.FieldLayout;
 import org.underlee.layout.Layout;
-import org.underlee.layout.Onto;
 import org.underlee.layout.Layouter;
 import org.underlee.layout.Layouting;
 import org.underlee.layout.Layouting.Outcome;
+import org.underlee.layout.Onto;
 import org.underlee.layout.Scope;
 
 /**
@@ -79,7 +79,11 @@ public final class FieldByField {
       Wish wish, Optional<Layout> before, Optional<String> atHand, Watcher watcher) {
     Layouting fields =
         Layouter.fieldByField(
-            survey.framing(), survey.bays(), wish.scope, wish.kit, gutters(wish.storm, wish.scope.wishes().onto()));
+            survey.framing(),
+            survey.bays(),
+            wish.scope,
+            wish.kit,
+            gutters(wish.storm, wish.scope.wishes().onto()));
     Map<Integer, Outcome> done = new ConcurrentHashMap<>();
     Map<String, FieldLayout> old = byField(before);
     for (List<Integer> group : inGroups(fields, atHand)) {

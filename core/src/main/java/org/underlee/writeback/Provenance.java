@@ -35,8 +35,8 @@ public record Provenance(
   /** The seat at the high end that the user fixed, metres from the joist bottom. */
   public static final String SEAT = "Seat";
 
-  /** The line of the low end that the user chose. */
-  public static final String LOW_END = "LowEnd";
+  /** The line of the low end that the user chose; LowEnd is where it is, in words. */
+  public static final String LOW_END = "LowEndAsked";
 
   /** Corners of what must stay dry, in metres. */
   public static final String DRY_ZONE = "DryZone";

@@ -21,6 +21,7 @@ import org.underlee.geom.Vec3;
 import org.underlee.layout.GutterPlaces;
 import org.underlee.panel.model.Inspection;
 import org.underlee.panel.model.Result;
+import org.underlee.picture.DeckPlan;
 
 /** A hand moves an outlet along its gutter, and keys do too. */
 @ExtendWith(ApplicationExtension.class)
@@ -47,7 +48,10 @@ class OutletsTest {
   }
 
   private Point2D onScreen(FxRobot robot, double metres) {
-    Vec3 place = gutter().at(metres);
+    Vec3 place =
+        DeckPlan.toWorld(bench.model().session().result().get().orElseThrow().survey().bays())
+            .orElseThrow()
+            .toLocal(gutter().at(metres));
     Vec2 pixel = bench.model().drawings().plan().pixel(new Vec2(place.x(), place.y()));
     Node plan = robot.lookup("#plan").queryAs(Node.class);
     return plan.localToScreen(pixel.x(), pixel.y());

@@ -6,12 +6,14 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Supplier;
+import org.underlee.geom.Transform;
 import org.underlee.geom.Vec2;
 import org.underlee.geom.Vec3;
 import org.underlee.layout.FieldLayout;
 import org.underlee.layout.GutterPlaces;
 import org.underlee.layout.Part;
 import org.underlee.layout.PartKind;
+import org.underlee.picture.DeckPlan;
 
 /** Moves outlets and their downspouts along gutters: by a hand in the plan, or by keys. */
 public final class OutletHand {
@@ -67,17 +69,27 @@ public final class OutletHand {
   private Optional<Held> at(FieldLayout field, Vec2 place, double reach) {
     return field
         .gutter()
-        .map(g -> new Held(field.field(), g, g.nearest(level(place, g))))
+        .map(g -> new Held(field.field(), g, g.nearest(world(place))))
         .filter(h -> level(h.gutter, h.outlet).minus(place).length() <= reach);
   }
 
-  private static Vec2 level(GutterPlaces gutter, int outlet) {
-    Vec3 at = gutter.at(gutter.outlets().get(outlet));
+  private Transform sheet() {
+    return session
+        .result()
+        .get()
+        .flatMap(r -> DeckPlan.toWorld(r.survey().bays()))
+        .orElse(Transform.IDENTITY);
+  }
+
+  /** Where an outlet is in the plan. */
+  private Vec2 level(GutterPlaces gutter, int outlet) {
+    Vec3 at = sheet().toLocal(gutter.at(gutter.outlets().get(outlet)));
     return new Vec2(at.x(), at.y());
   }
 
-  private static Vec3 level(Vec2 place, GutterPlaces gutter) {
-    return new Vec3(place.x(), place.y(), gutter.start().z());
+  /** The world place below a place of the plan, as far as that is told. */
+  private Vec3 world(Vec2 place) {
+    return sheet().apply(new Vec3(place.x(), place.y(), 0));
   }
 
   private Optional<Item> part(Held h) {
@@ -98,7 +110,7 @@ public final class OutletHand {
   public void drag(Vec2 place) {
     held.ifPresent(
         h -> {
-          double at = h.gutter.along(level(place, h.gutter));
+          double at = h.gutter.along(world(place));
           List<Double> moved = h.movedTo(snapped(at, h.gutter));
           session.drag(MOVE, d -> d.withOutlets(h.field, moved));
         });
