@@ -4,6 +4,7 @@ import java.util.Optional;
 import java.util.Set;
 import javafx.animation.PauseTransition;
 import javafx.beans.binding.Bindings;
+import javafx.beans.binding.BooleanBinding;
 import javafx.scene.control.Button;
 import javafx.scene.control.CheckMenuItem;
 import javafx.scene.control.MenuButton;
@@ -32,6 +33,10 @@ final class Picture3dView extends BorderPane {
   private final PanelModel model;
   private final Picture3d picture;
   private final ImagePane pane;
+
+  /** Kept here: what only listens to a property is forgotten by it. */
+  private final BooleanBinding sectionOn;
+
   private final PauseTransition settle = new PauseTransition(Duration.millis(140));
   private double x;
   private double y;
@@ -41,6 +46,8 @@ final class Picture3dView extends BorderPane {
   Picture3dView(PanelModel model, Actions actions) {
     this.model = model;
     this.picture = model.picture();
+    this.sectionOn =
+        Bindings.createBooleanBinding(() -> model.picture().section().get().on(), picture.section());
     this.pane = new ImagePane((w, h) -> picture.resize(w, h, scale()));
     pane.setId("picture3d");
     pane.setAccessibleText("The deck in 3-D; arrow keys turn it, plus and minus zoom");
@@ -79,11 +86,16 @@ final class Picture3dView extends BorderPane {
       shown.getItems().add(item);
     }
     ToggleButton labels = actions.toggle("labels", "Labels", picture.labels());
+<<<<<<< HEAD
     ToggleButton section =
         actions.toggle(
             "section-box",
             "Section box",
             Bindings.createBooleanBinding(() -> picture.section().get().on(), picture.section()));
+=======
+    ToggleButton section = 
+        actions.toggle("section-box", "Section box", sectionOn);
+>>>>>>> draw
     tools.getChildren().addAll(shown, section, labels);
     return tools;
   }
