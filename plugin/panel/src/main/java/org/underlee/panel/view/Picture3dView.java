@@ -47,7 +47,8 @@ final class Picture3dView extends BorderPane {
     this.model = model;
     this.picture = model.picture();
     this.sectionOn =
-        Bindings.createBooleanBinding(() -> model.picture().section().get().on(), picture.section());
+        Bindings.createBooleanBinding(
+            () -> model.picture().section().get().on(), picture.section());
     this.pane = new ImagePane((w, h) -> picture.resize(w, h, scale()));
     pane.setId("picture3d");
     pane.setAccessibleText("The deck in 3-D; arrow keys turn it, plus and minus zoom");
@@ -86,16 +87,7 @@ final class Picture3dView extends BorderPane {
       shown.getItems().add(item);
     }
     ToggleButton labels = actions.toggle("labels", "Labels", picture.labels());
-<<<<<<< HEAD
-    ToggleButton section =
-        actions.toggle(
-            "section-box",
-            "Section box",
-            Bindings.createBooleanBinding(() -> picture.section().get().on(), picture.section()));
-=======
-    ToggleButton section = 
-        actions.toggle("section-box", "Section box", sectionOn);
->>>>>>> draw
+    ToggleButton section = actions.toggle("section-box", "Section box", sectionOn);
     tools.getChildren().addAll(shown, section, labels);
     return tools;
   }
