@@ -12,16 +12,20 @@ public enum Viewpoint {
   SIDE("Side", -1, 0, 0);
 
   private final String words;
-  private final Vec3 eye;
+  private final double across;
+  private final double along;
+  private final double up;
 
   Viewpoint(String words, double across, double along, double up) {
     this.words = words;
-    this.eye = new Vec3(across, along, up);
+    this.across = across;
+    this.along = along;
+    this.up = up;
   }
 
   /** From the deck to the viewer, in the frame of the first field. */
   Vec3 eye() {
-    return eye;
+    return new Vec3(across, along, up);
   }
 
   @Override
