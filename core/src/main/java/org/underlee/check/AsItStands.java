@@ -3,6 +3,7 @@ package org.underlee.check;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import org.underlee.bay.FieldBays;
@@ -76,6 +77,7 @@ final class AsItStands {
         parts,
         meant.links().stream()
             .filter(l -> there.contains(l.from()) && there.contains(l.to()))
-            .toList());
+            .toList(),
+        Optional.empty());
   }
 }

@@ -11,7 +11,6 @@ import org.underlee.finding.Fix;
 import org.underlee.finding.Level;
 import org.underlee.finding.Rule;
 import org.underlee.framing.BuildingElement;
-import org.underlee.framing.Field;
 import org.underlee.geom.Box;
 import org.underlee.geom.Vec3;
 import org.underlee.layout.Onto;
@@ -62,7 +61,7 @@ public final class FromElsewhere implements Check {
     List<Finding> found = new ArrayList<>();
     for (Assembled f : input.fields()) {
       input.onto().stream()
-          .filter(o -> isOn(f.field(), o.place()))
+          .filter(o -> o.isOn(f.field()))
           .forEach(o -> found.add(counted(f, o, input)));
       input.elements().stream()
           .filter(FromElsewhere::isDownspout)
@@ -70,12 +69,6 @@ public final class FromElsewhere implements Check {
           .forEach(e -> found.add(unknown(f, e)));
     }
     return new Answer(found, List.of());
-  }
-
-  /** Whether a place of the model is on a field, seen from above. */
-  static boolean isOn(Field field, Vec3 place) {
-    Vec3 at = field.frame().toLocal(place);
-    return field.across().contains(at.x()) && field.along().contains(at.y());
   }
 
   private static boolean isDownspout(BuildingElement e) {

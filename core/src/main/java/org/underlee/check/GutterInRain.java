@@ -68,7 +68,7 @@ public final class GutterInRain implements GutterCapacity {
   public double fromAbove(Field field, Interval across) {
     return fromWalls(field, across)
         + onto.stream()
-            .filter(o -> FromElsewhere.isOn(field, o.place()))
+            .filter(o -> o.isOn(field))
             .filter(o -> across.contains(field.frame().toLocal(o.place()).x()))
             .mapToDouble(Onto::area)
             .sum();

@@ -40,35 +40,7 @@ public record FieldLayout(
     links = List.copyOf(links);
   }
 
-  /** One of which it is not known where outlets may be. */
-  public FieldLayout(
-      String deck,
-      String field,
-      Optional<Storey> storey,
-      double seatHigh,
-      double fall,
-      double run,
-      String lowEnd,
-      Words binding,
-      List<String> bays,
-      List<Part> parts,
-      List<Link> links) {
-    this(
-        deck,
-        field,
-        storey,
-        seatHigh,
-        fall,
-        run,
-        lowEnd,
-        binding,
-        bays,
-        parts,
-        links,
-        Optional.empty());
-  }
-
-  /** One whose bays are those that its parts name. */
+  /** One whose bays are those that its parts name, its gutter not known. */
   public FieldLayout(
       String deck,
       String field,
@@ -91,6 +63,7 @@ public record FieldLayout(
         binding,
         parts.stream().flatMap(p -> p.bay().stream()).distinct().toList(),
         parts,
-        links);
+        links,
+        Optional.empty());
   }
 }

@@ -5,6 +5,7 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.underlee.finding.InputException;
 import org.underlee.finding.Place;
+import org.underlee.framing.Field;
 import org.underlee.geom.Vec2;
 import org.underlee.geom.Vec3;
 
@@ -50,6 +51,12 @@ public record Onto(double area, Vec2 at) {
 
   private static String plain(double number) {
     return new BigDecimal(Double.toString(number)).stripTrailingZeros().toPlainString();
+  }
+
+  /** Whether it comes onto a field, seen from above. */
+  public boolean isOn(Field field) {
+    Vec3 there = field.frame().toLocal(place());
+    return field.across().contains(there.x()) && field.along().contains(there.y());
   }
 
   /** Its place, at a height of nothing. */

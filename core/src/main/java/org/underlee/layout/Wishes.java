@@ -47,7 +47,11 @@ public record Wishes(
   }
 
   public Wishes withBoardsOff() {
-    return new Wishes(true, leaveOpen, seat, lowEnd, dryZone, outlets, onto);
+    return withBoardsOff(true);
+  }
+
+  public Wishes withBoardsOff(boolean off) {
+    return new Wishes(off, leaveOpen, seat, lowEnd, dryZone, outlets, onto);
   }
 
   public Wishes leavingOpen(Set<String> bays) {
@@ -55,16 +59,42 @@ public record Wishes(
   }
 
   public Wishes withSeat(double metres) {
-    return new Wishes(
-        boardsOff, leaveOpen, OptionalDouble.of(metres), lowEnd, dryZone, outlets, onto);
+    return withSeat(OptionalDouble.of(metres));
+  }
+
+  /**
+   * The same with another seat at the high end.
+   *
+   * @param metres empty for the kit's own
+   */
+  public Wishes withSeat(OptionalDouble metres) {
+    return new Wishes(boardsOff, leaveOpen, metres, lowEnd, dryZone, outlets, onto);
   }
 
   public Wishes endingAt(String line) {
-    return new Wishes(boardsOff, leaveOpen, seat, Optional.of(line), dryZone, outlets, onto);
+    return endingAt(Optional.of(line));
+  }
+
+  /**
+   * The same with another line that low ends follow.
+   *
+   * @param line empty for the one that the framing gives
+   */
+  public Wishes endingAt(Optional<String> line) {
+    return new Wishes(boardsOff, leaveOpen, seat, line, dryZone, outlets, onto);
   }
 
   public Wishes keepingDry(DryZone zone) {
-    return new Wishes(boardsOff, leaveOpen, seat, lowEnd, Optional.of(zone), outlets, onto);
+    return keepingDry(Optional.of(zone));
+  }
+
+  /**
+   * The same with another place that must stay dry.
+   *
+   * @param zone empty for all below the decks
+   */
+  public Wishes keepingDry(Optional<DryZone> zone) {
+    return new Wishes(boardsOff, leaveOpen, seat, lowEnd, zone, outlets, onto);
   }
 
   public Wishes withOutlets(OutletWishes places) {

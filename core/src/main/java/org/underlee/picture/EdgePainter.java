@@ -47,8 +47,8 @@ final class EdgePainter {
     int a = model.edgeEnds[2 * e];
     int b = model.edgeEnds[2 * e + 1];
     if (places.isPlain(a) && places.isPlain(b)) {
-      put(a, 0);
-      put(b, 3);
+      places.copy(a, ends, 0);
+      places.copy(b, ends, 3);
     } else {
       clip.line(model, e, scratch);
       System.arraycopy(clip.screen(), 0, ends, 0, 6);
@@ -59,12 +59,6 @@ final class EdgePainter {
     int shape = model.edgeShape[e];
     int colour = view.colours().line(shape);
     pen.draw(layer, ends, own, sample / 2 + model.tie, colour, model.shapeId[shape]);
-  }
-
-  private void put(int vertex, int at) {
-    ends[at] = places.x[vertex] * (1.0 / Projection.SUBSAMPLES);
-    ends[at + 1] = places.y[vertex] * (1.0 / Projection.SUBSAMPLES);
-    ends[at + 2] = places.depth[vertex];
   }
 
   /** The greatest slope away from the viewer of the faces in sight beside an edge. */

@@ -49,9 +49,9 @@ final class FacePainter {
     int b = model.corners[3 * f + 1];
     int c = model.corners[3 * f + 2];
     if (places.isPlain(a) && places.isPlain(b) && places.isPlain(c)) {
-      put(a, 0);
-      put(b, 3);
-      put(c, 6);
+      places.copy(a, corners, 0);
+      places.copy(b, corners, 3);
+      places.copy(c, corners, 6);
       fill(f, normal, corners, 3, 6, layer, colour, model.shapeId[shape]);
       return;
     }
@@ -59,12 +59,6 @@ final class FacePainter {
     for (int i = 1; i + 1 < count; i++) {
       fill(f, normal, clip.screen(), 3 * i, 3 * i + 3, layer, colour, model.shapeId[shape]);
     }
-  }
-
-  private void put(int vertex, int at) {
-    corners[at] = places.x[vertex] * (1.0 / Projection.SUBSAMPLES);
-    corners[at + 1] = places.y[vertex] * (1.0 / Projection.SUBSAMPLES);
-    corners[at + 2] = places.depth[vertex];
   }
 
   private void fill(int f, Vec3 normal, double[] p, int b, int c, Layer layer, int colour, int id) {

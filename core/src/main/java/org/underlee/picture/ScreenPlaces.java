@@ -25,6 +25,13 @@ final class ScreenPlaces {
     return !Double.isNaN(depth[vertex]);
   }
 
+  /** Writes a vertex's place in pixels and its depth into three numbers of an array. */
+  void copy(int vertex, double[] to, int at) {
+    to[at] = x[vertex] * (1.0 / Projection.SUBSAMPLES);
+    to[at + 1] = y[vertex] * (1.0 / Projection.SUBSAMPLES);
+    to[at + 2] = depth[vertex];
+  }
+
   /** Brings some of the vertices, from one to before another, to the screen. */
   void place(double[] xyz, Projection projection, int from, int end) {
     for (int i = from; i < end; i++) {

@@ -3,8 +3,6 @@ package org.underlee.run;
 import org.underlee.bay.FieldBays;
 import org.underlee.finding.InputException;
 import org.underlee.finding.Place;
-import org.underlee.framing.Field;
-import org.underlee.geom.Vec3;
 import org.underlee.layout.Onto;
 
 /** Reads what a user says of roofs that drain onto a deck. */
@@ -19,17 +17,12 @@ public final class RainFromRoofs {
    */
   public static Onto on(Survey survey, String text) {
     Onto onto = Onto.parse(text);
-    if (survey.bays().stream().map(FieldBays::field).noneMatch(f -> isOn(f, onto))) {
+    if (survey.bays().stream().map(FieldBays::field).noneMatch(onto::isOn)) {
       throw new InputException(
           Place.NOWHERE,
           "there is no deck at the place of \"" + text + "\"",
           "The place is X,Y in metres in the model's coordinates; survey tells where the decks are.");
     }
     return onto;
-  }
-
-  private static boolean isOn(Field field, Onto onto) {
-    Vec3 at = field.frame().toLocal(onto.place());
-    return field.across().contains(at.x()) && field.along().contains(at.y());
   }
 }

@@ -94,54 +94,22 @@ public record Decisions(
 
   /** The height of the high end, metres from the joist bottom there; the kit's when empty. */
   public Decisions withSeat(OptionalDouble metres) {
-    return with(
-        new Wishes(
-            wishes.boardsOff(),
-            wishes.leaveOpen(),
-            metres,
-            wishes.lowEnd(),
-            wishes.dryZone(),
-            wishes.outlets(),
-            wishes.onto()));
+    return with(wishes.withSeat(metres));
   }
 
   /** The line that low ends follow; as the framing has it when empty. */
   public Decisions withLowEnd(Optional<String> line) {
-    return with(
-        new Wishes(
-            wishes.boardsOff(),
-            wishes.leaveOpen(),
-            wishes.seat(),
-            line,
-            wishes.dryZone(),
-            wishes.outlets(),
-            wishes.onto()));
+    return with(wishes.endingAt(line));
   }
 
   /** Whether the boards are off, or not yet laid. */
   public Decisions withBoardsOff(boolean off) {
-    return with(
-        new Wishes(
-            off,
-            wishes.leaveOpen(),
-            wishes.seat(),
-            wishes.lowEnd(),
-            wishes.dryZone(),
-            wishes.outlets(),
-            wishes.onto()));
+    return with(wishes.withBoardsOff(off));
   }
 
   /** What must stay dry; everything below the decks when empty. */
   public Decisions withDryZone(Optional<DryZone> zone) {
-    return with(
-        new Wishes(
-            wishes.boardsOff(),
-            wishes.leaveOpen(),
-            wishes.seat(),
-            wishes.lowEnd(),
-            zone,
-            wishes.outlets(),
-            wishes.onto()));
+    return with(wishes.keepingDry(zone));
   }
 
   /**

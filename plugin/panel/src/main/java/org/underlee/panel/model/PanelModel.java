@@ -2,7 +2,6 @@ package org.underlee.panel.model;
 
 import java.nio.file.Path;
 import java.util.LinkedHashSet;
-import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -12,21 +11,14 @@ import javafx.beans.property.ObjectProperty;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
 import javafx.beans.property.SimpleObjectProperty;
-import org.underlee.drainage.flow.RainData;
 import org.underlee.finding.Finding;
 import org.underlee.finding.Fix;
-import org.underlee.framing.Deck;
-import org.underlee.kit.Kit;
-import org.underlee.kit.KitReader;
 import org.underlee.panel.host.Host;
 import org.underlee.units.Lengths.UnitSystem;
 import org.underlee.units.Quantity;
 
 /** The whole panel without a screen: one model, one selection, one history, one list of words. */
 public final class PanelModel implements AutoCloseable {
-  /** Before a kit is known: 1/8 in per ft. */
-  private static final double USUAL_RUN = 96;
-
   private final Host host;
   private final Memory memory;
   private final Keeper keeper;
@@ -41,11 +33,10 @@ public final class PanelModel implements AutoCloseable {
   private final RolesGiven roles;
   private final StayDry stayDry;
   private final OutletHand outlets;
+  private final Offer offer;
   private final Newest rehearsing;
   private final ReadOnlyObjectWrapper<Optional<Lists>> rehearsed =
       new ReadOnlyObjectWrapper<>(Optional.empty());
-  private final List<String> builtInKits =
-      KitReader.allBuiltIn().stream().map(Kit::id).distinct().toList();
   private final ReadOnlyObjectWrapper<Set<Item>> selection = new ReadOnlyObjectWrapper<>(Set.of());
   private final ObjectProperty<UnitSystem> units = new SimpleObjectProperty<>(UnitSystem.METRIC);
   private final ObjectProperty<Settings> settings;
@@ -68,6 +59,7 @@ public final class PanelModel implements AutoCloseable {
     roles = new RolesGiven(session);
     stayDry = new StayDry(session, screen);
     outlets = new OutletHand(session, selection::get);
+    offer = new Offer(session);
     rehearsing = new Newest("rehearsing", screen);
     settings = new SimpleObjectProperty<>(memory.settings());
     setTone(settings.get().tone());
@@ -117,6 +109,10 @@ public final class PanelModel implements AutoCloseable {
 
   public OutletHand outlets() {
     return outlets;
+  }
+
+  public Offer offer() {
+    return offer;
   }
 
   public Saving saving() {
@@ -261,19 +257,6 @@ public final class PanelModel implements AutoCloseable {
     session.drag("Set the fall", d -> d.withRunPerFall(OptionalDouble.of(runPerFall)));
   }
 
-  /** Decks to choose from, by id. */
-  public List<String> decks() {
-    return session.result().get().stream()
-        .flatMap(r -> r.survey().framing().decks().stream())
-        .map(Deck::id)
-        .toList();
-  }
-
-  /** Lines that the low ends can follow. */
-  public List<String> lowEnds() {
-    return session.lowEnds();
-  }
-
   /** Leaves the selected bay open on purpose, or no longer. */
   public void turnSelectedBay() {
     selectedBay()
@@ -300,25 +283,6 @@ public final class PanelModel implements AutoCloseable {
         .findFirst();
   }
 
-  /** Places whose rain is known. */
-  public List<String> rainPlaces() {
-    return RainData.builtIn().rows().stream().map(RainData.Row::place).distinct().toList();
-  }
-
-  public boolean isRain(String text) {
-    return RainData.builtIn().meant(text).isPresent();
-  }
-
-  /** Run for one unit of fall, as decided or as the kit has it. */
-  public double runPerFall() {
-    return session
-        .decisions()
-        .get()
-        .runPerFall()
-        .orElseGet(
-            () -> session.result().get().map(r -> 1 / r.layout().kit().fall()).orElse(USUAL_RUN));
-  }
-
   /** The newest result as a tree and as tables. */
   public ReadOnlyObjectProperty<Lists> lists() {
     return listing.lists();
@@ -337,13 +301,6 @@ public final class PanelModel implements AutoCloseable {
                     + new Quantity(d.proof().dryFraction(), Quantity.Kind.SHARE).in(units.get())
                     + " of the deck drained")
         .orElse("");
-  }
-
-  /** The kits to choose from: those that ship with the program, and the one in use. */
-  public List<String> kits() {
-    Set<String> names = new LinkedHashSet<>(builtInKits);
-    names.add(session.decisions().get().kit());
-    return List.copyOf(names);
   }
 
   @Override

@@ -115,7 +115,7 @@ final class Actions {
         "",
         () -> !model.session().busyWith().get().isEmpty(),
         model.session()::cancel);
-    for (String kit : model.kits()) {
+    for (String kit : model.offer().kits()) {
       add(
           "kit-" + kit,
           "Use the kit " + kit,

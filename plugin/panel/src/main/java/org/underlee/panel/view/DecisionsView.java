@@ -50,7 +50,7 @@ final class DecisionsView extends VBox {
     fallText.setId("fall-text");
     rain.setId("rain");
     rain.setEditable(true);
-    rain.getItems().setAll(model.rainPlaces());
+    rain.getItems().setAll(model.offer().rainPlaces());
     lowEnd.setId("low-end");
     lowEnd.setAccessibleText("Line that the low ends follow");
     seat.setId("seat");
@@ -154,7 +154,7 @@ final class DecisionsView extends VBox {
   }
 
   private void setRain(String value) {
-    if (value != null && !model.isRain(value)) {
+    if (value != null && !model.offer().isRain(value)) {
       slip(
           "\""
               + value
@@ -206,16 +206,16 @@ final class DecisionsView extends VBox {
     following = true;
     Decisions d = model.session().decisions().get();
     List<String> decks = new ArrayList<>(List.of(ALL_DECKS));
-    decks.addAll(model.decks());
+    decks.addAll(model.offer().decks());
     if (!deck.getItems().equals(decks)) {
       deck.getItems().setAll(decks);
     }
     deck.setValue(d.deck().orElse(ALL_DECKS));
-    if (!kit.getItems().equals(model.kits())) {
-      kit.getItems().setAll(model.kits());
+    if (!kit.getItems().equals(model.offer().kits())) {
+      kit.getItems().setAll(model.offer().kits());
     }
     kit.setValue(d.kit());
-    double run = model.runPerFall();
+    double run = model.offer().runPerFall();
     if (!fall.isValueChanging()) {
       fall.setValue(1 / run);
     }
@@ -227,7 +227,7 @@ final class DecisionsView extends VBox {
 
   private void followWishes(Decisions d) {
     List<String> lines = new ArrayList<>(List.of(AS_FRAMED));
-    lines.addAll(model.lowEnds());
+    lines.addAll(model.offer().lowEnds());
     d.lowEnd().filter(l -> !lines.contains(l)).ifPresent(lines::add);
     if (!lowEnd.getItems().equals(lines)) {
       lowEnd.getItems().setAll(lines);

@@ -1,0 +1,62 @@
+package org.underlee.panel.model;
+
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Set;
+import org.underlee.drainage.flow.RainData;
+import org.underlee.framing.Deck;
+import org.underlee.kit.Kit;
+import org.underlee.kit.KitReader;
+
+/** What there is to choose from when a person decides about the open model. */
+public final class Offer {
+  /** Before a kit is known: 1/8 in per ft. */
+  private static final double USUAL_RUN = 96;
+
+  private final Session session;
+  private final List<String> builtInKits =
+      KitReader.allBuiltIn().stream().map(Kit::id).distinct().toList();
+
+  Offer(Session session) {
+    this.session = session;
+  }
+
+  /** Decks to choose from, by id. */
+  public List<String> decks() {
+    return session.result().get().stream()
+        .flatMap(r -> r.survey().framing().decks().stream())
+        .map(Deck::id)
+        .toList();
+  }
+
+  /** Lines that the low ends can follow. */
+  public List<String> lowEnds() {
+    return session.lowEnds();
+  }
+
+  /** Places whose rain is known. */
+  public List<String> rainPlaces() {
+    return RainData.builtIn().rows().stream().map(RainData.Row::place).distinct().toList();
+  }
+
+  public boolean isRain(String text) {
+    return RainData.builtIn().meant(text).isPresent();
+  }
+
+  /** Run for one unit of fall, as decided or as the kit has it. */
+  public double runPerFall() {
+    return session
+        .decisions()
+        .get()
+        .runPerFall()
+        .orElseGet(
+            () -> session.result().get().map(r -> 1 / r.layout().kit().fall()).orElse(USUAL_RUN));
+  }
+
+  /** The kits to choose from: those that ship with the program, and the one in use. */
+  public List<String> kits() {
+    Set<String> names = new LinkedHashSet<>(builtInKits);
+    names.add(session.decisions().get().kit());
+    return List.copyOf(names);
+  }
+}
