@@ -9,6 +9,7 @@ import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import org.underlee.bay.Bay;
 import org.underlee.drainage.OutletShare;
+import org.underlee.drainage.flow.CapacityData;
 import org.underlee.drainage.flow.Rating;
 import org.underlee.drainage.flow.Storm;
 import org.underlee.finding.Finding;
@@ -46,18 +47,29 @@ public final class Capacity implements Check {
           "The least of the accepted methods in docs/reference/rain-and-capacities.md",
           "An outlet or its downspout carries less than the rain that must be reckoned with.");
 
+  static final Rule OWN =
+      new Rule(
+          "rated-by-own-tables",
+          Level.NOTE,
+          "The user's own tables",
+          "Gutters and downspouts are rated by tables of the user's own, too: what governs is told.");
+
   @Override
   public List<Rule> rules() {
-    return List.of(GUTTER, DOWNSPOUT);
+    return List.of(GUTTER, DOWNSPOUT, OWN);
   }
 
   @Override
   public Answer of(CheckInput input) {
     Storm storm = input.storm();
-    GutterInRain rain = new GutterInRain(storm, input.data(), input.elements(), input.onto());
+    GutterInRain rain = new GutterInRain(storm, input.data(), input.elements(), input.wishes());
     List<Finding> found = new ArrayList<>();
     for (Assembled f : input.fields()) {
-      List<Overfull> overfull = overfull(f, input, rain);
+      List<Stretch> stretches = stretches(f, input, rain);
+      if (!rain.own().isEmpty()) {
+        own(f, stretches, rain).ifPresent(found::add);
+      }
+      List<Overfull> overfull = overfull(f, stretches, rain);
       worst(f, overfull, p -> p == Rating.Part.GUTTER)
           .ifPresent(w -> found.add(finding(w, GUTTER, "the gutter", storm, rain)));
       worst(f, overfull, p -> p != Rating.Part.GUTTER)
@@ -72,7 +84,7 @@ public final class Capacity implements Check {
                 "Gutters and downspouts were looked at for rain of "
                     + Quantity.of(Kind.RAIN, storm.intensity()).in(UnitSystem.IMPERIAL)
                     + " ("
-                    + storm.name()
+                    + storm.words()
                     + "), with half the area of the walls beside the deck, and for "
                     + roofs(input),
                 "your local code; NOAA Atlas 14")));
@@ -85,9 +97,15 @@ public final class Capacity implements Check {
         : "no roof that sheds onto it.";
   }
 
+  /** A stretch of gutter to one outlet. */
+  private record Stretch(Interval along, double outlet, List<GutterCapacity.Share> shares) {
+    List<Rating> ratings(Assembled f, GutterInRain rain) {
+      return rain.ratings(f.kit(), along, outlet, shares);
+    }
+  }
+
   /** A stretch of gutter that does not carry the rain, by every method. */
-  private record Overfull(
-      Interval stretch, List<GutterCapacity.Share> shares, List<Rating> ratings) {}
+  private record Overfull(Stretch stretch, List<Rating> ratings) {}
 
   /** Where it is worst, and by which method. */
   private record Worst(Assembled field, Overfull where, Rating by) {}
@@ -100,23 +118,67 @@ public final class Capacity implements Check {
         .max(Comparator.comparingDouble(w -> w.by.use()));
   }
 
-  private static List<Overfull> overfull(Assembled f, CheckInput input, GutterInRain rain) {
-    List<Overfull> overfull = new ArrayList<>();
+  /** What runs into each outlet. */
+  private static List<Stretch> stretches(Assembled f, CheckInput input, GutterInRain rain) {
+    List<Stretch> stretches = new ArrayList<>();
     f.all(PartKind.OUTLET)
         .forEach(
             o -> {
-              Interval stretch = into(f, o.part().id());
-              if (!stretch.isEmpty() && stretch.length() > 0) {
-                List<GutterCapacity.Share> shares = shares(f, input, rain, o.part().id(), stretch);
-                // to know that it carries takes one solution, to know how much about eight
-                if (!rain.carries(f.kit(), stretch, middle(o), shares)) {
-                  overfull.add(
-                      new Overfull(
-                          stretch, shares, rain.ratings(f.kit(), stretch, middle(o), shares)));
-                }
+              Interval along = into(f, o.part().id());
+              if (!along.isEmpty() && along.length() > 0) {
+                stretches.add(
+                    new Stretch(along, middle(o), shares(f, input, rain, o.part().id(), along)));
               }
             });
-    return overfull;
+    return stretches;
+  }
+
+  private static List<Overfull> overfull(Assembled f, List<Stretch> stretches, GutterInRain rain) {
+    // to know that it carries takes one solution, to know how much about eight
+    return stretches.stream()
+        .filter(s -> !rain.carries(f.kit(), s.along, s.outlet, s.shares))
+        .map(s -> new Overfull(s, s.ratings(f, rain)))
+        .toList();
+  }
+
+  /** What governs the hardest used stretch where the user's own tables take part. */
+  private static Optional<Finding> own(Assembled f, List<Stretch> stretches, GutterInRain rain) {
+    List<Rating> accepted =
+        stretches.stream()
+            .flatMap(s -> s.ratings(f, rain).stream())
+            .filter(r -> r.capacity().accepted())
+            .toList();
+    Optional<Rating> gutter = hardest(accepted, p -> p == Rating.Part.GUTTER);
+    Optional<Rating> spout = hardest(accepted, p -> p != Rating.Part.GUTTER);
+    if (gutter.isEmpty() || spout.isEmpty()) {
+      return Optional.empty();
+    }
+    String tables =
+        rain.own().stream().map(CapacityData.Table::name).collect(Collectors.joining("; "));
+    Words words =
+        Words.of(
+            "rated by your own tables, too (%s): what governs the gutter is %s, of which the rain"
+                + " takes %s percent; what governs outlet and downspout is %s, of which it takes %s percent.",
+            tables,
+            gutter.get().capacity().words(),
+            percent(gutter.get()),
+            spout.get().capacity().words(),
+            percent(spout.get()));
+    Fix fix =
+        Fix.of(
+            "Compare them with the edition that your building department has adopted; what may not"
+                + " decide can be named in the file's shownOnly.");
+    return Optional.of(Finding.of(OWN, f.place(), words, fix).about(f.subject()));
+  }
+
+  private static long percent(Rating rating) {
+    return Math.round(100 * rating.use());
+  }
+
+  private static Optional<Rating> hardest(List<Rating> all, Predicate<Rating.Part> part) {
+    return all.stream()
+        .filter(r -> part.test(r.part()))
+        .max(Comparator.comparingDouble(Rating::use));
   }
 
   private static double middle(Placed part) {
@@ -179,9 +241,10 @@ public final class Capacity implements Check {
         rule,
         Words.of(
             "%s carries rain of %s at most, by %s; it must carry %s.",
-            what, carried, r.capacity().name(), asked),
+            what, carried, r.capacity().words(), asked),
         new Measure(carried, asked),
         Fix.of(
-            new LargerGutter(worst.field, rain).advice(worst.where.stretch, worst.where.shares)));
+            new LargerGutter(worst.field, rain)
+                .advice(worst.where.stretch.along, worst.where.stretch.shares)));
   }
 }

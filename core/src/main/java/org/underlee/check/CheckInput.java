@@ -13,6 +13,7 @@ import org.underlee.geom.Mesh;
 import org.underlee.layout.FieldLayout;
 import org.underlee.layout.Layout;
 import org.underlee.layout.Onto;
+import org.underlee.layout.Wishes;
 
 /**
  * What checks look at.
@@ -21,7 +22,7 @@ import org.underlee.layout.Onto;
  * @param storm the rain that must be carried away
  * @param proved what reaches each outlet, where the water has been followed
  * @param data numbers that several checks share, each with its source
- * @param onto rain of roofs that comes onto the decks
+ * @param wishes what the user has said of the decks: rain of roofs, tables of capacities
  */
 public record CheckInput(
     List<Assembled> fields,
@@ -30,15 +31,14 @@ public record CheckInput(
     Storm storm,
     List<OutletShare> proved,
     ProofData data,
-    List<Onto> onto) {
+    Wishes wishes) {
   public CheckInput {
-    onto = List.copyOf(onto);
     proved = List.copyOf(proved);
     fields = List.copyOf(fields);
     elements = List.copyOf(elements);
   }
 
-  /** With the rain of the decks themselves only. */
+  /** Where the user has said nothing. */
   public CheckInput(
       List<Assembled> fields,
       List<BuildingElement> elements,
@@ -46,11 +46,16 @@ public record CheckInput(
       Storm storm,
       List<OutletShare> proved,
       ProofData data) {
-    this(fields, elements, layout, storm, proved, data, List.of());
+    this(fields, elements, layout, storm, proved, data, Wishes.NONE);
   }
 
-  public CheckInput with(List<Onto> rain) {
-    return new CheckInput(fields, elements, layout, storm, proved, data, rain);
+  public CheckInput with(Wishes said) {
+    return new CheckInput(fields, elements, layout, storm, proved, data, said);
+  }
+
+  /** Rain of roofs that comes onto the decks. */
+  List<Onto> onto() {
+    return wishes.onto();
   }
 
   public static CheckInput of(

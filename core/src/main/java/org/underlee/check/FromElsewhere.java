@@ -1,14 +1,17 @@
 package org.underlee.check;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
+import org.underlee.drainage.flow.ProofData;
 import org.underlee.finding.Finding;
 import org.underlee.finding.Finding.Measure;
 import org.underlee.finding.Fix;
 import org.underlee.finding.Level;
+import org.underlee.finding.Place;
 import org.underlee.finding.Rule;
 import org.underlee.framing.BuildingElement;
 import org.underlee.geom.Box;
@@ -26,6 +29,13 @@ public final class FromElsewhere implements Check {
           Level.NOTE,
           Rule.COMMON_PRACTICE,
           "Rain of another area comes onto the deck: gutters, outlets and the proof count it in.");
+
+  static final Rule ASTRAY =
+      new Rule(
+          "roof-drains-past-deck",
+          Level.WARNING,
+          Rule.COMMON_PRACTICE,
+          "A roof's rain is said to come down where no assembly is: it is counted nowhere.");
 
   static final Rule UNKNOWN =
       new Rule(
@@ -45,27 +55,24 @@ public final class FromElsewhere implements Check {
   private static final List<String> WORDS =
       List.of("downspout", "downpipe", "leader", "rainwater", "rain water", "bajante");
 
-  /** An end higher than this above the deck goes on in a part that is not in the model, metres. */
-  private static final double HIGHEST_END = 1.5;
-
-  /** What was told this near to a downspout, in plan, is told of it, metres. */
-  private static final double SAME = 0.5;
-
   @Override
   public List<Rule> rules() {
-    return List.of(COUNTED, UNKNOWN);
+    return List.of(COUNTED, ASTRAY, UNKNOWN);
   }
 
   @Override
   public Answer of(CheckInput input) {
     List<Finding> found = new ArrayList<>();
+    input.onto().stream()
+        .filter(o -> input.fields().stream().noneMatch(f -> o.isOn(f.field())))
+        .forEach(o -> found.add(astray(o, input)));
     for (Assembled f : input.fields()) {
       input.onto().stream()
           .filter(o -> o.isOn(f.field()))
           .forEach(o -> found.add(counted(f, o, input)));
       input.elements().stream()
           .filter(FromElsewhere::isDownspout)
-          .filter(e -> endsOn(f, f.boxOf(e)) && input.onto().stream().noneMatch(o -> isOf(o, e)))
+          .filter(e -> endsOn(f, f.boxOf(e), input.data()) && !isTold(e, input))
           .forEach(e -> found.add(unknown(f, e)));
     }
     return new Answer(found, List.of());
@@ -76,18 +83,47 @@ public final class FromElsewhere implements Check {
     return PIPES.contains(e.ifcClass()) && WORDS.stream().anyMatch(name::contains);
   }
 
-  private static boolean endsOn(Assembled f, Box own) {
+  private static boolean endsOn(Assembled f, Box own, ProofData data) {
     double above = own.min().z() - (f.field().top() - f.frame().origin().z());
     Vec3 middle = own.centre();
     return above > 0
-        && above < HIGHEST_END
+        && above < data.metres(ProofData.Key.SPOUT_END_HIGHEST_MM)
         && f.field().across().contains(middle.x())
         && f.field().along().contains(middle.y());
   }
 
-  private static boolean isOf(Onto told, BuildingElement e) {
-    Vec3 away = e.shape().bounds().centre().minus(told.place());
-    return Math.hypot(away.x(), away.y()) < SAME;
+  private static boolean isTold(BuildingElement e, CheckInput input) {
+    Vec3 foot = e.shape().bounds().centre();
+    return input.onto().stream()
+        .map(o -> foot.minus(o.place()))
+        .anyMatch(
+            away ->
+                Math.hypot(away.x(), away.y()) < input.data().metres(ProofData.Key.ROOF_PLACE_MM));
+  }
+
+  private static Finding astray(Onto o, CheckInput input) {
+    Words where =
+        input.fields().stream()
+            .min(Comparator.comparingDouble(f -> o.distance(f.field())))
+            .map(
+                f ->
+                    Words.of(
+                        "the nearest one, %s, is %s away",
+                        f.field().id(), Quantity.length(o.distance(f.field()))))
+            .orElse(Words.plain("nothing is laid out at all"));
+    return Finding.of(
+        ASTRAY,
+        Place.NOWHERE,
+        Words.of(
+            "rain of %s was said to come down at %s, %s, where no assembly is: %s. It is counted"
+                + " nowhere.",
+            Quantity.area(o.area()),
+            Quantity.length(o.at().x()),
+            Quantity.length(o.at().y()),
+            where),
+        Fix.of(
+            "If the deck or the roof has moved, say the new place by --also-drains AREA@X,Y; if the"
+                + " roof drains elsewhere now, leave that option out."));
   }
 
   private static Finding counted(Assembled f, Onto o, CheckInput input) {

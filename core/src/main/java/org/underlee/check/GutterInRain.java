@@ -26,6 +26,7 @@ import org.underlee.kit.Items;
 import org.underlee.kit.Kit;
 import org.underlee.layout.GutterCapacity;
 import org.underlee.layout.Onto;
+import org.underlee.layout.Wishes;
 import org.underlee.units.Lengths;
 
 /**
@@ -45,6 +46,7 @@ public final class GutterInRain implements GutterCapacity {
 
   private final Storm storm;
   private final ProofData data;
+  private final CapacityData capacities;
   private final Rater rater;
   private final WallsAbove walls;
   private final Map<GutterRun, Boolean> carried = new ConcurrentHashMap<>();
@@ -53,15 +55,20 @@ public final class GutterInRain implements GutterCapacity {
 
   /**
    * @param near what stands near the framing, walls among it
-   * @param onto rain of roofs that comes onto the decks
+   * @param wishes rain of roofs that comes onto the decks, and the user's own tables
+   * @throws org.underlee.finding.InputException when those tables cannot be used
    */
-  public GutterInRain(Storm storm, ProofData data, List<BuildingElement> near, List<Onto> onto) {
-    this.onto = List.copyOf(onto);
+  public GutterInRain(Storm storm, ProofData data, List<BuildingElement> near, Wishes wishes) {
+    this.onto = wishes.onto();
     this.storm = storm;
     this.walls = WallsAbove.among(near, data.get(ProofData.Key.WALL_SHARE));
     this.data = data;
-    this.rater =
-        new Rater(CapacityData.builtIn(), data.get(ProofData.Key.FREEBOARD_MM) * Lengths.MM);
+    this.capacities =
+        wishes
+            .tables()
+            .map(t -> CapacityData.builtIn().with(t.file(), t.text()))
+            .orElseGet(CapacityData::builtIn);
+    this.rater = new Rater(capacities, data.get(ProofData.Key.FREEBOARD_MM) * Lengths.MM);
   }
 
   @Override
@@ -74,6 +81,11 @@ public final class GutterInRain implements GutterCapacity {
             .sum();
   }
 
+  /** The user's own tables. */
+  List<CapacityData.Table> own() {
+    return capacities.own();
+  }
+
   /** Of {@link #fromAbove} the part that the proof does not follow. */
   double fromWalls(Field field, Interval across) {
     return walls.area(field, across);
@@ -83,7 +95,7 @@ public final class GutterInRain implements GutterCapacity {
   public Use of(Kit kit, Interval stretch, double outlet, List<Share> shares) {
     return run(kit, stretch, outlet, shares)
         .flatMap(run -> used.computeIfAbsent(run, r -> rater.hardest(r, spout(kit))))
-        .map(r -> new Use(r.use(), r.capacity().name()))
+        .map(r -> new Use(r.use(), r.capacity().words()))
         .orElse(new Use(0, ""));
   }
 

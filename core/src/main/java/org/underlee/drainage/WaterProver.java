@@ -8,6 +8,7 @@ import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import org.underlee.drainage.Piece.Kind;
 import org.underlee.drainage.Sinks.Sink;
+import org.underlee.drainage.flow.ProofData;
 import org.underlee.geom.Vec3;
 
 /**
@@ -16,11 +17,7 @@ import org.underlee.geom.Vec3;
  * Deterministic; knows no kit.
  */
 public final class WaterProver {
-  /** A part with a level face larger than this should have a fall. */
-  private static final double FLAT_AREA = 0.02;
-
-  /** Down the fall: a face that is longer carries water to the gutter. */
-  private static final double LONGEST_FLASHING = 0.3;
+  private static final ProofData DATA = ProofData.builtIn();
 
   private final DrainCase given;
   private final Places places;
@@ -151,7 +148,7 @@ public final class WaterProver {
 
   /** A flashing may fall to the house, a pan may not. */
   private static boolean isBackward(Facet f) {
-    return f.b() > WaterRules.LEVEL && f.length() > LONGEST_FLASHING;
+    return f.b() > WaterRules.LEVEL && f.length() > DATA.metres(ProofData.Key.FLASHING_LONGEST_MM);
   }
 
   private static boolean isLevel(Facet f) {
@@ -162,7 +159,7 @@ public final class WaterProver {
     return f.up()
         && !f.thin()
         && given.pieces().get(f.piece()).kind() != Kind.JOIST
-        && f.extent() > FLAT_AREA;
+        && f.extent() > DATA.get(ProofData.Key.LEVEL_FACE_M2);
   }
 
   private String pieceId(int piece) {

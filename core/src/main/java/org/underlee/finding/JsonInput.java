@@ -7,6 +7,7 @@ import com.fasterxml.jackson.databind.JsonMappingException;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.json.JsonMapper;
 import java.util.Optional;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 
 /**
@@ -23,6 +24,9 @@ public final class JsonInput {
           .enable(DeserializationFeature.FAIL_ON_NULL_CREATOR_PROPERTIES)
           .enable(DeserializationFeature.FAIL_ON_TRAILING_TOKENS)
           .build();
+
+  /** What is for programmers: a setting of the parser, or the class that was read. */
+  private static final Pattern HINT = Pattern.compile(" \\((set DeserializationConfig|class ).*");
 
   private JsonInput() {}
 
@@ -69,7 +73,6 @@ public final class JsonInput {
 
   /** The parser's message without its hints to programmers. */
   private static String inShort(String message) {
-    int hint = message.indexOf(" (set DeserializationConfig");
-    return hint < 0 ? message : message.substring(0, hint);
+    return HINT.matcher(message).replaceFirst("");
   }
 }

@@ -25,6 +25,11 @@ public record Interval(double from, double to) {
     return x >= from && x <= to;
   }
 
+  /** From the nearer end; 0 within. */
+  public double distance(double x) {
+    return Math.max(0, Math.max(from - x, x - to));
+  }
+
   public boolean contains(Interval o) {
     return from <= o.from && to >= o.to;
   }

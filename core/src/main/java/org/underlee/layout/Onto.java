@@ -55,8 +55,13 @@ public record Onto(double area, Vec2 at) {
 
   /** Whether it comes onto a field, seen from above. */
   public boolean isOn(Field field) {
+    return distance(field) == 0;
+  }
+
+  /** How far beside a field it is, seen from above; 0 on it. */
+  public double distance(Field field) {
     Vec3 there = field.frame().toLocal(place());
-    return field.across().contains(there.x()) && field.along().contains(there.y());
+    return Math.hypot(field.across().distance(there.x()), field.along().distance(there.y()));
   }
 
   /** Its place, at a height of nothing. */

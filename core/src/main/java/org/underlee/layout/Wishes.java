@@ -18,6 +18,7 @@ import org.underlee.framing.Field;
  * @param dryZone what must stay dry; everything below the decks when empty
  * @param outlets where outlets and downspouts are
  * @param onto rain of roofs that comes onto the decks
+ * @param tables of the user's own by which gutters and downspouts are rated, too
  */
 public record Wishes(
     boolean boardsOff,
@@ -26,7 +27,8 @@ public record Wishes(
     Optional<String> lowEnd,
     Optional<DryZone> dryZone,
     OutletWishes outlets,
-    List<Onto> onto) {
+    List<Onto> onto,
+    Optional<OwnTables> tables) {
   public static final Wishes NONE =
       new Wishes(
           false,
@@ -35,7 +37,8 @@ public record Wishes(
           Optional.empty(),
           Optional.empty(),
           OutletWishes.NONE,
-          List.of());
+          List.of(),
+          Optional.empty());
 
   public Wishes {
     leaveOpen = Set.copyOf(leaveOpen);
@@ -43,7 +46,11 @@ public record Wishes(
   }
 
   public Wishes with(List<Onto> rain) {
-    return new Wishes(boardsOff, leaveOpen, seat, lowEnd, dryZone, outlets, rain);
+    return new Wishes(boardsOff, leaveOpen, seat, lowEnd, dryZone, outlets, rain, tables);
+  }
+
+  public Wishes ratedBy(OwnTables own) {
+    return new Wishes(boardsOff, leaveOpen, seat, lowEnd, dryZone, outlets, onto, Optional.of(own));
   }
 
   public Wishes withBoardsOff() {
@@ -51,11 +58,11 @@ public record Wishes(
   }
 
   public Wishes withBoardsOff(boolean off) {
-    return new Wishes(off, leaveOpen, seat, lowEnd, dryZone, outlets, onto);
+    return new Wishes(off, leaveOpen, seat, lowEnd, dryZone, outlets, onto, tables);
   }
 
   public Wishes leavingOpen(Set<String> bays) {
-    return new Wishes(boardsOff, bays, seat, lowEnd, dryZone, outlets, onto);
+    return new Wishes(boardsOff, bays, seat, lowEnd, dryZone, outlets, onto, tables);
   }
 
   public Wishes withSeat(double metres) {
@@ -68,7 +75,7 @@ public record Wishes(
    * @param metres empty for the kit's own
    */
   public Wishes withSeat(OptionalDouble metres) {
-    return new Wishes(boardsOff, leaveOpen, metres, lowEnd, dryZone, outlets, onto);
+    return new Wishes(boardsOff, leaveOpen, metres, lowEnd, dryZone, outlets, onto, tables);
   }
 
   public Wishes endingAt(String line) {
@@ -81,7 +88,7 @@ public record Wishes(
    * @param line empty for the one that the framing gives
    */
   public Wishes endingAt(Optional<String> line) {
-    return new Wishes(boardsOff, leaveOpen, seat, line, dryZone, outlets, onto);
+    return new Wishes(boardsOff, leaveOpen, seat, line, dryZone, outlets, onto, tables);
   }
 
   public Wishes keepingDry(DryZone zone) {
@@ -94,11 +101,11 @@ public record Wishes(
    * @param zone empty for all below the decks
    */
   public Wishes keepingDry(Optional<DryZone> zone) {
-    return new Wishes(boardsOff, leaveOpen, seat, lowEnd, zone, outlets, onto);
+    return new Wishes(boardsOff, leaveOpen, seat, lowEnd, zone, outlets, onto, tables);
   }
 
   public Wishes withOutlets(OutletWishes places) {
-    return new Wishes(boardsOff, leaveOpen, seat, lowEnd, dryZone, places, onto);
+    return new Wishes(boardsOff, leaveOpen, seat, lowEnd, dryZone, places, onto, tables);
   }
 
   /** Whether a bay of a field is over what must stay dry. */

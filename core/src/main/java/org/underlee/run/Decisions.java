@@ -23,6 +23,7 @@ import org.underlee.kit.KitReader;
 import org.underlee.layout.DryZone;
 import org.underlee.layout.Onto;
 import org.underlee.layout.OutletWishes;
+import org.underlee.layout.OwnTables;
 import org.underlee.layout.Scope;
 import org.underlee.layout.Wishes;
 import org.underlee.units.RainRates;
@@ -60,6 +61,8 @@ record Decisions(
   /** A millionth of a millimetre in an hour: digits below are rounding. */
   private static final double RATE_STEPS = 1e6;
 
+  private static final String KEPT_TABLES = "the capacity tables kept in the drained model";
+
   private static final String ADVICE = "Give a model that design has written.";
 
   /** What is kept of a design besides its kit: only what the user said. */
@@ -74,9 +77,14 @@ record Decisions(
     return told;
   }
 
-  /** What was asked for and fixed, by the name of the property that keeps it. */
+  /**
+   * What was asked for and fixed, by the name of the property that keeps it; without what is told
+   * one by one: roofs that drain onto decks, and the user's own tables.
+   */
   Map<String, String> asked() {
-    return told(scope);
+    Map<String, String> asked = told(scope);
+    asked.keySet().removeAll(Set.of(Provenance.ALSO_DRAINS, Provenance.OWN_TABLES));
+    return asked;
   }
 
   private static Map<String, String> told(Scope scope) {
@@ -96,6 +104,7 @@ record Decisions(
     if (!wishes.outlets().places().isEmpty()) {
       told.put(Provenance.OUTLETS, wishes.outlets().text());
     }
+    wishes.tables().ifPresent(t -> told.put(Provenance.OWN_TABLES, t.text()));
     if (!wishes.onto().isEmpty()) {
       told.put(
           Provenance.ALSO_DRAINS,
@@ -120,7 +129,9 @@ record Decisions(
             Optional.ofNullable(set.get(Provenance.OUTLETS))
                 .map(OutletWishes::parse)
                 .orElse(OutletWishes.NONE),
-            onto(set));
+            onto(set),
+            Optional.ofNullable(set.get(Provenance.OWN_TABLES))
+                .map(text -> new OwnTables(KEPT_TABLES, text)));
     return new Scope(
         Optional.ofNullable(set.get(Provenance.DECK)),
         Optional.ofNullable(set.get(Provenance.STOREY)),

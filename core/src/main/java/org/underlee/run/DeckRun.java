@@ -24,7 +24,6 @@ import org.underlee.ifc.IfcModel;
 import org.underlee.kit.Kit;
 import org.underlee.layout.Layout;
 import org.underlee.layout.Layouter;
-import org.underlee.layout.Onto;
 import org.underlee.layout.Scope;
 import org.underlee.step.StepFile;
 import org.underlee.takeoff.Buying;
@@ -91,7 +90,7 @@ public final class DeckRun {
    */
   public static Layout layOut(Survey survey, Scope scope, Kit kit, Storm storm) {
     GutterInRain rain =
-        new GutterInRain(storm, ProofData.builtIn(), survey.elements(), scope.wishes().onto());
+        new GutterInRain(storm, ProofData.builtIn(), survey.elements(), scope.wishes());
     return Layouter.layOut(survey.framing(), survey.bays(), scope, kit, rain);
   }
 
@@ -133,12 +132,12 @@ public final class DeckRun {
     WriteBack.Written written =
         WriteBack.drained(
             survey.model(), layout, BillLine.of(takeoff), takeoff.order(), provenance, List.of());
-    List<Onto> onto = scope.wishes().onto();
-    DrainProof proof = WaterProver.prove(DrainCases.of(survey.bays(), layout, onto));
+    DrainProof proof =
+        WaterProver.prove(DrainCases.of(survey.bays(), layout, scope.wishes().onto()));
     Answer checks =
         Checks.of(
             CheckInput.of(survey.bays(), survey.elements(), layout, storm, proof.outlets())
-                .with(onto));
+                .with(scope.wishes()));
     return new Design(survey, layout, checks, takeoff, proof, provenance, written);
   }
 

@@ -97,7 +97,7 @@ final class DesignChecks {
       return Checks.of(
           CheckInput.asItStands(
                   survey.bays(), survey.elements(), meant, decided.storm(), proof.outlets(), shapes)
-              .with(decided.scope().wishes().onto()));
+              .with(decided.scope().wishes()));
     }
   }
 

@@ -18,8 +18,8 @@ import org.underlee.layout.Layout;
 import org.underlee.layout.Layouter;
 import org.underlee.layout.Layouting;
 import org.underlee.layout.Layouting.Outcome;
-import org.underlee.layout.Onto;
 import org.underlee.layout.Scope;
+import org.underlee.layout.Wishes;
 
 /**
  * Lays the decks of a survey out again and again while a person decides: the deck at hand first,
@@ -51,7 +51,13 @@ public final class FieldByField {
   private Optional<Rained> rained = Optional.empty();
 
   /** What gutters carry of a rain: it remembers what it has worked out, whatever the fall is. */
-  private record Rained(Storm storm, List<Onto> onto, GutterInRain gutters) {}
+  private record Rained(Storm storm, Wishes wishes, GutterInRain gutters) {
+    boolean isFor(Storm other, Wishes asked) {
+      return storm.equals(other)
+          && wishes.onto().equals(asked.onto())
+          && wishes.tables().equals(asked.tables());
+    }
+  }
 
   public FieldByField(Survey survey) {
     this.survey = survey;
@@ -83,7 +89,7 @@ public final class FieldByField {
             survey.bays(),
             wish.scope,
             wish.kit,
-            gutters(wish.storm, wish.scope.wishes().onto()));
+            gutters(wish.storm, wish.scope.wishes()));
     Map<Integer, Outcome> done = new ConcurrentHashMap<>();
     Map<String, FieldLayout> old = byField(before);
     for (List<Integer> group : inGroups(fields, atHand)) {
@@ -98,16 +104,16 @@ public final class FieldByField {
     return Optional.of(fields.together(i -> outcome(done, i)));
   }
 
-  private GutterInRain gutters(Storm storm, List<Onto> onto) {
+  private GutterInRain gutters(Storm storm, Wishes wishes) {
     Rained known =
         rained
-            .filter(r -> r.storm.equals(storm) && r.onto.equals(onto))
+            .filter(r -> r.isFor(storm, wishes))
             .orElseGet(
                 () ->
                     new Rained(
                         storm,
-                        onto,
-                        new GutterInRain(storm, ProofData.builtIn(), survey.elements(), onto)));
+                        wishes,
+                        new GutterInRain(storm, ProofData.builtIn(), survey.elements(), wishes)));
     rained = Optional.of(known);
     return known.gutters;
   }

@@ -17,12 +17,16 @@ public final class RainFromRoofs {
    */
   public static Onto on(Survey survey, String text) {
     Onto onto = Onto.parse(text);
-    if (survey.bays().stream().map(FieldBays::field).noneMatch(onto::isOn)) {
+    if (!isOnDeck(survey, onto)) {
       throw new InputException(
           Place.NOWHERE,
           "there is no deck at the place of \"" + text + "\"",
           "The place is X,Y in metres in the model's coordinates; survey tells where the decks are.");
     }
     return onto;
+  }
+
+  static boolean isOnDeck(Survey survey, Onto onto) {
+    return survey.bays().stream().map(FieldBays::field).anyMatch(onto::isOn);
   }
 }

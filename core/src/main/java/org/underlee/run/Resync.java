@@ -15,6 +15,7 @@ import org.underlee.framing.Deck;
 import org.underlee.ifc.IfcModel;
 import org.underlee.kit.Kit;
 import org.underlee.layout.FieldLayout;
+import org.underlee.layout.Onto;
 import org.underlee.layout.Scope;
 import org.underlee.run.FramingMatch.Found;
 import org.underlee.run.FramingMatch.Placed;
@@ -147,6 +148,12 @@ public final class Resync {
     decisions
         .asked()
         .forEach((name, value) -> all.add(decision(name.toLowerCase(Locale.ROOT), value)));
+    decisions.scope().wishes().onto().forEach(o -> all.add(roof(o, design.survey())));
+    decisions
+        .scope()
+        .wishes()
+        .tables()
+        .ifPresent(t -> all.add(decision("capacity tables", CapacityTables.named(t))));
     decisions.assumed().ifPresent(a -> all.add(decision("assumed framing", a)));
     decisions.told().ifPresent(o -> all.add(overrides(o, toldAnew, told)));
     for (FieldLayout field : design.layout().fields()) {
@@ -160,6 +167,12 @@ public final class Resync {
 
   private static Resynced.Decision decision(String name, String value) {
     return new Resynced.Decision(ALL, name, value, true, "");
+  }
+
+  private static Resynced.Decision roof(Onto onto, Survey survey) {
+    boolean there = RainFromRoofs.isOnDeck(survey, onto);
+    String why = there ? "" : "no deck is at that place any more; it is counted nowhere";
+    return new Resynced.Decision(ALL, "also drains", onto.text(), there, why);
   }
 
   private static Resynced.Decision overrides(

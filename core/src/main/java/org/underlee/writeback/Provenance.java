@@ -47,6 +47,9 @@ public record Provenance(
   /** Areas of roofs that drain onto the decks, each with its place, with spaces between. */
   public static final String ALSO_DRAINS = "AlsoDrains";
 
+  /** The user's own tables of capacities, as written. */
+  public static final String OWN_TABLES = "CapacityTables";
+
   /** Names that a resync kept in place of those that a survey counts out. */
   public static final String NAMES = "KeptNames";
 

@@ -26,6 +26,7 @@ import org.underlee.layout.Onto;
 import org.underlee.layout.Part;
 import org.underlee.layout.PartKind;
 import org.underlee.layout.Scope;
+import org.underlee.layout.Wishes;
 import org.underlee.units.Lengths;
 
 /** For each rule an assembly that keeps it and one that breaks it, as much alike as can be. */
@@ -159,10 +160,16 @@ final class CheckCases {
             "downspout-ends-on-deck",
             withLater(box("IfcPipeSegment", "Downspout", 10, 1, Z + D + 0.2, 0.1, 0.1, 2)),
             withLater(box("IfcPipeSegment", "Downspout", 0.6, 1, Z + D + 0.2, 0.1, 0.1, 2))),
+        new CheckCase("roof-drains-onto-deck", withRoof(90), withRoof(0.6)),
+        new CheckCase("roof-drains-past-deck", withRoof(0.6), withRoof(90)),
         new CheckCase(
-            "roof-drains-onto-deck",
-            input(CheckDecks.deck(), kit()).with(List.of(new Onto(12, new Vec2(90, 1)))),
-            input(CheckDecks.deck(), kit()).with(List.of(new Onto(12, new Vec2(0.6, 1))))));
+            "rated-by-own-tables",
+            plain(),
+            plain().with(Wishes.NONE.ratedBy(OwnTablesText.leader(3, 90)))));
+  }
+
+  private static CheckInput withRoof(double x) {
+    return plain().with(Wishes.NONE.with(List.of(new Onto(12, new Vec2(x, 1)))));
   }
 
   private static CheckInput doubled() {

@@ -5,17 +5,22 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
 import java.nio.charset.StandardCharsets;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.underlee.bay.FieldBays;
 import org.underlee.finding.Finding;
 import org.underlee.finding.InputException;
+import org.underlee.geom.Mesh;
+import org.underlee.geom.Transform;
+import org.underlee.geom.Vec3;
 import org.underlee.kit.KitReader;
+import org.underlee.layout.PartKind;
 import org.underlee.layout.Scope;
 import org.underlee.run.Checked;
 import org.underlee.run.DeckRun;
@@ -30,6 +35,7 @@ import org.underlee.samples.SampleDecks;
 class EditedModelsTest {
   private static final SampleDeck PINE = SampleDecks.all().get(0);
   private static final SampleDeck HARBOUR = SampleDecks.all().get(1);
+  private static final String PAN = "deck-1/field-1/B2/pan-1";
 
   private static Design design(SampleDeck deck) {
     return DeckRun.design(
@@ -71,76 +77,6 @@ class EditedModelsTest {
     return checked.checks().findings().stream().anyMatch(f -> f.rule().id().equals(rule));
   }
 
-  /** The instance with the part's id as its tag. */
-  private static String line(String text, String tag) {
-    Matcher m = Pattern.compile("(?m)^#[0-9]+=[^\\n]*'" + tag + "'[^\\n]*$").matcher(text);
-    assertThat(m.find()).as("a line with %s", tag).isTrue();
-    return m.group();
-  }
-
-  /** The element is taken out, and out of every list that it is in. */
-  private static String without(String text, String tag) {
-    String line = line(text, tag);
-    String id = line.substring(0, line.indexOf('='));
-    List<String> kept = new ArrayList<>();
-    for (String l : text.split("\n", -1)) {
-      if (!l.equals(line)) {
-        boolean only = Pattern.compile("\\(" + id + "\\)|," + id + "[,)]\\s*;?$").matcher(l).find();
-        String rest = l.replaceAll(id + "(?![0-9]),", "").replaceAll("," + id + "(?![0-9])", "");
-        boolean names = Pattern.compile(id + "(?![0-9])").matcher(rest).find();
-        if (!names || !only) {
-          kept.add(names ? "" : rest);
-        }
-      }
-    }
-    return String.join("\n", kept);
-  }
-
-  /** The part's placement gets another point, or another direction of its axis. */
-  private static String placed(String text, String tag, String attribute, String value) {
-    String line = line(text, tag);
-    Matcher refs = Pattern.compile("#([0-9]+)").matcher(line.substring(line.indexOf('(')));
-    String result = text;
-    while (refs.find()) {
-      String placement = instance(result, refs.group(1));
-      if (placement.contains("IFCLOCALPLACEMENT")) {
-        Matcher in = Pattern.compile("#([0-9]+)\\);").matcher(placement);
-        assertThat(in.find()).isTrue();
-        String axis = instance(result, in.group(1));
-        Matcher a =
-            Pattern.compile("(#[0-9]+=IFCAXIS2PLACEMENT3D)\\((#[0-9]+),([^,]*),([^,]*)\\);")
-                .matcher(axis);
-        assertThat(a.find()).isTrue();
-        String point = instance(result, a.group(2).substring(1));
-        String changed =
-            attribute.equals("point")
-                ? a.group(1)
-                    + "(#900001,"
-                    + a.group(3)
-                    + ","
-                    + a.group(4)
-                    + ");\n"
-                    + moved(point, value)
-                : a.group(1) + "(" + a.group(2) + ",$,$);";
-        return result.replace(axis, changed);
-      }
-    }
-    throw new AssertionError("no placement of " + tag);
-  }
-
-  private static String moved(String point, String by) {
-    Matcher m = Pattern.compile("\\(\\(([^,]+),([^,]+),([^,]+)\\)\\)").matcher(point);
-    assertThat(m.find()).isTrue();
-    double z = Double.parseDouble(m.group(3)) + Double.parseDouble(by);
-    return "#900001=IFCCARTESIANPOINT((" + m.group(1) + "," + m.group(2) + "," + z + "));";
-  }
-
-  private static String instance(String text, String id) {
-    Matcher m = Pattern.compile("(?m)^#" + id + "=[^\\n]*$").matcher(text);
-    assertThat(m.find()).as("#%s", id).isTrue();
-    return m.group();
-  }
-
   private static double area(Checked checked, LeakCause cause) {
     return checked.proof().leaks().stream()
         .filter(l -> l.cause() == cause)
@@ -154,7 +90,7 @@ class EditedModelsTest {
     Matcher strip = Pattern.compile("'(deck-1/field-1/J[0-9]+/ply-strip-1)'").matcher(text);
     assertThat(strip.find()).isTrue();
     Checked before = check(text);
-    Checked after = check(without(text, strip.group(1)));
+    Checked after = check(EditedText.without(text, strip.group(1)));
     assertThat(after.parts()).hasSize(before.parts().size() - 1);
     assertThat(area(after, LeakCause.PLY_SEAM))
         .isGreaterThan(area(before, LeakCause.PLY_SEAM) + 0.05);
@@ -165,9 +101,12 @@ class EditedModelsTest {
   @Test
   void aPanThatWasTurnedLevelHasNoNetFallLeft() {
     String text = drained(HARBOUR);
-    assertThat(tells(check(text), "net-fall-too-low")).isFalse();
-    Checked after = check(placed(text, "deck-1/field-1/B2/pan-1", "axis", ""));
+    Checked before = check(text);
+    assertThat(tells(before, "net-fall-too-low")).isFalse();
+    assertThat(before.proof().flat()).isEmpty();
+    Checked after = check(EditedText.placed(text, PAN, Vec3.ZERO, Optional.of(Vec3.Z)));
     assertThat(tells(after, "net-fall-too-low")).isTrue();
+    assertThat(after.proof().flat()).containsExactly(PAN);
   }
 
   @Test
@@ -178,18 +117,73 @@ class EditedModelsTest {
     assertThat(checked.proof().dryFraction()).isCloseTo(1, within(0.2));
   }
 
+  /**
+   * By hand, from the kit's values: the pan's edge is 3 mm (panSideGapMm) off the joist, over a
+   * ledge that reaches 25 mm in (railLedgeMm). Moved 50 mm along the gutter it is at 53 mm, and
+   * rain falls through the 28 mm between, from the head rail's lip (headRailLipMm, 50 mm) to the
+   * gutter; what the lip takes of that strip runs off it into the same gap.
+   */
   @Test
-  void aPanThatWasMovedDownIsFound() {
-    String text = drained(HARBOUR);
+  void aPanThatWasMoved50MillimetresLeaksThroughTheGapThatItLeavesByHandCalculation() {
+    Design design = design(HARBOUR);
+    String text = new String(design.written().bytes(), StandardCharsets.ISO_8859_1);
+    FieldBays bays = design.survey().bays().get(0);
+    Transform frame = bays.field().frame();
     Checked before = check(text);
-    Checked after = check(placed(text, "deck-1/field-1/B2/pan-1", "point", "-50."));
-    assertThat(after.proof().dryFraction()).isNotEqualTo(before.proof().dryFraction());
+    Checked after = check(EditedText.placed(text, PAN, frame.x().times(50), Optional.empty()));
+    double length = gutterBack(design, frame) - 0.050;
+    Leak gap = leak(after, LeakCause.GAP);
+    assertThat(leaks(before, "B2")).allMatch(l -> l.area() < 1e-4);
+    assertThat(gap.bay()).isEqualTo("B2");
+    assertThat(gap.area()).isCloseTo(0.028 * length, within(2e-5));
+    assertThat(gap.litresPerHour(100)).isCloseTo(2.8 * length, within(2e-3));
+    double ledgeEnd = bays.bays().get(1).left().centre(0) + 0.030 + 0.025;
+    Vec3 at = frame.toLocal(gap.at());
+    assertThat(at.x()).isBetween(ledgeEnd, ledgeEnd + 0.028);
+    assertThat(at.y()).isBetween(0.050, 0.050 + length);
+    assertThat(offTheLip(after).area()).isCloseTo(0.028 * 0.050, within(2e-5));
+    double lost = before.proof().drained() - after.proof().drained();
+    assertThat(lost).isCloseTo(0.028 * (length + 0.050), within(1e-3));
+    assertThat(after.findings())
+        .filteredOn(f -> f.rule().equals(DrainageRules.LEAK))
+        .anyMatch(f -> f.message().contains("rain falls through a gap between parts"));
+  }
+
+  /** The gutter's edge at the house side, in the frame of the field. */
+  private static double gutterBack(Design design, Transform frame) {
+    Mesh gutter =
+        design.layout().parts().stream()
+            .filter(p -> p.kind() == PartKind.GUTTER)
+            .findFirst()
+            .orElseThrow()
+            .mesh();
+    return IntStream.range(0, gutter.vertexCount())
+        .mapToDouble(i -> frame.toLocal(gutter.vertex(i)).y())
+        .min()
+        .orElseThrow();
+  }
+
+  private static List<Leak> leaks(Checked checked, String bay) {
+    return checked.proof().leaks().stream().filter(l -> l.bay().equals(bay)).toList();
+  }
+
+  private static Leak leak(Checked checked, LeakCause cause) {
+    List<Leak> all = checked.proof().leaks().stream().filter(l -> l.cause() == cause).toList();
+    assertThat(all).hasSize(1);
+    return all.get(0);
+  }
+
+  private static Leak offTheLip(Checked checked) {
+    return leaks(checked, "B2").stream()
+        .filter(l -> l.parts().equals(List.of("deck-1/field-1/B2/head-rail-1")))
+        .findFirst()
+        .orElseThrow();
   }
 
   @Test
   void aDownspoutThatIsGoneIsFound() {
     String text = drained(HARBOUR);
-    Checked after = check(without(text, "deck-1/field-1/downspout-1"));
+    Checked after = check(EditedText.without(text, "deck-1/field-1/downspout-1"));
     assertThat(area(after, LeakCause.NO_DOWNSPOUT)).isGreaterThan(6);
     assertThat(after.findings()).anyMatch(f -> f.rule().equals(DrainageRules.NO_WAY_DOWN));
   }

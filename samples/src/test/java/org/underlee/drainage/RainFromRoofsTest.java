@@ -11,6 +11,7 @@ import org.junit.jupiter.api.Test;
 import org.underlee.drainage.flow.RainData;
 import org.underlee.finding.Finding;
 import org.underlee.finding.InputException;
+import org.underlee.framing.Field;
 import org.underlee.geom.Vec2;
 import org.underlee.geom.Vec3;
 import org.underlee.kit.KitReader;
@@ -22,11 +23,15 @@ import org.underlee.run.Checked;
 import org.underlee.run.DeckRun;
 import org.underlee.run.Design;
 import org.underlee.run.RainFromRoofs;
+import org.underlee.run.Resync;
+import org.underlee.run.Resynced;
 import org.underlee.run.Survey;
 import org.underlee.run.SurveyRequest;
 import org.underlee.samples.IfcEmitter;
 import org.underlee.samples.Mix;
 import org.underlee.samples.SampleDecks;
+import org.underlee.step.StepFile;
+import org.underlee.units.Lengths.UnitSystem;
 import org.underlee.units.Quantity;
 import org.underlee.units.Quantity.Kind;
 
@@ -135,6 +140,33 @@ class RainFromRoofsTest {
     assertThat(checked.proof().added()).isEqualTo(12);
     assertThat(checked.proof().dryFraction()).isCloseTo(design.proof().dryFraction(), within(5e-4));
     assertThat(checked.findings()).anyMatch(f -> f.rule().id().equals("roof-drains-onto-deck"));
+  }
+
+  @Test
+  void aPlaceThatIsOnNoDeckAfterANewExportIsToldAndCountedNowhere() {
+    Onto onto = new Onto(12, new Vec2(inBay(1).x() + 100, inBay(1).y()));
+    byte[] old = design(List.of(onto, new Onto(7, inBay(1)))).written().bytes();
+    Resynced again =
+        Resync.of(
+            StepFile.of(IfcEmitter.emit(SampleDecks.all().get(1), Mix.PLAIN), "new.ifc"),
+            StepFile.of(old, "old.ifc"),
+            List.of(),
+            Optional.empty(),
+            Optional.empty());
+    assertThat(again.decisions())
+        .filteredOn(d -> d.name().equals("also drains"))
+        .extracting(Resynced.Decision::kept)
+        .containsExactly(false, true);
+    assertThat(again.design().proof().added()).isEqualTo(7);
+    Field field = HARBOUR.bays().get(0).field();
+    double away = Math.abs(field.frame().toLocal(onto.place()).x() - field.across().to());
+    assertThat(again.design().findings())
+        .filteredOn(f -> f.rule().id().equals("roof-drains-past-deck"))
+        .singleElement()
+        .satisfies(
+            f ->
+                assertThat(f.message(UnitSystem.METRIC))
+                    .contains("12.00 m²", field.id(), Quantity.length(away).in(UnitSystem.METRIC)));
   }
 
   @Test

@@ -15,4 +15,13 @@ public record Capacity(
     Mark mark,
     String source,
     boolean accepted,
-    double flow) {}
+    double flow) {
+  /** Its name, and how far it can be trusted where that is not as far as can be. */
+  public String words() {
+    return switch (mark) {
+      case FROM_MEMORY -> name + " (" + mark.words() + ")";
+      case GIVEN -> name + " (your own table)";
+      case SEEN, DERIVED, PRACTICE -> name;
+    };
+  }
+}

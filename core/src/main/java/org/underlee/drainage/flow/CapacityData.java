@@ -3,10 +3,9 @@ package org.underlee.drainage.flow;
 import com.fasterxml.jackson.annotation.JsonProperty;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.stream.Collectors;
-import java.util.stream.Stream;
 import org.underlee.units.Flows;
 import org.underlee.units.Lengths;
 
@@ -24,13 +23,26 @@ public final class CapacityData {
 
   public static final String ROUND_DOWNSPOUT = "round downspout";
   public static final String RECTANGULAR_DOWNSPOUT = "rectangular downspout";
-  private static final Set<String> USES =
+  static final Set<String> USES =
       Set.of(SEMICIRCULAR, ROUND_DOWNSPOUT, RECTANGULAR_DOWNSPOUT, "sloped pipe");
+
+  /** Units that a table can have, in cubic metres a second. */
+  private static final Map<String, Double> PER_UNIT =
+      Map.of(
+          "gpm",
+          Flows.GPM,
+          "ft2 at 1 in/h",
+          Flows.GPM / SQUARE_FEET_PER_GPM,
+          "l/s",
+          Flows.LITRE_PER_SECOND);
+
+  static final Set<String> UNITS = PER_UNIT.keySet();
 
   /** A formula that the program knows. */
   public record Method(
       @JsonProperty(required = true) String id,
       @JsonProperty(required = true) String name,
+      @JsonProperty(required = true) Rating.Part part,
       @JsonProperty(required = true) String code,
       @JsonProperty(required = true) String edition,
       @JsonProperty(required = true) Mark mark,
@@ -38,6 +50,10 @@ public final class CapacityData {
       @JsonProperty(required = true) String source) {
     Capacity of(double flow) {
       return new Capacity(id, name, code, edition, mark, source, accepted, flow);
+    }
+
+    Method shownOnly() {
+      return new Method(id, name, part, code, edition, mark, false, source);
     }
   }
 
@@ -71,11 +87,20 @@ public final class CapacityData {
           .stream()
           .boxed()
           .findFirst()
-          .map(c -> new Capacity(id, table, code, edition, mark, source, accepted, flow(c)));
+          .map(c -> new Capacity(id, name(), code, edition, mark, source, accepted, flow(c)));
+    }
+
+    /** As it is named beside a figure: editions of a code differ. */
+    public String name() {
+      return code + " " + edition + ", " + table;
+    }
+
+    Table shownOnly() {
+      return new Table(id, use, code, edition, table, unit, mark, source, false, rows);
     }
 
     private double flow(double capacity) {
-      return Flows.GPM * (unit.equals("gpm") ? capacity : capacity / SQUARE_FEET_PER_GPM);
+      return capacity * PER_UNIT.getOrDefault(unit, Double.NaN);
     }
   }
 
@@ -97,7 +122,7 @@ public final class CapacityData {
   private final List<Table> tables;
   private final List<NotShipped> notShipped;
 
-  private CapacityData(List<Method> methods, List<Table> tables, List<NotShipped> notShipped) {
+  CapacityData(List<Method> methods, List<Table> tables, List<NotShipped> notShipped) {
     this.methods = List.copyOf(methods);
     this.tables = List.copyOf(tables);
     this.notShipped = List.copyOf(notShipped);
@@ -112,39 +137,48 @@ public final class CapacityData {
     return BuiltIn.DATA;
   }
 
-  /** These, and the user's own tables at that path; a table of the same id takes the place. */
-  public CapacityData withTablesAt(String path) {
-    return with(read(DataFile.at(path, WHAT)));
+  /**
+   * These, and the user's own tables.
+   *
+   * @param file its name, for messages
+   * @param text JSON, as {@code docs/reference/own-capacities.schema.json} says
+   * @throws org.underlee.finding.InputException when they cannot be read or used
+   */
+  public CapacityData with(String file, String text) {
+    return OwnCapacities.read(new DataFile(file, text, WHAT), this).onTopOf(this);
   }
 
-  CapacityData with(CapacityData own) {
-    Set<String> ids = own.tables.stream().map(Table::id).collect(Collectors.toSet());
-    List<Table> all =
-        Stream.concat(tables.stream().filter(t -> !ids.contains(t.id)), own.tables.stream())
-            .toList();
-    return new CapacityData(methods, all, notShipped);
+  /** The user's own tables among them. */
+  public List<Table> own() {
+    return tables.stream().filter(t -> t.mark == Mark.GIVEN).toList();
   }
 
   static CapacityData read(DataFile file) {
     Shape shape = file.read(Shape.class);
-    file.require(
-        shape.schema.equals(SCHEMA),
-        "its schema is \"" + shape.schema + "\", expected \"" + SCHEMA + "\"");
+    file.requireSchema(shape.schema, SCHEMA);
+    check(file, shape.tables);
+    return new CapacityData(shape.methods, shape.tables, shape.notShipped);
+  }
+
+  static void check(DataFile file, List<Table> tables) {
     List<String> ids = new ArrayList<>();
-    for (Table table : shape.tables) {
+    for (Table table : tables) {
       file.require(!ids.contains(table.id), "the table \"" + table.id + "\" is there twice");
       ids.add(table.id);
       check(file, table);
     }
-    return new CapacityData(shape.methods, shape.tables, shape.notShipped);
   }
 
   private static void check(DataFile file, Table table) {
     String name = "the table \"" + table.id + "\"";
     file.require(USES.contains(table.use), name + " is for \"" + table.use + "\", not of " + USES);
     file.require(
-        table.unit.equals("gpm") || table.unit.equals("ft2 at 1 in/h"),
-        name + " is in \"" + table.unit + "\", expected gpm or ft2 at 1 in/h");
+        UNITS.contains(table.unit),
+        name
+            + " is in \""
+            + table.unit
+            + "\", expected one of "
+            + UNITS.stream().sorted().toList());
     file.require(!table.source.isBlank(), name + " names no source");
     file.require(!table.rows.isEmpty(), name + " has no rows");
     for (int i = 0; i < table.rows.size(); i++) {
@@ -177,34 +211,6 @@ public final class CapacityData {
     boolean same =
         more.sizeInches == less.sizeInches && more.fallInchesPerFoot == less.fallInchesPerFoot;
     return same || (covers && more.capacity < less.capacity);
-  }
-
-  /** The same, with these methods and tables alone deciding. */
-  public CapacityData accepting(Set<String> ids) {
-    List<Method> chosen =
-        methods.stream()
-            .map(
-                m ->
-                    new Method(
-                        m.id, m.name, m.code, m.edition, m.mark, ids.contains(m.id), m.source))
-            .toList();
-    List<Table> of =
-        tables.stream()
-            .map(
-                t ->
-                    new Table(
-                        t.id,
-                        t.use,
-                        t.code,
-                        t.edition,
-                        t.table,
-                        t.unit,
-                        t.mark,
-                        t.source,
-                        ids.contains(t.id),
-                        t.rows))
-            .toList();
-    return new CapacityData(chosen, of, notShipped);
   }
 
   public List<Method> methods() {

@@ -62,10 +62,6 @@ public record Catchment(double deck, List<Double> walls, List<Roof> roofs) {
     roofs = List.copyOf(roofs);
   }
 
-  public static Catchment ofDeck(double area) {
-    return new Catchment(area, List.of(), List.of());
-  }
-
   public double fromWalls() {
     return SHARE_OF_WALL * walls.stream().mapToDouble(Double::doubleValue).sum();
   }

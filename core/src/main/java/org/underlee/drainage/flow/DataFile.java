@@ -4,8 +4,6 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
-import java.nio.file.Path;
 import org.underlee.finding.InputException;
 import org.underlee.finding.JsonInput;
 import org.underlee.finding.Place;
@@ -13,7 +11,7 @@ import org.underlee.finding.Place;
 /** A data file of this package, built in or the user's, and how its faults are told. */
 record DataFile(String name, String text, String what) {
   private static final String ADVICE =
-      "Correct the file; docs/reference/rain-and-capacities.md shows what belongs in it.";
+      "Correct the file; docs/how-to/rate-by-your-own-tables.md shows what belongs in it.";
 
   static DataFile builtIn(String name, String what) {
     try (InputStream in = DataFile.class.getResourceAsStream(name)) {
@@ -26,15 +24,9 @@ record DataFile(String name, String text, String what) {
     }
   }
 
-  static DataFile at(String path, String what) {
-    try {
-      return new DataFile(path, Files.readString(Path.of(path)), what);
-    } catch (IOException e) {
-      throw new InputException(
-          Place.NOWHERE.inFile(path),
-          what + " cannot be read: " + e.getMessage(),
-          "Give the path of a file that is there.");
-    }
+  void requireSchema(String found, String expected) {
+    require(
+        found.equals(expected), "its schema is \"" + found + "\", expected \"" + expected + "\"");
   }
 
   <T> T read(Class<T> shape) {

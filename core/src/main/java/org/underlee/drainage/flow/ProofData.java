@@ -21,7 +21,11 @@ public final class ProofData {
     VENT_RATIO("ventRatio"),
     DISCHARGE_DISTANCE_MM("dischargeDistanceMm"),
     FILM_MM("filmMm"),
-    JOIST_CREEP_FACTOR("joistCreepFactor");
+    JOIST_CREEP_FACTOR("joistCreepFactor"),
+    SPOUT_END_HIGHEST_MM("spoutEndHighestMm"),
+    ROOF_PLACE_MM("roofPlaceMm"),
+    FLASHING_LONGEST_MM("flashingLongestMm"),
+    LEVEL_FACE_M2("levelFaceM2");
 
     private final String name;
 
@@ -125,6 +129,11 @@ public final class ProofData {
 
   public double get(Key key) {
     return value(key).value();
+  }
+
+  /** A value that is kept in millimetres, in metres. */
+  public double metres(Key key) {
+    return get(key) * Lengths.MM;
   }
 
   public List<Expansion> expansion() {

@@ -58,16 +58,9 @@ public final class RainData {
     return read(DataFile.builtIn("rain.json", WHAT));
   }
 
-  /** The user's table at that path instead of the built-in one. */
-  public static RainData at(String path) {
-    return read(DataFile.at(path, WHAT));
-  }
-
   static RainData read(DataFile file) {
     Shape shape = file.read(Shape.class);
-    file.require(
-        shape.schema.equals(SCHEMA),
-        "its schema is \"" + shape.schema + "\", expected \"" + SCHEMA + "\"");
+    file.requireSchema(shape.schema, SCHEMA);
     List<String> keys = new ArrayList<>();
     for (Row row : shape.storms) {
       file.require(

@@ -1,5 +1,7 @@
 package org.underlee.drainage.flow;
 
+import com.fasterxml.jackson.annotation.JsonProperty;
+
 /**
  * What a method says of one part, against what must pass it.
  *
@@ -8,8 +10,11 @@ package org.underlee.drainage.flow;
 public record Rating(Part part, Capacity capacity, double demand) {
   /** What is rated. */
   public enum Part {
+    @JsonProperty("gutter")
     GUTTER,
+    @JsonProperty("outlet")
     OUTLET,
+    @JsonProperty("downspout")
     DOWNSPOUT
   }
 

@@ -148,7 +148,7 @@ public final class Sizing {
     Rating governing = result.governing();
     if (!governing.passes()) {
       lacks.add(
-          governing.capacity().name()
+          governing.capacity().words()
               + " carries "
               + Math.round(100 / governing.use())
               + " % of the water");

@@ -45,6 +45,11 @@ public record Storm(String name, double intensity, Kind kind, String source, Mar
             () -> new IllegalArgumentException("no storm was given, expected one or more"));
   }
 
+  /** Its name, and how far it can be trusted where it was not read in its source. */
+  public String words() {
+    return mark == Mark.FROM_MEMORY ? name + ", " + mark.words() : name;
+  }
+
   /** The flow off an area in plan: rational method with a runoff coefficient of 1. */
   public double flow(double area) {
     return intensity * area;

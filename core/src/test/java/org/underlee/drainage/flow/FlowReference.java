@@ -5,11 +5,66 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.text.DecimalFormat;
 import java.text.DecimalFormatSymbols;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Locale;
+import java.util.stream.Collectors;
 
 /** Makes the reference page of rain and capacities from the data files. */
 final class FlowReference {
   static final String FILE = "docs/reference/rain-and-capacities.md";
+  static final String SCHEMA_FILE = "docs/reference/own-capacities.schema.json";
+
+  private static final String SCHEMA =
+      """
+      {
+        "$schema": "https://json-schema.org/draft/2020-12/schema",
+        "title": "Your own tables of capacities for Underlee",
+        "description": "Generated from the code that reads them; how-to/rate-by-your-own-tables.md says how to use one.",
+        "type": "object",
+        "required": ["schema", "tables", "shownOnly"],
+        "additionalProperties": false,
+        "properties": {
+          "schema": {"const": "$SCHEMA"},
+          "tables": {
+            "type": "array",
+            "items": {
+              "type": "object",
+              "required": ["id", "use", "code", "edition", "table", "unit", "source", "rows"],
+              "additionalProperties": false,
+              "properties": {
+                "id": {"type": "string", "description": "A name of your own, or that of a table of the program whose place it takes"},
+                "use": {"enum": [$USES]},
+                "code": {"type": "string", "description": "As it is named, such as IPC"},
+                "edition": {"type": "string", "description": "Editions differ: the year on the book"},
+                "table": {"type": "string", "description": "Its number in the code"},
+                "unit": {"enum": [$UNITS], "description": "Of the capacities"},
+                "source": {"type": "string", "pattern": "\\\\S", "description": "Where you read it"},
+                "rows": {
+                  "type": "array",
+                  "minItems": 1,
+                  "items": {
+                    "type": "object",
+                    "required": ["sizeInches", "fallInchesPerFoot", "capacity"],
+                    "additionalProperties": false,
+                    "properties": {
+                      "sizeInches": {"type": "number", "exclusiveMinimum": 0, "description": "Diameter; of a rectangle the circle of equal area"},
+                      "fallInchesPerFoot": {"type": "number", "minimum": 0, "description": "0 for a downspout"},
+                      "capacity": {"type": "number", "exclusiveMinimum": 0}
+                    }
+                  }
+                }
+              }
+            }
+          },
+          "shownOnly": {
+            "type": "array",
+            "description": "What the program has and what may decide no more",
+            "items": {"enum": [$IDS]}
+          }
+        }
+      }
+      """;
 
   private static final DecimalFormat NUMBER =
       new DecimalFormat("0.####", DecimalFormatSymbols.getInstance(Locale.ROOT));
@@ -20,6 +75,24 @@ final class FlowReference {
   public static void main(String[] args) throws IOException {
     Path root = Path.of(args.length > 0 ? args[0] : ".");
     Files.writeString(root.resolve(FILE), page());
+    Files.writeString(root.resolve(SCHEMA_FILE), schema());
+  }
+
+  /** The shape of a file of the user's own tables, JSON Schema 2020-12. */
+  static String schema() {
+    CapacityData data = CapacityData.builtIn();
+    List<String> ids = new ArrayList<>();
+    data.methods().forEach(m -> ids.add(m.id()));
+    data.tables().forEach(t -> ids.add(t.id()));
+    return SCHEMA
+        .replace("$SCHEMA", OwnCapacities.SCHEMA)
+        .replace("$USES", quoted(CapacityData.USES.stream().sorted().toList()))
+        .replace("$UNITS", quoted(CapacityData.UNITS.stream().sorted().toList()))
+        .replace("$IDS", quoted(ids));
+  }
+
+  private static String quoted(List<String> words) {
+    return words.stream().map(w -> '"' + w + '"').collect(Collectors.joining(", "));
   }
 
   static String page() {

@@ -10,7 +10,8 @@ class FlowReferenceTest {
 
   /** When this fails, run {@link FlowReference#main} with the project's root and see the diff. */
   @Test
-  void thePublishedPageIsWhatTheDataSay() {
+  void thePublishedPagesAreWhatTheDataSay() {
     assertThat(ROOT.resolve(FlowReference.FILE)).hasContent(FlowReference.page());
+    assertThat(ROOT.resolve(FlowReference.SCHEMA_FILE)).hasContent(FlowReference.schema());
   }
 }

@@ -5,7 +5,6 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
-import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.underlee.finding.InputException;
 import org.underlee.units.RainRates;
@@ -67,28 +66,6 @@ class RainAndCapacityDataTest {
   }
 
   @Test
-  void aUsersOwnTableTakesPart() {
-    CapacityData all = DATA.with(own(3, 90, 4, 190));
-    assertThat(all.tabled(CapacityData.ROUND_DOWNSPOUT, 0.0762, 0))
-        .anyMatch(c -> c.id().equals("mine") && c.mark() == Mark.GIVEN);
-  }
-
-  @Test
-  void aTableInWhichALargerPipeCarriesLessIsRefusedWithItsRows() {
-    assertThatThrownBy(() -> own(3, 90, 4, 80))
-        .isInstanceOf(InputException.class)
-        .hasMessageContaining("mine.json")
-        .hasMessageContaining("rows 1 and 2, contradict");
-  }
-
-  @Test
-  void aTableThatSaysTheSameEntryTwiceIsRefused() {
-    assertThatThrownBy(() -> own(3, 90, 3, 91))
-        .isInstanceOf(InputException.class)
-        .hasMessageContaining("contradict");
-  }
-
-  @Test
   void aTableIsNotReadBetweenItsEntries() {
     assertThat(DATA.tabled(CapacityData.SEMICIRCULAR, 5.5 * 0.0254, 0.15 / 12))
         .singleElement()
@@ -97,28 +74,6 @@ class RainAndCapacityDataTest {
                 assertThat(c.flow() / org.underlee.units.Flows.GPM)
                     .isCloseTo(1760 / 96.25, within(1e-9)));
     assertThat(DATA.tabled(CapacityData.SEMICIRCULAR, 0.127, 0)).isEmpty();
-  }
-
-  @Test
-  void onlyWhatIsAcceptedDecides() {
-    CapacityData one = DATA.accepting(Set.of("beij-1934"));
-    assertThat(one.methods()).filteredOn(CapacityData.Method::accepted).hasSize(1);
-    assertThat(one.tables()).noneMatch(CapacityData.Table::accepted);
-    assertThat(DATA.method("manning-bank-full").accepted()).isFalse();
-  }
-
-  private static CapacityData own(double d1, double q1, double d2, double q2) {
-    String row = "{\"sizeInches\": %s, \"fallInchesPerFoot\": 0, \"capacity\": %s}";
-    String text =
-        "{\"schema\": \"underlee/capacities/1\", \"id\": \"own\", \"methods\": [],"
-            + " \"notShipped\": [], \"tables\": [{\"id\": \"mine\", \"use\": \"round downspout\","
-            + " \"code\": \"own\", \"edition\": \"1\", \"table\": \"t\", \"unit\": \"gpm\","
-            + " \"mark\": \"given\", \"source\": \"me\", \"accepted\": true, \"rows\": ["
-            + row.formatted(d1, q1)
-            + ","
-            + row.formatted(d2, q2)
-            + "]}]}";
-    return CapacityData.read(new DataFile("mine.json", text, "the table of capacities"));
   }
 
   @Test

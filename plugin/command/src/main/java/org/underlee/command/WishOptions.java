@@ -1,5 +1,6 @@
 package org.underlee.command;
 
+import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -7,6 +8,7 @@ import java.util.Set;
 import org.underlee.layout.OutletWishes;
 import org.underlee.layout.Scope;
 import org.underlee.layout.Wishes;
+import org.underlee.run.CapacityTables;
 import org.underlee.run.DryZones;
 import org.underlee.run.RainFromRoofs;
 import org.underlee.run.Survey;
@@ -73,6 +75,16 @@ final class WishOptions {
       })
   List<String> alsoDrains = List.of();
 
+  @Option(
+      names = "--capacity-table",
+      paramLabel = "FILE",
+      description = {
+        "Your own tables of what gutters and downspouts carry, as"
+            + " docs/reference/own-capacities.schema.json says: they decide beside the program's, and"
+            + " one with the id of a table of the program takes its place."
+      })
+  Optional<Path> tables = Optional.empty();
+
   @Option(names = "--storey", paramLabel = "NAME", description = "Only decks of this storey.")
   Optional<String> storey = Optional.empty();
 
@@ -95,7 +107,8 @@ final class WishOptions {
 
   /**
    * @throws org.underlee.finding.InputException when nothing is called as the dry zone is, or a
-   *     roof's area or place cannot be read or is on no deck
+   *     roof's area or place cannot be read or is on no deck, or tables of capacities cannot be
+   *     used
    */
   Scope of(Scope scope, Survey survey) {
     return new Scope(
@@ -108,6 +121,7 @@ final class WishOptions {
             lowEnd,
             dryZone.map(text -> DryZones.of(survey, text)),
             outlets.isEmpty() ? OutletWishes.NONE : OutletWishes.parse(String.join(" ", outlets)),
-            alsoDrains.stream().map(text -> RainFromRoofs.on(survey, text)).toList()));
+            alsoDrains.stream().map(text -> RainFromRoofs.on(survey, text)).toList(),
+            tables.map(CapacityTables::at)));
   }
 }

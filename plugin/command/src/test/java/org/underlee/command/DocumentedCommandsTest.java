@@ -64,6 +64,7 @@ class DocumentedCommandsTest {
         "tutorial-builder.md",
         "tutorial-coordinator.md",
         "how-to/use-your-own-kit.md",
+        "how-to/rate-by-your-own-tables.md",
         "how-to/choose-between-arrangements.md",
         "how-to/read-findings.md",
         "how-to/ask-why.md",
@@ -96,6 +97,15 @@ class DocumentedCommandsTest {
         assertThat(missing(last, step.shown)).as(step.command).isEmpty();
       }
     }
+  }
+
+  /** The example of the page, and one with a slip. */
+  private void tables() throws IOException {
+    String page = Files.readString(ROOT.resolve("docs/how-to/rate-by-your-own-tables.md"));
+    String json = page.substring(page.indexOf("```json") + 8);
+    String example = json.substring(0, json.indexOf("```"));
+    Files.writeString(folder.resolve("our-county.json"), example);
+    Files.writeString(folder.resolve("slip-table.json"), example.replace("\"gpm\",", "\"gpm\", \"mark\": \"seen\","));
   }
 
   @Test
@@ -167,6 +177,7 @@ class DocumentedCommandsTest {
         deck.replace("((2.666666666667,", "((2.708333333333,"));
     drainedFiles();
     kits();
+    tables();
     try (InputStream schema = Underlee.class.getResourceAsStream("/schema/IFC4_ADD2.exp")) {
       Files.write(folder.resolve("IFC4.exp"), schema.readAllBytes());
     }

@@ -26,6 +26,7 @@ import org.underlee.finding.InputException;
 import org.underlee.layout.DryZone;
 import org.underlee.layout.Onto;
 import org.underlee.layout.OutletWishes;
+import org.underlee.layout.OwnTables;
 import org.underlee.layout.Wishes;
 import org.underlee.units.Lengths.UnitSystem;
 
@@ -100,7 +101,10 @@ public final class Memory {
         Optional.of(n.path("lowEnd").asText()).filter(l -> !l.isEmpty()),
         Optional.of(n.path("dryZone").asText()).filter(DryZone::isDrawn).map(DryZone::parse),
         outlets(n.path("outlets").asText()),
-        texts(n.path("alsoDrains")).stream().map(Onto::parse).toList());
+        texts(n.path("alsoDrains")).stream().map(Onto::parse).toList(),
+        Optional.of(n.path("capacityTables").asText())
+            .filter(t -> !t.isEmpty())
+            .map(t -> new OwnTables("the capacity tables kept for this model", t)));
   }
 
   private static OutletWishes outlets(String text) {
@@ -115,6 +119,7 @@ public final class Memory {
     to.put("boardsOff", wishes.boardsOff());
     ArrayNode onto = to.putArray("alsoDrains");
     wishes.onto().forEach(o -> onto.add(o.text()));
+    wishes.tables().ifPresent(t -> to.put("capacityTables", t.text()));
     ArrayNode open = to.putArray("leaveOpen");
     new TreeSet<>(wishes.leaveOpen()).forEach(open::add);
     wishes.seat().ifPresent(s -> to.put("seat", s));
