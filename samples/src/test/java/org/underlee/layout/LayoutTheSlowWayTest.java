@@ -98,7 +98,7 @@ class LayoutTheSlowWayTest {
   }
 
   private static GutterInRain gutters(Survey survey, Storm storm) {
-    return new GutterInRain(storm, ProofData.builtIn(), survey.elements(), List.of());
+    return new GutterInRain(storm, ProofData.builtIn(), survey.elements(), Wishes.NONE);
   }
 
   /** Answers every question by the whole solution, and remembers none. */
