@@ -4,11 +4,8 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
-import org.underlee.bay.Bay;
-import org.underlee.drainage.OutletShare;
 import org.underlee.drainage.flow.CapacityData;
 import org.underlee.drainage.flow.Rating;
 import org.underlee.drainage.flow.Storm;
@@ -17,11 +14,7 @@ import org.underlee.finding.Finding.Measure;
 import org.underlee.finding.Fix;
 import org.underlee.finding.Level;
 import org.underlee.finding.Rule;
-import org.underlee.geom.Interval;
-import org.underlee.layout.GutterCapacity;
-import org.underlee.layout.Link;
 import org.underlee.layout.Onto;
-import org.underlee.layout.PartKind;
 import org.underlee.units.Lengths.UnitSystem;
 import org.underlee.units.Quantity;
 import org.underlee.units.Quantity.Kind;
@@ -65,11 +58,11 @@ public final class Capacity implements Check {
     GutterInRain rain = new GutterInRain(storm, input.data(), input.elements(), input.wishes());
     List<Finding> found = new ArrayList<>();
     for (Assembled f : input.fields()) {
-      List<Stretch> stretches = stretches(f, input, rain);
+      List<Stretch> stretches = Stretch.of(f, input, rain);
       if (!rain.own().isEmpty()) {
         own(f, stretches, rain).ifPresent(found::add);
       }
-      List<Overfull> overfull = overfull(f, stretches, rain);
+      List<Overfull> overfull = overfull(stretches, rain);
       worst(f, overfull, p -> p == Rating.Part.GUTTER)
           .ifPresent(w -> found.add(finding(w, GUTTER, "the gutter", storm, rain)));
       worst(f, overfull, p -> p != Rating.Part.GUTTER)
@@ -97,13 +90,6 @@ public final class Capacity implements Check {
         : "no roof that sheds onto it.";
   }
 
-  /** A stretch of gutter to one outlet. */
-  private record Stretch(Interval along, double outlet, List<GutterCapacity.Share> shares) {
-    List<Rating> ratings(Assembled f, GutterInRain rain) {
-      return rain.ratings(f.kit(), along, outlet, shares);
-    }
-  }
-
   /** A stretch of gutter that does not carry the rain, by every method. */
   private record Overfull(Stretch stretch, List<Rating> ratings) {}
 
@@ -118,36 +104,17 @@ public final class Capacity implements Check {
         .max(Comparator.comparingDouble(w -> w.by.use()));
   }
 
-  /** What runs into each outlet. */
-  private static List<Stretch> stretches(Assembled f, CheckInput input, GutterInRain rain) {
-    List<Stretch> stretches = new ArrayList<>();
-    f.all(PartKind.OUTLET)
-        .forEach(
-            o -> {
-              Interval along = into(f, o.part().id());
-              if (!along.isEmpty() && along.length() > 0) {
-                stretches.add(
-                    new Stretch(along, middle(o), shares(f, input, rain, o.part().id(), along)));
-              }
-            });
-    return stretches;
-  }
-
-  private static List<Overfull> overfull(Assembled f, List<Stretch> stretches, GutterInRain rain) {
+  private static List<Overfull> overfull(List<Stretch> stretches, GutterInRain rain) {
     // to know that it carries takes one solution, to know how much about eight
     return stretches.stream()
-        .filter(s -> !rain.carries(f.kit(), s.along, s.outlet, s.shares))
-        .map(s -> new Overfull(s, s.ratings(f, rain)))
+        .filter(s -> !s.isCarried(rain))
+        .map(s -> new Overfull(s, s.ratings(rain)))
         .toList();
   }
 
   /** What governs the hardest used stretch where the user's own tables take part. */
   private static Optional<Finding> own(Assembled f, List<Stretch> stretches, GutterInRain rain) {
-    List<Rating> accepted =
-        stretches.stream()
-            .flatMap(s -> s.ratings(f, rain).stream())
-            .filter(r -> r.capacity().accepted())
-            .toList();
+    List<Rating> accepted = stretches.stream().flatMap(s -> s.accepted(rain).stream()).toList();
     Optional<Rating> gutter = hardest(accepted, p -> p == Rating.Part.GUTTER);
     Optional<Rating> spout = hardest(accepted, p -> p != Rating.Part.GUTTER);
     if (gutter.isEmpty() || spout.isEmpty()) {
@@ -181,57 +148,6 @@ public final class Capacity implements Check {
         .max(Comparator.comparingDouble(Rating::use));
   }
 
-  private static double middle(Placed part) {
-    return (part.box().min().x() + part.box().max().x()) / 2;
-  }
-
-  /** What reaches the outlet from each bay by the proof, or where there is none, by the plan. */
-  private static List<GutterCapacity.Share> shares(
-      Assembled f, CheckInput input, GutterInRain rain, String outlet, Interval stretch) {
-    Optional<OutletShare> proved =
-        input.proved().stream().filter(s -> s.outlet().equals(outlet)).findFirst();
-    List<GutterCapacity.Share> shares = new ArrayList<>();
-    for (Bay bay : f.served()) {
-      double low = bay.stretch().to();
-      Interval whole = new Interval(bay.left().centre(low), bay.right().centre(low));
-      Interval own = whole.meet(stretch);
-      if (!own.isEmpty() && own.length() > 0) {
-        double area =
-            proved
-                .map(p -> p.bays().getOrDefault(bay.id(), 0.0))
-                .orElse(area(f, bay) * own.length() / whole.length());
-        double all =
-            proved.isPresent()
-                ? rain.fromWalls(f.field(), whole)
-                : rain.fromAbove(f.field(), whole);
-        double above = all * own.length() / whole.length();
-        shares.add(new GutterCapacity.Share(own, area + above));
-      }
-    }
-    return shares;
-  }
-
-  private static double area(Assembled f, Bay bay) {
-    double v = bay.stretch().middle();
-    List<Placed> pans = f.pansOf(bay);
-    double run = pans.get(pans.size() - 1).box().max().y() - bay.stretch().from();
-    return (bay.right().centre(v) - bay.left().centre(v)) * run;
-  }
-
-  /** Along the gutter, what runs into an outlet; empty when nothing does. */
-  private static Interval into(Assembled f, String outlet) {
-    Set<String> from =
-        f.layout().links().stream()
-            .filter(l -> l.to().equals(outlet))
-            .map(Link::from)
-            .collect(Collectors.toSet());
-    return f.all(PartKind.GUTTER)
-        .filter(g -> from.contains(g.part().id()))
-        .map(g -> new Interval(g.box().min().x(), g.box().max().x()))
-        .reduce(Interval::join)
-        .orElse(new Interval(0, -1));
-  }
-
   private static Finding finding(
       Worst worst, Rule rule, String what, Storm storm, GutterInRain rain) {
     Rating r = worst.by;
@@ -243,8 +159,6 @@ public final class Capacity implements Check {
             "%s carries rain of %s at most, by %s; it must carry %s.",
             what, carried, r.capacity().words(), asked),
         new Measure(carried, asked),
-        Fix.of(
-            new LargerGutter(worst.field, rain)
-                .advice(worst.where.stretch.along, worst.where.stretch.shares)));
+        Fix.of(new LargerGutter(rain).advice(worst.where.stretch)));
   }
 }

@@ -2,6 +2,7 @@ package org.underlee.geom;
 
 import java.util.List;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.GeometryFactory;
@@ -44,10 +45,19 @@ public final class PlanGeometry {
    * @return polygons; empty when no face looks up
    */
   public static Geometry facesUp(Mesh mesh, Transform frame, double least) {
-    List<Geometry> faces =
+    return faces(
+        mesh,
         IntStream.range(0, mesh.triangleCount())
             .filter(t -> mesh.areaNormal(t).z() > least * mesh.areaNormal(t).length())
-            .mapToObj(t -> polygon(corners(mesh, t, frame)))
+            .boxed(),
+        frame);
+  }
+
+  /** The union of some of a body's faces, likewise. */
+  public static Geometry faces(Mesh mesh, Stream<Integer> triangles, Transform frame) {
+    List<Geometry> faces =
+        triangles
+            .map(t -> polygon(corners(mesh, t, frame)))
             .map(face -> GeometryPrecisionReducer.reduce(face, GRID))
             .filter(face -> face.getArea() > 0)
             .toList();

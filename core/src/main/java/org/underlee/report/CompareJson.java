@@ -2,6 +2,7 @@ package org.underlee.report;
 
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import org.underlee.check.DrainSet;
 import org.underlee.layout.FieldLayout;
 import org.underlee.run.Arrangement;
 import org.underlee.run.Comparison;
@@ -30,6 +31,21 @@ public final class CompareJson {
     node.put("articlesWithoutPrice", cost.unpriced());
   }
 
+  private static void drains(ObjectNode node, DrainSet drains) {
+    size(node, drains.own());
+    node.put("used", Json.rounded(drains.use(), DECIMALS));
+    node.put("by", drains.by());
+    node.put("stretchMm", Json.mm(drains.stretch()));
+    drains.least().ifPresent(s -> size(node.putObject("least"), s));
+  }
+
+  private static void size(ObjectNode node, DrainSet.Size size) {
+    node.put("gutterWidthMm", Json.mm(size.width()));
+    node.put("gutterDepthMm", Json.mm(size.depth()));
+    node.put("downspoutMm", Json.mm(size.downspout()));
+    node.put("outlets", size.outlets());
+  }
+
   private static void arrangement(ObjectNode node, int number, Arrangement a) {
     node.put("number", number);
     node.put("kit", a.kit().id());
@@ -42,6 +58,7 @@ public final class CompareJson {
     node.put("partsCut", a.partsCut());
     node.put("bought", a.bought());
     a.cost().ifPresent(c -> cost(node.putObject("cost"), c));
+    a.drains().ifPresent(d -> drains(node.putObject("drains"), d));
     a.dominatedBy().ifPresent(n -> node.put("dominatedBy", n));
     ArrayNode fields = node.putArray("fields");
     for (FieldLayout field : a.fields()) {

@@ -3,6 +3,7 @@ package org.underlee.report;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
+import org.underlee.check.DrainSet;
 import org.underlee.run.Arrangement;
 import org.underlee.run.Comparison;
 import org.underlee.takeoff.Order;
@@ -16,7 +17,17 @@ public final class CompareText {
   public static String write(Comparison comparison, UnitSystem units) {
     StringBuilder out = new StringBuilder();
     out.append(
-        row("", "Kit", "Low end", "Fall", "Dry", "Headroom", "Cut", "To buy", "Seat; remarks"));
+        row(
+            "",
+            "Kit",
+            "Low end",
+            "Fall",
+            "Dry",
+            "Headroom",
+            "Outlets",
+            "Cut",
+            "To buy",
+            "Seat; remarks"));
     List<Arrangement> all = comparison.arrangements();
     for (int i = 0; i < all.size(); i++) {
       out.append(row(i + 1, all.get(i), units));
@@ -37,9 +48,32 @@ public final class CompareText {
         ratio(a),
         String.format(Locale.ROOT, "%.1f %%", 100 * a.dryFraction()),
         a.headroom().isPresent() ? Lengths.format(a.headroom().getAsDouble(), units) : "-",
+        a.drains().map(CompareText::outlets).orElse("-"),
         Integer.toString(a.partsCut()),
         Integer.toString(a.bought()),
         remarks(a, units));
+  }
+
+  /** How many, and how much of the hardest used one's capacity the rain takes. */
+  private static String outlets(DrainSet drains) {
+    return String.format(
+        Locale.ROOT, "%d, %.0f %%", drains.own().outlets(), Math.ceil(100 * drains.use()));
+  }
+
+  private static String least(DrainSet drains, UnitSystem units) {
+    return drains
+        .least()
+        .map(
+            s ->
+                "; least gutter "
+                    + Lengths.format(s.width(), units)
+                    + " x "
+                    + Lengths.format(s.depth(), units)
+                    + " with "
+                    + s.outlets()
+                    + " x "
+                    + Lengths.format(s.downspout(), units))
+        .orElse("; no common gutter carries it");
   }
 
   private static String ratio(Arrangement a) {
@@ -54,7 +88,12 @@ public final class CompareText {
             .collect(Collectors.joining(" / "));
     String cost = a.cost().map(c -> "; " + cost(c)).orElse("");
     String boards = a.boardsOff() ? "; boards off" : "";
-    return seats + cost + boards + a.dominatedBy().map(n -> "; no better than " + n).orElse("");
+    String least = a.drains().map(d -> least(d, units)).orElse("");
+    return seats
+        + least
+        + cost
+        + boards
+        + a.dominatedBy().map(n -> "; no better than " + n).orElse("");
   }
 
   private static String cost(Order.Cost cost) {
@@ -83,18 +122,20 @@ public final class CompareText {
       String fall,
       String dry,
       String headroom,
+      String outlets,
       String cut,
       String bought,
       String seat) {
     return String.format(
                 Locale.ROOT,
-                "%3s  %-18s %-10s %-6s %6s  %-12s %4s  %6s  %s",
+                "%3s  %-18s %-10s %-6s %6s  %-12s %-9s %4s  %6s  %s",
                 number,
                 kit,
                 lowEnd,
                 fall,
                 dry,
                 headroom,
+                outlets,
                 cut,
                 bought,
                 seat)

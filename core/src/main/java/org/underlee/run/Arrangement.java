@@ -3,6 +3,7 @@ package org.underlee.run;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import org.underlee.check.DrainSet;
 import org.underlee.kit.Kit;
 import org.underlee.layout.FieldLayout;
 import org.underlee.takeoff.Order;
@@ -19,6 +20,8 @@ import org.underlee.takeoff.Order;
  * @param partsCut parts with a notch, a hole or a slit
  * @param bought lengths and pieces to buy
  * @param cost of what is ordered, spares included, where there is a price list
+ * @param drains gutter and downspouts, and the least that would do; empty where no gutter takes
+ *     water
  * @param dominatedBy number of another arrangement that is nowhere worse and somewhere better
  */
 public record Arrangement(
@@ -31,6 +34,7 @@ public record Arrangement(
     int partsCut,
     int bought,
     Optional<Order.Cost> cost,
+    Optional<DrainSet> drains,
     Optional<Integer> dominatedBy) {
   public Arrangement {
     fields = List.copyOf(fields);
@@ -38,7 +42,17 @@ public record Arrangement(
 
   Arrangement dominatedBy(Optional<Integer> other) {
     return new Arrangement(
-        kit, lowEnd, fields, boardsOff, dryFraction, headroom, partsCut, bought, cost, other);
+        kit,
+        lowEnd,
+        fields,
+        boardsOff,
+        dryFraction,
+        headroom,
+        partsCut,
+        bought,
+        cost,
+        drains,
+        other);
   }
 
   /** Shares nearer than this, and heights nearer than a millimetre, are equal. */

@@ -5,6 +5,8 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import org.underlee.check.CheckInput;
+import org.underlee.check.DrainSet;
 import org.underlee.drainage.DrainCases;
 import org.underlee.drainage.DrainProof;
 import org.underlee.drainage.WaterProver;
@@ -116,24 +118,26 @@ public record Comparison(Survey survey, List<Arrangement> arrangements) {
       return Optional.empty();
     }
     Takeoff takeoff = TakeoffBuilder.of(layout, buying);
+    DrainProof proof = WaterProver.prove(DrainCases.of(survey.bays(), layout, own.wishes().onto()));
     return Optional.of(
         new Arrangement(
             kit,
             line,
             layout.fields(),
             boardsOff,
-            dryFraction(survey, own, layout),
+            dryFraction(survey, own, layout, proof),
             headroom(survey, layout),
             (int) layout.parts().stream().filter(p -> !p.cuts().isEmpty()).count(),
             bought(takeoff),
             takeoff.order().cost(),
+            DrainSet.of(
+                CheckInput.of(survey.bays(), survey.elements(), layout, storm, proof.outlets())
+                    .with(own.wishes())),
             Optional.empty()));
   }
 
   /** Of the rain on all decks in scope, fields without any part among them. */
-  private static double dryFraction(Survey survey, Scope scope, Layout layout) {
-    DrainProof proof =
-        WaterProver.prove(DrainCases.of(survey.bays(), layout, scope.wishes().onto()));
+  private static double dryFraction(Survey survey, Scope scope, Layout layout, DrainProof proof) {
     List<String> laidOut = layout.fields().stream().map(FieldLayout::field).toList();
     double bare =
         scope.of(survey.framing().decks()).stream()

@@ -161,6 +161,10 @@ final class CheckCases {
             withLater(box("IfcPipeSegment", "Downspout", 10, 1, Z + D + 0.2, 0.1, 0.1, 2)),
             withLater(box("IfcPipeSegment", "Downspout", 0.6, 1, Z + D + 0.2, 0.1, 0.1, 2))),
         new CheckCase("roof-drains-onto-deck", withRoof(90), withRoof(0.6)),
+        new CheckCase(
+            "eave-over-deck",
+            withLater(RoofsOver.falling(0.2, 1.2, -0.3)),
+            withLater(RoofsOver.falling(0.2, 1.2, 0.3))),
         new CheckCase("roof-drains-past-deck", withRoof(0.6), withRoof(90)),
         new CheckCase(
             "rated-by-own-tables",

@@ -54,6 +54,7 @@ class ChecksTest {
   @Test
   void aGutterThatIsTooSmallIsToldTheSmallestSizeThatCarries() {
     assertThat(advice("400 in/h"))
+        .contains("The kit's gutter is 5\" wide and 3 1/2\" deep, with one downspout here of 3\".")
         .contains("the smallest common set that carries it here")
         .contains("a gutter 7\" wide and 6\" deep, with a downspout at each end of 4\"");
     assertThat(advice("4000 in/h")).contains("that leave 6' 8\" of headroom, none carries it.");

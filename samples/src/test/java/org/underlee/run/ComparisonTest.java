@@ -7,12 +7,15 @@ import java.util.List;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
+import org.underlee.check.DrainSet;
 import org.underlee.drainage.flow.RainData;
 import org.underlee.drainage.flow.Storm;
+import org.underlee.kit.DrainValue;
 import org.underlee.kit.Family;
 import org.underlee.kit.Kit;
 import org.underlee.kit.KitReader;
 import org.underlee.layout.Layout;
+import org.underlee.layout.PartKind;
 import org.underlee.layout.Scope;
 import org.underlee.report.CompareJson;
 import org.underlee.report.CompareText;
@@ -58,6 +61,41 @@ class ComparisonTest {
       assertThat(a.dryFraction()).isEqualTo(design.proof().dryFraction());
       assertThat(a.fields()).isEqualTo(design.layout().fields());
     }
+  }
+
+  @Test
+  void anArrangementSaysWhatItsGutterIsRatedAtAndTheLeastThatWouldDo() {
+    for (Arrangement a : all.arrangements()) {
+      DrainSet drains = a.drains().orElseThrow();
+      long outlets =
+          a.fields().stream()
+              .flatMap(f -> f.parts().stream())
+              .filter(p -> p.kind() == PartKind.OUTLET)
+              .count();
+      assertThat(drains.own().outlets()).isEqualTo((int) outlets);
+      assertThat(drains.own().width()).isEqualTo(a.kit().get(DrainValue.GUTTER_WIDTH));
+      assertThat(drains.use()).isBetween(0.01, 1.0);
+      assertThat(drains.least()).isPresent();
+    }
+    assertThat(CompareJson.write(all)).contains("\"least\"");
+    assertThat(CompareText.write(all, UnitSystem.METRIC)).contains("least gutter 102 mm x 102 mm");
+  }
+
+  /**
+   * The use grows with the rain: a stretch that takes the share s of it takes 2 s of twice as much.
+   */
+  @Test
+  void whatCarriesSoMuchRainRunsOverInMoreThanThat() {
+    DrainSet usual = all.arrangements().get(0).drains().orElseThrow();
+    Kit kit = all.arrangements().get(0).kit();
+    Storm over = Storm.given(ANYWHERE.intensity() * 1.05 / usual.use());
+    DrainSet hard =
+        Comparison.of(survey, Scope.OUTSIDE, List.of(kit), List.of(), List.of(), Buying.PLAIN, over)
+            .arrangements()
+            .get(0)
+            .drains()
+            .orElseThrow();
+    assertThat(hard.own().outlets() > usual.own().outlets() || hard.use() > 1).isTrue();
   }
 
   /** More outlets than the usual rain asks for: both count them for the rain that is named. */

@@ -25,6 +25,9 @@ public final class ProofData {
     SPOUT_END_HIGHEST_MM("spoutEndHighestMm"),
     ROOF_PLACE_MM("roofPlaceMm"),
     FLASHING_LONGEST_MM("flashingLongestMm"),
+    ROOF_FALL_LEAST("roofFallLeast"),
+    EAVE_GUTTER_MM("eaveGutterMm"),
+    EAVE_WORTH_M2("eaveWorthM2"),
     LEVEL_FACE_M2("levelFaceM2");
 
     private final String name;

@@ -105,7 +105,9 @@ class DocumentedCommandsTest {
     String json = page.substring(page.indexOf("```json") + 8);
     String example = json.substring(0, json.indexOf("```"));
     Files.writeString(folder.resolve("our-county.json"), example);
-    Files.writeString(folder.resolve("slip-table.json"), example.replace("\"gpm\",", "\"gpm\", \"mark\": \"seen\","));
+    Files.writeString(
+        folder.resolve("slip-table.json"),
+        example.replace("\"gpm\",", "\"gpm\", \"mark\": \"seen\","));
   }
 
   @Test

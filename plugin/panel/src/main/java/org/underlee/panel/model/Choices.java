@@ -27,8 +27,18 @@ import org.underlee.units.Quantity;
  */
 public final class Choices implements AutoCloseable {
   private static final List<String> HEAD =
-      List.of("Kit", "Low end", "Fall", "Dry", "Headroom", "Seat", "Cut", "To buy", "Remarks");
-  private static final List<Integer> NUMBERS = List.of(3, 4, 6, 7);
+      List.of(
+          "Kit",
+          "Low end",
+          "Fall",
+          "Dry",
+          "Headroom",
+          "Seat",
+          "Cut",
+          "To buy",
+          "Outlets",
+          "Remarks");
+  private static final List<Integer> NUMBERS = List.of(3, 4, 6, 7, 8);
 
   private final Session session;
   private final ObservableValue<UnitSystem> units;
@@ -125,6 +135,7 @@ public final class Choices implements AutoCloseable {
             .collect(Collectors.joining(" / ")),
         Integer.toString(a.partsCut()),
         Integer.toString(a.bought()),
+        a.drains().map(d -> Integer.toString(d.own().outlets())).orElse("–"),
         (a.boardsOff() ? "boards off; " : "")
             + a.dominatedBy().map(n -> "no better than row " + n).orElse(""));
   }

@@ -9,6 +9,7 @@ import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import java.util.stream.Stream;
 import org.underlee.drainage.flow.RainData;
 import org.underlee.drainage.flow.Storm;
 import org.underlee.finding.InputException;
@@ -17,6 +18,7 @@ import org.underlee.kit.DrainValue;
 import org.underlee.kit.Kit;
 import org.underlee.kit.KitReader;
 import org.underlee.layout.DryZone;
+import org.underlee.layout.Onto;
 import org.underlee.layout.Scope;
 import org.underlee.layout.Wishes;
 import org.underlee.run.Overrides;
@@ -119,6 +121,17 @@ public record Decisions(
    */
   public Decisions withOutlets(String field, List<Double> metres) {
     return with(wishes.withOutlets(wishes.outlets().with(field, metres)));
+  }
+
+  /**
+   * With more roofs whose rain comes onto decks.
+   *
+   * @param places as after {@code --also-drains}
+   */
+  Decisions alsoDraining(String places) {
+    List<Onto> all = new ArrayList<>(wishes.onto());
+    Stream.of(places.split(" ")).map(Onto::parse).forEach(all::add);
+    return with(wishes.with(all));
   }
 
   /** An element said to be something, or again as it was recognised. */

@@ -169,6 +169,7 @@ public final class FindingList {
       // what is decided already: the panel lays out around the services that it was given
       case "--services" -> now.services().isEmpty() ? Optional.empty() : Optional.of(now);
       case "--rain" -> Optional.of(now.withRain(option.value()));
+      case "--also-drains" -> Optional.of(now.alsoDraining(option.value()));
       default -> Optional.empty();
     };
   }

@@ -104,7 +104,7 @@ public final class Memory {
         texts(n.path("alsoDrains")).stream().map(Onto::parse).toList(),
         Optional.of(n.path("capacityTables").asText())
             .filter(t -> !t.isEmpty())
-            .map(t -> new OwnTables("the capacity tables kept for this model", t)));
+            .map(t -> new OwnTables(n.path("capacityFile").asText(), t)));
   }
 
   private static OutletWishes outlets(String text) {
@@ -119,7 +119,9 @@ public final class Memory {
     to.put("boardsOff", wishes.boardsOff());
     ArrayNode onto = to.putArray("alsoDrains");
     wishes.onto().forEach(o -> onto.add(o.text()));
-    wishes.tables().ifPresent(t -> to.put("capacityTables", t.text()));
+    wishes
+        .tables()
+        .ifPresent(t -> to.put("capacityTables", t.text()).put("capacityFile", t.file()));
     ArrayNode open = to.putArray("leaveOpen");
     new TreeSet<>(wishes.leaveOpen()).forEach(open::add);
     wishes.seat().ifPresent(s -> to.put("seat", s));

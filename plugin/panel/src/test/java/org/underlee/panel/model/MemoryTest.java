@@ -29,6 +29,7 @@ class MemoryTest {
           .turning(new Item.OfBay("deck-2/field-1", "B3"))
           .withDryZone(Optional.of(DryZone.parse("0,0 3.6,0 3.6,2.4")))
           .withRole("2zB2dK45LPpuPH7uZa1OTt", Optional.of("not-framing"))
+          .alsoDraining("12m2@3.2,1.5 7m2@4,1.5")
           .accepting("net-fall-low: the pans", "seen \"on site\"");
 
   @Test
