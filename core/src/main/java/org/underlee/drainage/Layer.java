@@ -17,15 +17,4 @@ record Layer(Column column, int place, Facet top, double topAt, double bottomAt)
   int piece() {
     return top.piece();
   }
-
-  // Of a column and a place there is one layer; its faces need not be looked at.
-  @Override
-  public boolean equals(Object other) {
-    return this == other;
-  }
-
-  @Override
-  public int hashCode() {
-    return System.identityHashCode(this);
-  }
 }

@@ -15,8 +15,12 @@ import org.underlee.drainage.Piece.Kind;
 import org.underlee.framing.TimberDeck;
 import org.underlee.geom.Vec2;
 import org.underlee.geom.Vec3;
+import org.underlee.kit.KitReader;
+import org.underlee.layout.Layout;
+import org.underlee.layout.Layouter;
 import org.underlee.layout.Onto;
 import org.underlee.layout.PartKind;
+import org.underlee.layout.Scope;
 
 /**
  * What is followed of a deck and its parts. The deck's first joist begins at x 0; its water goes
@@ -127,5 +131,21 @@ class DrainCasesTest {
     Vec3 world = given.frame().apply(new Vec3(arrival.u(), arrival.v(), 0));
     assertThat(world.x()).isCloseTo(0.2, within(1e-9));
     assertThat(world.y()).isCloseTo(1.5, within(1e-9));
+  }
+
+  @Test
+  void aLayoutIsFollowedFieldByFieldWithThePartsThatHaveBodies() {
+    TimberDeck deck = TimberDeck.plain(3);
+    Layout layout =
+        Layouter.layOut(deck.frame(), deck.fieldBays(), Scope.OUTSIDE, KitReader.builtIn());
+    List<Onto> onto = List.of(new Onto(12, new Vec2(0.2, 1.5)));
+    List<DrainCase> cases = DrainCases.of(deck.fieldBays(), layout, onto);
+    assertThat(cases).hasSize(1);
+    assertThat(cases.get(0).arrivals()).hasSize(1);
+    assertThat(layout.parts()).anyMatch(p -> p.bodies().isEmpty());
+    Stream<String> pans =
+        layout.parts().stream().filter(p -> p.kind() == PartKind.PAN).map(p -> p.id());
+    assertThat(cases.get(0).pieces().stream().map(Piece::id)).containsAll(pans.toList());
+    assertThat(cases.get(0).pieces()).noneMatch(p -> p.shape().isEmpty());
   }
 }

@@ -174,6 +174,18 @@ class FindingsOfAProofTest {
   }
 
   @Test
+  void eachCauseHasItsOwnReasonAdviceAndWord() {
+    List<LeakCause> causes = List.of(LeakCause.values());
+    assertThat(causes.stream().map(LeakCause::why))
+        .doesNotHaveDuplicates()
+        .noneMatch(String::isBlank);
+    assertThat(causes.stream().map(LeakCause::fix))
+        .doesNotHaveDuplicates()
+        .noneMatch(String::isBlank);
+    assertThat(LeakCause.SHORT_LAP.word()).isEqualTo("short-lap");
+  }
+
+  @Test
   void allRulesAreListedOnce() {
     assertThat(DrainageRules.all().stream().map(r -> r.id())).hasSize(7).doesNotHaveDuplicates();
   }

@@ -14,6 +14,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.underlee.drainage.Piece.Kind;
+import org.underlee.geom.Mesh;
 import org.underlee.geom.Outline;
 import org.underlee.geom.Vec3;
 
@@ -78,6 +79,39 @@ class LapsByHandTest {
     LeakAreas.assertThatTheyAre(proof, holds ? Map.of() : Map.of("short-lap upper", 1.0));
   }
 
+  /** The lower piece goes on for 12 mm beyond the upper one's edge, down the fall or across it. */
+  @ParameterizedTest
+  @CsvSource({"0.97, true", "0.98, false"})
+  void aLapIsMeasuredBackFromTheEdgeAndNotOn(double from, boolean holds) {
+    DrainProof down =
+        new ByHand()
+            .put("upper", Kind.SHEET, sheet(0, 0, 1, 1, 0.1, -0.02))
+            .put("lower", Kind.SHEET, sheet(from, 0, 1.012, 1, 0.097, -0.02))
+            .rainOn(0, 0, 1, 1)
+            .proof();
+    DrainProof across =
+        new ByHand()
+            .put("upper", Kind.SHEET, sheet(Outline.rectangle(0, 0, 1, 1), 0.1, 0, -0.02))
+            .put("lower", Kind.SHEET, sheet(Outline.rectangle(0, from, 1, 1.012), 0.097, 0, -0.02))
+            .rainOn(0, 0, 1, 1)
+            .proof();
+    for (DrainProof proof : List.of(down, across)) {
+      LeakAreas.assertThatTheyAre(proof, Map.of(holds ? "edge lower" : "short-lap upper", 1.0));
+    }
+  }
+
+  /** Two sheets that fall 1:20 to the line between them and 1:50 along it. */
+  @Test
+  void waterInAValleyRunsAlongIt() {
+    DrainProof proof =
+        new ByHand()
+            .put("left", Kind.SHEET, sheet(Outline.rectangle(0, 0, 1, 1), 0.1, -0.05, -0.02))
+            .put("right", Kind.SHEET, sheet(Outline.rectangle(1, 0, 2, 1), 0, 0.05, -0.02))
+            .rainOn(0, 0, 2, 1)
+            .proof();
+    LeakAreas.assertThatTheyAre(proof, Map.of("edge left", 1.0, "edge right", 1.0));
+  }
+
   /** The upper pan lies under the lower one by 100 mm, with 2 mm of room. */
   @Test
   void aPanLaidUnderTheNextOneLosesAllOfItsWater() {
@@ -118,6 +152,23 @@ class LapsByHandTest {
     Outline slotted = new Outline(ring(0, 0, 2, 1), List.of(ring(0.5, from, 0.6, from + 0.012)));
     DrainProof proof = drained().put("pan", Kind.SHEET, sheet(slotted, 0.1, -0.02, 0)).proof();
     assertThat(LeakAreas.of(proof)).containsKey(told).hasSize(2);
+  }
+
+  /** A fold of 1 mm stands 30 mm high along one side, 2 m long: half of its rain drips outside. */
+  @Test
+  void theEdgeOfAFoldDripsToBothItsSides() {
+    Outline floor = Outline.rectangle(0, 0, 2, 0.999);
+    Mesh folded =
+        Mesh.union(
+            List.of(
+                sheet(floor, 0.1, -0.02, 0),
+                ByHand.wedge(Outline.rectangle(0, 0.999, 2, 1), 0.13, -0.02, 0, 0.031)));
+    DrainProof fold = drained().put("pan", Kind.SHEET, folded).rainOn(0, 0.999, 1.9, 1).proof();
+    assertThat(LeakAreas.of(fold)).containsOnlyKeys("edge pan");
+    assertThat(fold.leaks().get(0).area()).isCloseTo(0.00095, within(1e-6));
+    assertThat(fold.drained()).isCloseTo(0.00095, within(1e-6));
+    DrainProof pan = drained().put("pan", Kind.SHEET, folded).rainOn(0, 0, 1.9, 0.999).proof();
+    LeakAreas.assertThatTheyAre(pan, Map.of());
   }
 
   @Test

@@ -78,6 +78,39 @@ class LayersByHandTest {
     assertThat(facets(ByHand.sheet(holed, 0, 0.01, 0), true)).allMatch(f -> edges(f) == 4);
   }
 
+  /** A box above a level and one below it, side by side. */
+  @Test
+  void facesOfOnePlaneThatLookUpAndDownAreApart() {
+    Mesh both = Mesh.union(List.of(ByHand.box(0, 0, 0, 1, 1, 1), ByHand.box(1, 0, -1, 2, 1, 0)));
+    assertThat(facets(both, false)).hasSize(4).allMatch(f -> edges(f) == 4);
+    assertThat(facets(both, false).stream().filter(Facet::up)).hasSize(2);
+  }
+
+  /** Faces of one plane are one outline, however many triangles it was written in. */
+  @Test
+  void facesOfOnePlaneSideBySideAreOne() {
+    Mesh both = Mesh.union(List.of(ByHand.box(0, 0, 0, 1, 1, 1), ByHand.box(1, 0, 0, 2, 1, 1)));
+    assertThat(facets(both, false)).hasSize(2).allMatch(f -> edges(f) == 6);
+  }
+
+  /** What crosses a line is the flow's part square to it, times its length. */
+  @Test
+  void aFlowGoesOutThroughASideAsFarAsItCrossesIt() {
+    Side far = new Side(Column.NOTHING, 0, 0, 2, 1, 0, 1);
+    Side near = new Side(Column.NOTHING, 0, 0, 2, 1, 0, -1);
+    assertThat(far.flux(0, 1)).isEqualTo(2);
+    assertThat(far.flux(1, 0)).isEqualTo(-1);
+    assertThat(far.flux(2, 1)).isZero();
+    assertThat(near.flux(0, 1)).isEqualTo(-2);
+    assertThat(near.flux(1, 0)).isEqualTo(1);
+    assertThat(new Side(Column.NOTHING, 5, 1, 5, 4, 1, 0).flux(2, 7)).isEqualTo(6);
+    assertThat(new Side(Column.NOTHING, 5, 1, 5, 4, -1, 0).flux(2, 7)).isEqualTo(-6);
+    assertThat(new Side(Column.NOTHING, 5, 2, 7, 4, 0, 1).flux(0, 1)).isEqualTo(2);
+    assertThat(new Side(Column.NOTHING, 5, 2, 7, 4, 0, 1).flux(1, 0)).isEqualTo(-2);
+    assertThat(far.u()).isEqualTo(1);
+    assertThat(far.v()).isEqualTo(0.5);
+  }
+
   private static Facet face(int piece, boolean up) {
     return new Facet(piece, up, 0, 0, 0, new double[] {0, 0, 1, 1}, false);
   }

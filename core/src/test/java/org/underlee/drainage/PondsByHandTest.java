@@ -6,12 +6,16 @@ import static org.underlee.drainage.ByHand.box;
 import static org.underlee.drainage.ByHand.sheet;
 import static org.underlee.drainage.ByHand.wedge;
 
+import java.util.ArrayList;
 import java.util.List;
 import org.assertj.core.data.Offset;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.underlee.drainage.Piece.Kind;
 import org.underlee.geom.Mesh;
 import org.underlee.geom.Outline;
+import org.underlee.geom.Vec3;
 
 /** Depths and volumes of standing water in trays of boxes, worked out on paper. */
 class PondsByHandTest {
@@ -75,6 +79,19 @@ class PondsByHandTest {
     assertThat(all.spillsAt().z()).isCloseTo(0.05, NEAR);
   }
 
+  @Test
+  void aPondUnderTwoBaysIsToldOnce() {
+    DrainProof proof =
+        new ByHand()
+            .put("tray", Kind.SHEET, Mesh.union(tray(0.05)))
+            .bay("B1", ByHand.ring(0, 0, 1, 0.4))
+            .bay("B2", ByHand.ring(0, 0.4, 1, 1))
+            .proof();
+    assertThat(proof.ponds()).hasSize(1);
+    assertThat(proof.ponds().get(0).volume()).isCloseTo(0.05, STRIP);
+    assertThat(proof.leaks().stream().mapToDouble(Leak::area).sum()).isCloseTo(1, NEAR);
+  }
+
   /** Surface tension holds 3 mm. */
   @Test
   void aFilmIsNoPond() {
@@ -84,6 +101,44 @@ class PondsByHandTest {
         .hasSize(1);
     assertThat(new ByHand().put("t", Kind.SHEET, film).rainOn(0, 0, 1, 1).proof().ponds())
         .isEmpty();
+  }
+
+  /** One of four rims is at 20 mm, on the side that is looked at, the others at 50 mm. */
+  @ParameterizedTest
+  @CsvSource({"-1, 0", "1, 0", "0, -1", "0, 1"})
+  void waterRunsOverTheLowestRimWhicheverSideItIsOn(int x, int y) {
+    Mesh tray =
+        Mesh.union(
+            List.of(
+                box(0, 0, -0.01, 1, 1, 0),
+                box(-0.01, 0, -0.01, 0, 1, x < 0 ? 0.02 : 0.05),
+                box(1, 0, -0.01, 1.01, 1, x > 0 ? 0.02 : 0.05),
+                box(0, -0.01, -0.01, 1, 0, y < 0 ? 0.02 : 0.05),
+                box(0, 1, -0.01, 1, 1.01, y > 0 ? 0.02 : 0.05)));
+    List<StandingWater> ponds =
+        new ByHand().put("tray", Kind.SHEET, tray).rainOn(0, 0, 1, 1).proof().ponds();
+    assertThat(ponds).hasSize(1);
+    assertThat(ponds.get(0).depth()).isCloseTo(0.02, NEAR);
+    Vec3 spill = ponds.get(0).spillsAt();
+    double outside = 0.5 + 0.505;
+    assertThat(x == 0 ? spill.y() : spill.x())
+        .isCloseTo(x + y > 0 ? outside : 1 - outside, within(0.006));
+  }
+
+  /** The floor falls 1:100 both ways, from 0 in the middle of its plan to −10 mm at one corner. */
+  @ParameterizedTest
+  @CsvSource({"-1, -1", "1, -1", "-1, 1", "1, 1"})
+  void waterIsDeepestInTheLowestCorner(int x, int y) {
+    List<Mesh> all = new ArrayList<>(tray(0.05));
+    double middle = 0.005 * (x + y);
+    all.set(0, wedge(Outline.rectangle(0, 0, 1, 1), middle, -0.01 * x, -0.01 * y, 0.001));
+    List<StandingWater> ponds =
+        new ByHand().put("tray", Kind.SHEET, Mesh.union(all)).rainOn(0, 0, 1, 1).proof().ponds();
+    assertThat(ponds).hasSize(1);
+    assertThat(ponds.get(0).at().distance(new Vec3(x > 0 ? 1 : 0, y > 0 ? 1 : 0, -0.01)))
+        .isLessThan(1e-4);
+    assertThat(ponds.get(0).depth()).isCloseTo(0.06, NEAR);
+    assertThat(ponds.get(0).volume()).isCloseTo(0.05, STRIP);
   }
 
   private static List<Mesh> tray(double rim) {

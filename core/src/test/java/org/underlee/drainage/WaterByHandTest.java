@@ -124,6 +124,13 @@ class WaterByHandTest {
   }
 
   @Test
+  void aBoardBelowTheOutletIsNoPipe() {
+    LeakAreas.assertThatTheyAre(
+        drained().put("pipe", Kind.SHEET, box(2, 0.9, -2, 2.1, 1, -0.09)).proof(),
+        Map.of("no-downspout outlet", 2.1));
+  }
+
+  @Test
   void aPipeThatEndsNoLowerThanTheOutletIsNone() {
     LeakAreas.assertThatTheyAre(
         drained().put("pipe", Kind.PIPE, box(2, 0.9, -0.104, 2.1, 1, 0)).proof(),

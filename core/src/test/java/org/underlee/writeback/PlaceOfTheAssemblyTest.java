@@ -10,6 +10,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.underlee.ifc.IfcModel;
 import org.underlee.step.StepFile;
+import org.underlee.step.StepInstance;
 
 /** Where the assembly hangs in models that lack what it would hang from. */
 class PlaceOfTheAssemblyTest {
@@ -47,5 +48,18 @@ class PlaceOfTheAssemblyTest {
     StepFile file = StepFile.of(drained(model).bytes(), "drained.ifc");
     assertThat(all(file, "IFCRELCONTAINEDINSPATIALSTRUCTURE").get(0).follow(5).text(2))
         .isEqualTo("Plot");
+  }
+
+  @Test
+  void withoutAContextForBodiesOursIsAddedBelowTheModels() {
+    StepFile file =
+        StepFile.of(drained(MODEL.replaceFirst("#23=[^\n]*\n", "")).bytes(), "drained.ifc");
+    assertThat(all(file, "IFCGEOMETRICREPRESENTATIONSUBCONTEXT")).hasSize(1);
+    StepInstance own = all(file, "IFCGEOMETRICREPRESENTATIONSUBCONTEXT").get(0);
+    assertThat(own.text(0)).isEqualTo("Body");
+    assertThat(own.ref(6)).isEqualTo(20);
+    assertThat(all(file, "IFCSHAPEREPRESENTATION"))
+        .isNotEmpty()
+        .allMatch(s -> s.ref(0) == own.id());
   }
 }

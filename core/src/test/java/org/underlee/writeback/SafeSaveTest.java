@@ -101,7 +101,8 @@ class SafeSaveTest {
     SafeSave save = new SafeSave(new Faulty(FileActions.onDisk(), fault));
     assertThatThrownBy(() -> save.drained(input, target, false, ORIGINAL, DRAINED))
         .isInstanceOf(NotWrittenException.class)
-        .hasMessageContaining("deck.drained.ifc was not written");
+        .hasMessageContaining("deck.drained.ifc was not written")
+        .satisfies(e -> assertThat(((NotWrittenException) e).advice()).contains("disk"));
     assertThat(target).hasBinaryContent(OLD);
     assertThat(input).hasBinaryContent(ORIGINAL);
     assertThat(names()).containsExactly("deck.drained.ifc", "deck.ifc");

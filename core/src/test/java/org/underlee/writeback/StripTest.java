@@ -14,6 +14,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 import org.underlee.finding.InputException;
 import org.underlee.layout.FieldLayout;
 import org.underlee.layout.Part;
+import org.underlee.step.ByteRange;
 import org.underlee.step.Sha256;
 import org.underlee.step.StepFile;
 import org.underlee.units.Words;
@@ -72,6 +73,15 @@ class StripTest {
   @MethodSource("originals")
   void aModelWithoutOurBlockIsLeftAlone(byte[] original) {
     assertThat(Strip.original(original)).isEmpty();
+  }
+
+  @Test
+  void theBlockLiesFromItsFirstMarkerToTheEndOfItsLastLine() {
+    byte[] drained = drain(MODEL.bytes());
+    ByteRange range = Strip.block(drained).orElseThrow();
+    String block = new String(drained, range.from(), range.length(), StandardCharsets.ISO_8859_1);
+    assertThat(block).startsWith("/* Underlee begins").endsWith("/* Underlee ends */\n");
+    assertThat(Strip.block(MODEL.bytes())).isEmpty();
   }
 
   @Test

@@ -8,6 +8,7 @@ import java.util.Collections;
 import java.util.List;
 import java.util.Random;
 import java.util.UUID;
+import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
@@ -67,6 +68,21 @@ class UnmarkedTest {
     String original = original("IFC4");
     String run = withoutMarks(drained(original)).replace(";\n", ";");
     assertThat(stripped(run)).isEqualTo(original.replace(";\n", ";"));
+  }
+
+  /** Layers refer to shapes, and nothing refers to them. */
+  @Test
+  void aLayerWithOurShapesGoesAndTheDesignersStays() {
+    String original =
+        original("IFC4")
+            .replace("#30=", "#29=IFCPRESENTATIONLAYERASSIGNMENT('Theirs',$,(#23),$);\n#30=");
+    String drained = withoutMarks(drained(original));
+    Matcher body = Pattern.compile("#(\\d+)=IFCSHAPEREPRESENTATION").matcher(drained);
+    assertThat(body.find()).isTrue();
+    String layer = "#99999=IFCPRESENTATIONLAYERASSIGNMENT('Ours',$,(#" + body.group(1) + "),$);\n";
+    int end = drained.lastIndexOf("ENDSEC;");
+    String resaved = drained.substring(0, end) + layer + drained.substring(end);
+    assertThat(stripped(resaved)).isEqualTo(original);
   }
 
   @Test
