@@ -12,7 +12,8 @@ import java.util.stream.IntStream;
  * part between two edges is a {@link Column}. Stretches of the way are swept at the same time, each
  * by a {@link SweepStretch}; what comes out does not depend on how many there are.
  *
- * <p>Areas are exact but for strips narrower than {@link WaterRules#SAME_PLAN}, which are left out.
+ * <p>Areas are exact but for strips narrower than {@link WaterRules#SAME_PLAN}, which are left out,
+ * and ends nearer than {@link WaterRules#SAME_STOP}, which are one.
  * The work grows with the number of stops times the outlines that each meets, and no tolerance can
  * make it fail, which a general overlay of several thousand slivers a sheet's thickness wide can.
  * Time: about as many columns as there are faces times the bays' stops, each in constant time.
@@ -139,7 +140,7 @@ final class PlanSweep {
     Arrays.sort(all);
     int kept = 0;
     for (double stop : all) {
-      if (kept == 0 || stop - all[kept - 1] > WaterRules.SAME_PLAN) {
+      if (kept == 0 || stop - all[kept - 1] > WaterRules.SAME_STOP) {
         all[kept++] = stop;
       }
     }
