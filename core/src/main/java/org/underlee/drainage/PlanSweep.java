@@ -13,10 +13,10 @@ import java.util.stream.IntStream;
  * by a {@link SweepStretch}; what comes out does not depend on how many there are.
  *
  * <p>Areas are exact but for strips narrower than {@link WaterRules#SAME_PLAN}, which are left out,
- * and ends nearer than {@link WaterRules#SAME_STOP}, which are one.
- * The work grows with the number of stops times the outlines that each meets, and no tolerance can
- * make it fail, which a general overlay of several thousand slivers a sheet's thickness wide can.
- * Time: about as many columns as there are faces times the bays' stops, each in constant time.
+ * and ends nearer than {@link WaterRules#SAME_STOP}, which are one. The work grows with the number
+ * of stops times the outlines that each meets, and no tolerance can make it fail, which a general
+ * overlay of several thousand slivers a sheet's thickness wide can. Time: about as many columns as
+ * there are faces times the bays' stops, each in constant time.
  */
 final class PlanSweep {
   /** Enough that processors wait little for each other, and few enough to cost nothing. */
