@@ -31,6 +31,21 @@ public enum DrainValue implements KitNumber {
   SCREW_LENGTH("screwLengthMm", KitNumber.MM, "Length of the screws, under their head"),
   DISCHARGE_HEIGHT(
       "dischargeHeightMm", KitNumber.MM, "Height of the downspout's foot above the ground"),
+  FLASHING_OVER(
+      "flashingOverMm",
+      KitNumber.MM,
+      "How far the flashing behind the gutter reaches in over the gutter's back edge"),
+  FLASHING_UNDER(
+      "flashingUnderMm", KitNumber.MM, "How far the flashing reaches under a face that ends above"),
+  FLASHING_LEG(
+      "flashingLegMm",
+      KitNumber.MM,
+      "Height of the flashing's back against a face, where there is room"),
+  FLASHING_DAM("flashingDamMm", KitNumber.MM, "Height of the flashing's back under a face"),
+  FLASHING_RUN_PER_FALL(
+      "flashingRunPerFall", 1, "Run for one unit of fall of the flashing to the gutter"),
+  FLASHING_LAP(
+      "flashingLapMm", KitNumber.MM, "How far an uphill piece of flashing lies over the next one"),
   LEAST_HEADROOM("leastHeadroomMm", KitNumber.MM, "Headroom below which a warning is given");
 
   @SuppressWarnings("ImmutableEnumChecker") // a record of texts and a number

@@ -28,6 +28,15 @@ public enum Family {
     };
   }
 
+  /** Id of the item that the flashing behind the gutter is cut from. */
+  String flashing() {
+    return switch (this) {
+      case PANS -> Items.STRIP_SHEET;
+      case DRAPE -> Items.CAP_STRIP;
+      case SHEET -> Items.FLASHING_SHEET;
+    };
+  }
+
   /** Every number that a kit of this family states: those of the drain run, then its own. */
   public List<KitNumber> numbers() {
     List<? extends KitNumber> own =

@@ -14,6 +14,7 @@ public final class Items {
   public static final String PROFILED_SHEET = "profiled-sheet";
   public static final String BATTEN = "batten";
   public static final String BATTEN_HANGER = "batten-hanger";
+  public static final String FLASHING_SHEET = "flashing-sheet";
   public static final String GUTTER = "gutter";
   public static final String END_CAP = "gutter-end-cap";
   public static final String OUTLET = "gutter-outlet";
@@ -32,7 +33,8 @@ public final class Items {
 
   static final List<String> OF_DRAPE = List.of(MEMBRANE, CAP_STRIP);
 
-  static final List<String> OF_SHEET = List.of(PROFILED_SHEET, BATTEN, BATTEN_HANGER);
+  static final List<String> OF_SHEET =
+      List.of(PROFILED_SHEET, BATTEN, BATTEN_HANGER, FLASHING_SHEET);
 
   private Items() {}
 }

@@ -64,6 +64,16 @@ public record Kit(
     throw new NoSuchElementException("kit " + id + " has no item " + itemId);
   }
 
+  /** What the flashing behind the gutter is cut from. */
+  public StockItem flashing() {
+    return item(family.flashing());
+  }
+
+  /** Drop over run of the flashing behind the gutter. */
+  public double flashingFall() {
+    return 1 / get(DrainValue.FLASHING_RUN_PER_FALL);
+  }
+
   public Material materialOf(StockItem item) {
     return materials.stream()
         .filter(m -> m.id().equals(item.material()))

@@ -28,7 +28,11 @@ record KitLimits(List<Pair> pairs, List<String> cutToLength, List<OnePiece> oneP
               Pair.of(
                   DrainValue.DOWNSPOUT_DIAMETER,
                   DrainValue.GUTTER_WIDTH,
-                  "the outlet must fit in the gutter's floor")),
+                  "the outlet must fit in the gutter's floor"),
+              Pair.of(
+                  DrainValue.FLASHING_OVER,
+                  DrainValue.GUTTER_WIDTH,
+                  "the flashing behind the gutter would drip in front of it")),
           List.of(Items.GUTTER, Items.DOWNSPOUT),
           List.of(new OnePiece(Items.GUTTER, List.of(DrainValue.GUTTER_LONGEST))));
 
@@ -147,7 +151,7 @@ record KitLimits(List<Pair> pairs, List<String> cutToLength, List<OnePiece> oneP
                   SheetValue.BATTEN_HANGER_GRIP,
                   SheetValue.BATTEN_HANGER_LONGEST,
                   "no hanger reaches from a joist's side down to a batten")),
-          List.of(Items.PROFILED_SHEET, Items.BATTEN),
+          List.of(Items.PROFILED_SHEET, Items.BATTEN, Items.FLASHING_SHEET),
           List.of(new OnePiece(Items.PROFILED_SHEET, List.of(SheetValue.SHEET_LONGEST))));
 
   /** What holds for every kit of a family. */

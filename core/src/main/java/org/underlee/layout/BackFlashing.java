@@ -1,8 +1,11 @@
 package org.underlee.layout;
 
+import static org.underlee.kit.DrainValue.FLASHING_DAM;
+import static org.underlee.kit.DrainValue.FLASHING_LAP;
+import static org.underlee.kit.DrainValue.FLASHING_LEG;
+import static org.underlee.kit.DrainValue.FLASHING_OVER;
+import static org.underlee.kit.DrainValue.FLASHING_UNDER;
 import static org.underlee.kit.DrainValue.GUTTER_DEPTH;
-import static org.underlee.kit.PanValue.PAN_LAP;
-import static org.underlee.kit.PanValue.PAN_LONGEST;
 
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -15,7 +18,6 @@ import org.underlee.geom.PlanShape;
 import org.underlee.geom.Transform;
 import org.underlee.geom.Vec2;
 import org.underlee.geom.Vec3;
-import org.underlee.kit.Family;
 import org.underlee.kit.Items;
 import org.underlee.kit.Kit;
 
@@ -31,20 +33,6 @@ import org.underlee.kit.Kit;
  * @param standing plans of the field's posts
  */
 record BackFlashing(FieldPlan plan, GutterLine line, List<PlanShape> standing) {
-  /** How far it reaches over the gutter from the back edge, so that its drip falls well inside. */
-  private static final double OVER = 0.015;
-
-  /** How far it reaches under a face that ends above it. */
-  static final double UNDER = 0.015;
-
-  /** Height of its turned-up back against a face where there is room, and behind a face. */
-  private static final double LEG = 0.025;
-
-  private static final double DAM = 0.005;
-
-  /** Its fall to the gutter. */
-  private static final double FALL = 1 / 20.0;
-
   /** Kept between it, the hangers' straps and the wood above. */
   private static final double PLAY = 0.0005;
 
@@ -72,37 +60,24 @@ record BackFlashing(FieldPlan plan, GutterLine line, List<PlanShape> standing) {
             .toList());
   }
 
-  /** Other families hang what ends at the face itself. */
-  static boolean isIn(Kit kit) {
-    return kit.family() == Family.PANS;
-  }
-
   /** How far the straps, where they turn up, lie above the rim, to pass over the flashing. */
   static double lift(FieldPlan plan, double gap, double reach) {
-    if (!isIn(plan.kit())) {
-      return 0;
-    }
-    int sheets = pieces(plan.kit(), new Interval(0, reach)).size();
-    double width = gap + UNDER + plan.kit().item(Items.GUTTER).thickness() + OVER;
-    return 2 * PLAY + sheets * sheet(plan) + FALL * width;
+    Kit kit = plan.kit();
+    int sheets = pieces(kit, new Interval(0, reach)).size();
+    double width =
+        gap + kit.get(FLASHING_UNDER) + kit.item(Items.GUTTER).thickness() + kit.get(FLASHING_OVER);
+    return 2 * PLAY + sheets * kit.flashing().thickness() + kit.flashingFall() * width;
   }
 
   /** The longest piece that the strip's sheet gives. */
   static double longest(Kit kit) {
-    return kit.item(Items.STRIP_SHEET).stockLengths().stream()
-        .mapToDouble(l -> l)
-        .max()
-        .orElse(kit.get(PAN_LONGEST));
+    return kit.flashing().stockLengths().stream().mapToDouble(l -> l).max().orElseThrow();
   }
 
   /** Its pieces along one piece of gutter, level, without their laps. */
   static List<Interval> pieces(Kit kit, Interval along) {
     double slope = Math.hypot(1, kit.gutterFall());
-    return new Laps(longest(kit) / slope, kit.get(PAN_LAP)).split(along, false);
-  }
-
-  private static double sheet(FieldPlan plan) {
-    return plan.kit().item(Items.STRIP_SHEET).thickness();
+    return new Laps(longest(kit) / slope, kit.get(FLASHING_LAP)).split(along, false);
   }
 
   /** The most pieces that lie one on the other. */
@@ -111,12 +86,12 @@ record BackFlashing(FieldPlan plan, GutterLine line, List<PlanShape> standing) {
   }
 
   double thickness() {
-    return sheet(plan);
+    return plan.kit().flashing().thickness();
   }
 
   /** Station of its drip edge. */
   private double drip() {
-    return line.back() - plan.kit().item(Items.GUTTER).thickness() - OVER;
+    return line.back() - plan.kit().item(Items.GUTTER).thickness() - plan.kit().get(FLASHING_OVER);
   }
 
   /** Height of its underside at the drip edge, above the rim. */
@@ -126,14 +101,22 @@ record BackFlashing(FieldPlan plan, GutterLine line, List<PlanShape> standing) {
     return PLAY + (line.strapsTurnUp() ? 0 : straps);
   }
 
-  /** Whether the hangers' legs stand on its back instead of on the face. */
-  boolean isBehindLegs() {
-    return isIn(plan.kit()) && line.strapsTurnUp() && !reachesUnder();
+  /** Height of its upper side at a station, where the gutter is highest. */
+  private double topAt(double station) {
+    double rise = plan.kit().flashingFall() * (station - drip());
+    return line.highRim() + aboveRim() + thickness() + rise;
   }
 
-  private boolean reachesUnder() {
-    double top = line.highRim() + aboveRim() + thickness() + FALL * (line.face() + UNDER - drip());
-    return line.strapsTurnUp() && plan.lowEnd().heights().from() > top + DAM + PLAY;
+  /** Whether the hangers' legs stand on its back instead of on the face. */
+  boolean isBehindLegs() {
+    return line.strapsTurnUp() && !reachesUnder();
+  }
+
+  /** Whether it goes on under a face that ends above it. */
+  boolean reachesUnder() {
+    double top = topAt(line.face() + plan.kit().get(FLASHING_UNDER));
+    return line.strapsTurnUp()
+        && plan.lowEnd().heights().from() > top + plan.kit().get(FLASHING_DAM) + PLAY;
   }
 
   /** Its widest stretch, flat: with what is turned up. */
@@ -159,13 +142,17 @@ record BackFlashing(FieldPlan plan, GutterLine line, List<PlanShape> standing) {
 
   private Span widest() {
     return new Span(
-        new Interval(0, 0), line.face() + (reachesUnder() ? UNDER : 0), reachesUnder(), true);
+        new Interval(0, 0),
+        line.face() + (reachesUnder() ? plan.kit().get(FLASHING_UNDER) : 0),
+        reachesUnder(),
+        true);
   }
 
   private double turnedUp(Span span) {
-    double top = line.highRim() + aboveRim() + thickness() + FALL * (span.back - drip());
+    double top = topAt(span.back);
     double room = line.lowestJoist() - PLAY - top - (sheets() - 1) * thickness();
-    return Math.max(0, Math.min(span.underFace ? DAM : LEG, room));
+    double most = plan.kit().get(span.underFace ? FLASHING_DAM : FLASHING_LEG);
+    return Math.max(0, Math.min(most, room));
   }
 
   /**
@@ -201,7 +188,7 @@ record BackFlashing(FieldPlan plan, GutterLine line, List<PlanShape> standing) {
     double low = plan.kit().get(GUTTER_DEPTH) + aboveRim() + lifted;
     double front = drip() - line.middle();
     double back = span.back - line.middle();
-    double high = low + FALL * (back - front);
+    double high = low + plan.kit().flashingFall() * (back - front);
     double up = span.turnedUp ? turnedUp(span) : 0;
     List<Vec2> ring = new ArrayList<>();
     ring.add(new Vec2(way * front, low));
@@ -209,7 +196,7 @@ record BackFlashing(FieldPlan plan, GutterLine line, List<PlanShape> standing) {
     ring.add(new Vec2(way * back, high + t + up));
     if (up > 0) {
       ring.add(new Vec2(way * (back - t), high + t + up));
-      ring.add(new Vec2(way * (back - t), high + t - FALL * t));
+      ring.add(new Vec2(way * (back - t), high + t - plan.kit().flashingFall() * t));
     }
     ring.add(new Vec2(way * front, low + t));
     return Outline.of(ring);
@@ -226,7 +213,7 @@ record BackFlashing(FieldPlan plan, GutterLine line, List<PlanShape> standing) {
     Span open = widest();
     for (PlanShape post : posts()) {
       Interval before = post.across().meet(whole);
-      if (!before.isEmpty() && before.length() > SAME) {
+      if (!before.isEmpty() && before.length() > SAME && meets(post, before, piece)) {
         add(spans, new Interval(done, before.from()), open);
         add(spans, before, new Span(before, post.along().from(), false, true));
         done = Math.max(done, before.to());
@@ -236,19 +223,27 @@ record BackFlashing(FieldPlan plan, GutterLine line, List<PlanShape> standing) {
     return spans;
   }
 
+  /** Whether a post rises above the flashing's underside there: the gutter falls along it. */
+  private boolean meets(PlanShape post, Interval before, GutterBuilder.Piece piece) {
+    double rim =
+        Math.min(
+            line.rimAt(before.from(), piece.outlet()), line.rimAt(before.to(), piece.outlet()));
+    double rise = plan.kit().flashingFall() * Math.max(0, post.along().from() - drip());
+    return post.heights().to() > rim + aboveRim() + rise;
+  }
+
   private static void add(List<Span> spans, Interval across, Span like) {
     if (across.length() > SAME) {
       spans.add(like.over(across));
     }
   }
 
-  /** Posts that rise through the flashing, in order. */
+  /** Posts that stand where the flashing is and do not begin above it, in order. */
   private List<PlanShape> posts() {
     double back = widest().back;
-    double height = line.highRim();
     return standing.stream()
         .filter(p -> p.along().from() < back && p.along().to() > drip())
-        .filter(p -> p.heights().to() > height && p.heights().from() < height)
+        .filter(p -> p.heights().from() < line.highRim())
         .toList();
   }
 }

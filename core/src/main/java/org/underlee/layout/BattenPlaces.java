@@ -78,29 +78,50 @@ record BattenPlaces(SheetGroup group) {
     return v;
   }
 
-  /** The furthest line that a batten from another line reaches in one stock length. */
-  private int reach(int from, double v) {
-    List<JoistLine> lines = group.lines();
-    List<Double> lengths = kit().item(Items.BATTEN).stockLengths();
-    double longest = lengths.get(lengths.size() - 1);
-    int to = from + 1;
-    while (to + 1 < lines.size()
-        && lines.get(to + 1).rightAt(v) - lines.get(from).leftAt(v) <= longest) {
-      to++;
+  /**
+   * The best pieces up to a line.
+   *
+   * @param squares sum of the squares of their lengths: the least when they are equal
+   * @param from where the last begins
+   */
+  private record UpTo(int count, double squares, int from) {
+    boolean isBetterThan(UpTo o) {
+      return count != o.count ? count < o.count : squares < o.squares - SeatRange.SAME;
     }
-    return to;
   }
 
-  /** Numbers of the lines from and to which each piece of a batten reaches. */
+  /**
+   * Numbers of the lines from and to which each piece of a batten reaches: the fewest pieces, and
+   * of those as equal ones as they can be, so that none is a stub.
+   */
   List<Interval> pieces(double v) {
+    List<JoistLine> lines = group.lines();
+    List<UpTo> best = new ArrayList<>(List.of(new UpTo(0, 0, 0)));
+    for (int to = 1; to < lines.size(); to++) {
+      best.add(lastPiece(best, lines, to, v));
+    }
     List<Interval> pieces = new ArrayList<>();
-    int from = 0;
-    while (from < group.lines().size() - 1) {
-      int to = reach(from, v);
-      pieces.add(new Interval(from, to));
-      from = to;
+    for (int to = lines.size() - 1; to > 0; to = best.get(to).from) {
+      pieces.add(0, new Interval(best.get(to).from, to));
     }
     return pieces;
+  }
+
+  /** Over one bay at least, and no longer than a batten is bought. */
+  private UpTo lastPiece(List<UpTo> best, List<JoistLine> lines, int to, double v) {
+    List<Double> lengths = kit().item(Items.BATTEN).stockLengths();
+    double longest = lengths.get(lengths.size() - 1);
+    UpTo chosen = new UpTo(Integer.MAX_VALUE, 0, 0);
+    for (int from = to - 1; from >= 0; from--) {
+      double length = lines.get(to).rightAt(v) - lines.get(from).leftAt(v);
+      if (length > longest && from < to - 1) {
+        break;
+      }
+      UpTo before = best.get(from);
+      UpTo here = new UpTo(before.count + 1, before.squares + length * length, from);
+      chosen = here.isBetterThan(chosen) ? here : chosen;
+    }
+    return chosen;
   }
 
   /**
@@ -135,13 +156,14 @@ record BattenPlaces(SheetGroup group) {
         return List.of();
       }
       boolean last = i + 1 == free.size();
-      boolean needed = last || free.get(i + 1).line.centre(v) - held > reach || hooks.isEmpty();
-      if (needed) {
+      if (last
+          || hooks.isEmpty()
+          || free.get(i + 1).line.centre(v) - held > reach + SeatRange.SAME) {
         hooks.add(free.get(i));
         held = here;
       }
     }
-    return end - held > span / 2 ? List.of() : hooks;
+    return end - held > span / 2 + SeatRange.SAME ? List.of() : hooks;
   }
 
   /**

@@ -1,15 +1,22 @@
 package org.underlee.layout;
 
+import static org.underlee.kit.DrainValue.FLASHING_DAM;
+import static org.underlee.kit.DrainValue.FLASHING_LAP;
+import static org.underlee.kit.DrainValue.FLASHING_LEG;
+import static org.underlee.kit.DrainValue.FLASHING_OVER;
+import static org.underlee.kit.DrainValue.FLASHING_UNDER;
 import static org.underlee.kit.DrainValue.GUTTER_BACK_GAP;
 import static org.underlee.kit.DrainValue.GUTTER_RUN_PER_FALL;
-import static org.underlee.kit.PanValue.PAN_LAP;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.underlee.framing.Member;
 import org.underlee.geom.Interval;
 import org.underlee.geom.Transform;
 import org.underlee.kit.Items;
 import org.underlee.kit.Kit;
+import org.underlee.kit.KitNumber;
+import org.underlee.layout.Derivation.Measured;
 import org.underlee.units.Quantity;
 import org.underlee.units.Words;
 
@@ -41,14 +48,14 @@ final class FlashingBuilder {
     List<Part> parts = new ArrayList<>();
     for (int i = 0; i < own.size(); i++) {
       boolean last = i == own.size() - 1;
-      double lap = last ? 0 : plan.kit().get(PAN_LAP);
+      double lap = last ? 0 : plan.kit().get(FLASHING_LAP);
       int above = own.size() - 1 - i;
       parts.add(
           names.inField(
               PartKind.FLASHING,
               ++made,
               PartNames.Shape.of(
-                      Items.STRIP_SHEET,
+                      plan.kit().flashing().id(),
                       (own.get(i).length() + lap) * slope,
                       flashing.width(),
                       flashing.bodies(piece, frame, own.get(i), lap, above))
@@ -73,24 +80,17 @@ final class FlashingBuilder {
               "equal pieces, none longer with its lap than %s",
               Quantity.length(BackFlashing.longest(kit))),
           count,
-          length.origin(PAN_LAP));
+          length.origin(FLASHING_LAP));
     }
     if (!last) {
-      length.plus(PAN_LAP);
+      length.plus(FLASHING_LAP);
     }
     length.times(
         "along the gutter's fall",
         Math.hypot(1, kit.gutterFall()),
         length.origin(GUTTER_RUN_PER_FALL));
-    Reckoning width =
-        new Reckoning(kit)
-            .from(GUTTER_BACK_GAP)
-            .plus(
-                "over the gutter's back edge, and to what stands behind",
-                flashing.width() - kit.get(GUTTER_BACK_GAP),
-                Reckoning.OWN);
-    Reckoning flat =
-        new Reckoning(width).plus("turned up at its back", flashing.turnedUp(), Reckoning.OWN);
+    Reckoning width = width();
+    Reckoning flat = turnedUp(new Reckoning(width));
     double more = flashing.flatWidth(piece, own) - flashing.flatWidth();
     if (more != 0) {
       flat.plus("narrower and turned up higher before a post", more, Reckoning.OWN);
@@ -100,5 +100,32 @@ final class FlashingBuilder {
         width.gives(Dimension.WIDTH),
         flat.gives(Dimension.FLAT_WIDTH),
         Reckoning.fall(kit, GUTTER_RUN_PER_FALL));
+  }
+
+  private Reckoning width() {
+    Kit kit = plan.kit();
+    Reckoning width = new Reckoning(kit).from(GUTTER_BACK_GAP);
+    double posts = line.face() - line.back() - kit.get(GUTTER_BACK_GAP);
+    if (posts > SeatRange.SAME) {
+      width.plus("past posts that stand out from the face", posts, postsBehind());
+    }
+    width
+        .plus("sheet of the gutter's back", kit.item(Items.GUTTER).thickness(), Reckoning.OWN)
+        .plus(FLASHING_OVER);
+    return flashing.reachesUnder() ? width.plus(FLASHING_UNDER) : width;
+  }
+
+  private Measured postsBehind() {
+    return new Measured(plan.bays().field().posts().stream().map(Member::element).toList());
+  }
+
+  private Reckoning turnedUp(Reckoning flat) {
+    KitNumber most = flashing.reachesUnder() ? FLASHING_DAM : FLASHING_LEG;
+    return plan.kit().get(most) - flashing.turnedUp() < SeatRange.SAME
+        ? flat.plus(most)
+        : flat.plus(
+            "turned up at its back as far as the joists above let it",
+            flashing.turnedUp(),
+            flat.origin(most));
   }
 }

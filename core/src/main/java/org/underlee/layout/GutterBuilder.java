@@ -75,9 +75,7 @@ final class GutterBuilder {
     pieces.forEach(p -> parts.add(cap(p)));
     pieces.forEach(p -> parts.addAll(hangers(p)));
     FlashingBuilder flashings = new FlashingBuilder(plan, names, line, flashing);
-    if (BackFlashing.isIn(kit)) {
-      pieces.forEach(p -> parts.addAll(flashings.parts(p, frame(p))));
-    }
+    pieces.forEach(p -> parts.addAll(flashings.parts(p, frame(p))));
     return parts;
   }
 

@@ -60,8 +60,8 @@ final class Draft {
   }
 
   /** A relationship: it has no name. */
-  Value relate(String entity, String globalId, Value... rest) {
-    return root(entity, globalId, Value.UNSET, Value.UNSET, rest);
+  void relate(String entity, String globalId, Value... rest) {
+    root(entity, globalId, Value.UNSET, Value.UNSET, rest);
   }
 
   /**

@@ -26,6 +26,7 @@ class AssignedUnitsTest {
         // NIST SP 811, appendix B: a square foot in square metres, a pound in kilograms
         "AREAUNIT | IFCCONVERSIONBASEDUNIT($,.AREAUNIT.,'SQUARE FOOT',#4) | 0.09290304",
         "MASSUNIT | IFCCONVERSIONBASEDUNIT($,.MASSUNIT.,'POUND',#6) | 0.45359237",
+        "MASSUNIT | IFCCONVERSIONBASEDUNIT($,.MASSUNIT.,'HUNDREDWEIGHT',#10) | 50",
         "AREAUNIT | IFCCONVERSIONBASEDUNIT($,.AREAUNIT.,'SQUARE YARD',#8) |"
       })
   void onlyAUnitWhoseSizeIsCertainIsTaken(String type, String unit, Double size) {
@@ -47,6 +48,8 @@ class AssignedUnitsTest {
             + "#6=IFCMEASUREWITHUNIT(IFCMASSMEASURE(0.45359237),#7);"
             + "#7=IFCSIUNIT(*,.MASSUNIT.,.KILO.,.GRAM.);"
             + "#8=IFCMEASUREWITHUNIT(IFCAREAMEASURE(9.),#9);"
+            + "#10=IFCMEASUREWITHUNIT(IFCMASSMEASURE(50000.),#11);"
+            + "#11=IFCSIUNIT(*,.MASSUNIT.,$,.GRAM.);"
             + "#9=IFCCONVERSIONBASEDUNIT($,.AREAUNIT.,'SQUARE FOOT',#4);");
   }
 

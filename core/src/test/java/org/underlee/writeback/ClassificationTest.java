@@ -12,6 +12,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 import org.underlee.ids.IdsCheck;
 import org.underlee.schema.StandardSchemas;
 import org.underlee.step.StepFile;
+import org.underlee.step.StepInstance;
 
 /** Codes for parts, where the designer's project is classified. */
 class ClassificationTest {
@@ -96,6 +97,33 @@ class ClassificationTest {
   @ValueSource(strings = {"Our own numbers", "UniFormat"})
   void aSystemWhoseCodesAreNotKnownIsLeftAlone(String system) {
     assertThat(block(drained(classified("IFC4", system, true)))).doesNotContain("CLASSIFICATION");
+  }
+
+  /** Gutter, end cap, outlet, downspout, elbow and hanger; no sheet, tape or screw. */
+  @Test
+  void onlyPartsOfTheDrainRunGetTheCode() {
+    StepFile file =
+        StepFile.of(
+            drained(classified("IFC4", "MasterFormat", true)).getBytes(StandardCharsets.UTF_8),
+            "deck.ifc");
+    assertThat(
+            WriteBackTest.all(file, "IFCRELASSOCIATESCLASSIFICATION").stream()
+                .skip(1)
+                .flatMap(r -> r.followAll(4).stream())
+                .map(StepInstance::keyword))
+        .hasSize(6)
+        .containsOnly("IFCPIPESEGMENT", "IFCPIPEFITTING", "IFCDISCRETEACCESSORY");
+  }
+
+  /** Related to the system itself, without a reference below it. */
+  @Test
+  void aSystemThatAnElementIsRelatedToIsInUse() {
+    String direct =
+        new String(classified("IFC4", "MasterFormat", true), StandardCharsets.UTF_8)
+            .replaceFirst("#91=[^\n]*\n", "")
+            .replace("(#30),#91)", "(#30),#90)");
+    assertThat(block(drained(direct.getBytes(StandardCharsets.UTF_8))))
+        .contains("IFCCLASSIFICATIONREFERENCE");
   }
 
   /** Else stripping by references would take it for ours. */

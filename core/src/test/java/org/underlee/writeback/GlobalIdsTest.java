@@ -2,6 +2,9 @@ package org.underlee.writeback;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.nio.charset.StandardCharsets;
+import java.util.Optional;
+import java.util.Set;
 import java.util.UUID;
 import org.junit.jupiter.api.Test;
 
@@ -38,5 +41,19 @@ class GlobalIdsTest {
                 ids.of("fp", "an", "1"),
                 new GlobalIds("q").of("f", "pan", "1")))
         .doesNotHaveDuplicates();
+  }
+
+  @Test
+  void anIdIsFoundAsATextOfItsOwnUpToTheLastByte() {
+    String id = "0krcLzwITMYvNX9cMehgQY";
+    assertThat(firstIn("('x','" + id + "'", id)).contains(id);
+    assertThat(firstIn("'" + id + "'", id)).contains(id);
+    assertThat(firstIn("''" + id, id)).isEmpty();
+    assertThat(firstIn("'" + id + "0'", id)).isEmpty();
+    assertThat(firstIn("'" + id + "'", "0krcLzwITMYvNX9cMehgQZ")).isEmpty();
+  }
+
+  private static Optional<String> firstIn(String text, String id) {
+    return GlobalIds.firstIn(text.getBytes(StandardCharsets.UTF_8), Set.of(id));
   }
 }

@@ -25,7 +25,7 @@ class ReadBackTest {
   private static final double CUT_STEP_METRES = 0x1p-20;
 
   static Stream<TinyModel> models() {
-    return WriteBackTest.models();
+    return EveryModelTest.models();
   }
 
   @ParameterizedTest

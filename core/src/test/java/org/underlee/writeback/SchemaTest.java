@@ -19,7 +19,7 @@ import org.underlee.step.StepValue;
 /** What is written, checked by the EXPRESS schemas of the corpus. */
 class SchemaTest {
   static Stream<TinyModel> models() {
-    return WriteBackTest.models();
+    return EveryModelTest.models();
   }
 
   @ParameterizedTest

@@ -76,6 +76,21 @@ public final class History<T> {
     return move(undone, done);
   }
 
+  /**
+   * Takes the last step back for good: neither it nor what followed it can be done again.
+   *
+   * @return whether there was one
+   */
+  public boolean takeBack() {
+    live = false;
+    if (done.isEmpty()) {
+      return false;
+    }
+    now = done.pop().before;
+    undone.clear();
+    return true;
+  }
+
   private T move(Deque<Step<T>> from, Deque<Step<T>> to) {
     live = false;
     if (!from.isEmpty()) {

@@ -1,7 +1,6 @@
 package org.underlee.panel.model;
 
 import java.util.EnumSet;
-import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.Executor;
@@ -257,7 +256,7 @@ public final class Picture3d implements AutoCloseable {
         new RasterSettings(width, height, fine ? 2 : 1, THREADS),
         EnumSet.copyOf(shown.isEmpty() ? EnumSet.noneOf(Family.class) : shown),
         Highlight.ids(of.whole().picture(), selection, result),
-        fine && labels.get() ? of.whole().labels() : List.of(),
+        Optional.of(of.whole().result().layout()).filter(l -> fine && labels.get()),
         scale,
         tone.get());
   }

@@ -1,13 +1,14 @@
 package org.underlee.panel.model;
 
-import java.util.List;
+import java.util.Optional;
 import java.util.Set;
+import org.underlee.layout.Layout;
+import org.underlee.picture.DeckLabels;
 import org.underlee.picture.DeckPicture;
 import org.underlee.picture.DeckPicture.Family;
 import org.underlee.picture.Image;
 import org.underlee.picture.Ink;
 import org.underlee.picture.Labels;
-import org.underlee.picture.Labels.Label;
 import org.underlee.picture.Look;
 import org.underlee.picture.Paint;
 import org.underlee.picture.Palette;
@@ -19,7 +20,7 @@ import org.underlee.picture.Shape;
  * One picture to be drawn: everything that it depends on.
  *
  * @param edition of the result that is drawn
- * @param labels to be written where there is room
+ * @param labelled whose parts are named where there is room
  * @param scale pixels for one of a screen without scaling
  */
 record PictureJob(
@@ -30,7 +31,7 @@ record PictureJob(
     RasterSettings settings,
     Set<Family> shown,
     Set<Integer> selected,
-    List<Label> labels,
+    Optional<Layout> labelled,
     double scale,
     Tone tone) {
   private static final Paint SELECTED = Paint.solid(0xe0813a);
@@ -41,7 +42,9 @@ record PictureJob(
   Image draw() {
     Image drawn =
         renderer.draw(orbit.camera(), settings, new Look(tone.pictureBackground(), this::paint));
-    return labels.isEmpty() ? drawn : Labels.over(drawn, labels, scale, ink());
+    return labelled
+        .map(l -> Labels.over(drawn, DeckLabels.of(picture, l), scale, ink()))
+        .orElse(drawn);
   }
 
   private Ink ink() {

@@ -7,9 +7,7 @@ import org.jspecify.annotations.Nullable;
 import org.underlee.geom.Box;
 import org.underlee.geom.Transform;
 import org.underlee.geom.Vec3;
-import org.underlee.picture.DeckLabels;
 import org.underlee.picture.DeckPicture;
-import org.underlee.picture.Labels.Label;
 import org.underlee.picture.Renderer;
 import org.underlee.picture.Scene;
 import org.underlee.picture.SectionBox;
@@ -34,13 +32,7 @@ final class SceneMaker {
    * @param box around what is drawn solid, in the frame
    * @param subject what a view is fitted to
    */
-  record Whole(
-      Result result,
-      Prepared prepared,
-      Transform frame,
-      Box box,
-      List<Vec3> subject,
-      List<Label> labels) {
+  record Whole(Result result, Prepared prepared, Transform frame, Box box, List<Vec3> subject) {
 
     DeckPicture picture() {
       return prepared.picture();
@@ -98,8 +90,7 @@ final class SceneMaker {
         prepared,
         frame,
         SectionBox.around(solid(prepared.picture().scene()), frame),
-        prepared.subject(),
-        DeckLabels.of(prepared.picture(), result.layout()));
+        prepared.subject());
   }
 
   /** What the picture is of: a long wall that is seen through does not count. */

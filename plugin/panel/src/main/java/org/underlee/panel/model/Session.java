@@ -12,6 +12,7 @@ import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
 import javafx.beans.property.ReadOnlyStringProperty;
 import javafx.beans.property.ReadOnlyStringWrapper;
+import org.underlee.finding.InputException;
 import org.underlee.layout.Layout;
 import org.underlee.run.DeckRun;
 import org.underlee.run.Design;
@@ -40,6 +41,7 @@ public final class Session implements AutoCloseable {
   private final Newest designing;
   private Optional<FieldByField> fields = Optional.empty();
   private Supplier<Optional<String>> atHand = Optional::empty;
+  private Optional<Decisions> refused = Optional.empty();
   private boolean isReading;
   private long edition;
   private History<Decisions> history = new History<>(Decisions.FIRST);
@@ -157,6 +159,7 @@ public final class Session implements AutoCloseable {
       return;
     }
     if (now.equals(before)) {
+      takeBackWhatIsRefused();
       designAtRest();
     } else if (result.get().isPresent() && now.designsAs(before)) {
       // a layout on its way brings its own decisions
@@ -221,7 +224,25 @@ public final class Session implements AutoCloseable {
                     (soFar, words) ->
                         screen.accept(() -> shown(all, by, soFar.filter(l -> inSteps), words)))),
         layout -> laidOut(result(all, by, layout, Progress.LAID_OUT)),
-        this::fail);
+        e -> refuse(by, e));
+  }
+
+  private void refuse(Decisions asked, Throwable e) {
+    fail(e);
+    refused = Optional.of(asked).filter(a -> e instanceof InputException);
+    takeBackWhatIsRefused();
+  }
+
+  /** What cannot be laid out is not decided; why it cannot stays to be read. */
+  private void takeBackWhatIsRefused() {
+    boolean last = refused.filter(r -> r.designsAs(history.now())).isPresent();
+    if (last && !isDragging() && history.takeBack()) {
+      refused = Optional.empty();
+      publish();
+      Optional<Problem> why = problem.get();
+      fields.ifPresent(all -> layOut(all, history.now()));
+      problem.set(why);
+    }
   }
 
   private Result result(FieldByField all, Decisions by, Layout layout, Progress progress) {

@@ -46,7 +46,7 @@ class HistoryTest {
     List<Integer> states = new ArrayList<>(List.of(0));
     int at = 0;
     for (int i = 0; i < 2000; i++) {
-      int what = random.nextInt(3);
+      int what = random.nextInt(4);
       if (what == 0) {
         int next = random.nextInt(6);
         if (next != states.get(at)) {
@@ -58,9 +58,13 @@ class HistoryTest {
       } else if (what == 1) {
         at = Math.max(0, at - 1);
         history.undo();
-      } else {
+      } else if (what == 2) {
         at = Math.min(states.size() - 1, at + 1);
         history.redo();
+      } else {
+        assertThat(history.takeBack()).isEqualTo(at > 0);
+        states = at > 0 ? new ArrayList<>(states.subList(0, at)) : states;
+        at = Math.max(0, at - 1);
       }
       assertThat(history.now()).as("step %s", i).isEqualTo(states.get(at));
     }

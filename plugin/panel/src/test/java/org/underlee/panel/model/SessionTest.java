@@ -63,4 +63,38 @@ class SessionTest {
         .allMatch(f -> Math.round(1 / f.fall()) == 70);
     assertThat(session.stale().get()).isFalse();
   }
+
+  @Test
+  void whatIsRefusedIsNotDecidedAndWhyStaysToBeRead() throws InterruptedException {
+    Screen screen = new Screen();
+    try (Session session = new Session(screen)) {
+      session.open(SAMPLE, Decisions.FIRST);
+      screen.runUntilWhole(session);
+      session.decide("fall", d -> d.withRunPerFall(OptionalDouble.of(70)));
+      screen.runUntilWhole(session);
+      Decisions before = session.decisions().get();
+      String field = session.result().get().orElseThrow().layout().fields().get(0).field();
+
+      session.decide("an outlet beyond the gutter", d -> d.withOutlets(field, List.of(99.0)));
+      screen.runUntilWhole(session);
+      assertRefused(session, before);
+
+      session.drag("an outlet dragged too far", d -> d.withOutlets(field, List.of(98.0)));
+      while (session.problem().get().filter(p -> p.message().contains("98")).isEmpty()) {
+        screen.runNext();
+      }
+      assertThat(session.decisions().get()).as("a hand may go on").isNotEqualTo(before);
+      screen.runUntilWhole(session);
+      assertThat(session.decisions().get()).isEqualTo(before);
+    }
+  }
+
+  private static void assertRefused(Session session, Decisions before) {
+    assertThat(session.decisions().get()).isEqualTo(before);
+    assertThat(session.problem().get().orElseThrow().message()).contains("99.000 m");
+    assertThat(session.toUndo().get()).contains("fall");
+    assertThat(session.toRedo().get()).isEmpty();
+    assertThat(session.stale().get()).isFalse();
+    assertThat(session.result().get().orElseThrow().decisions()).isEqualTo(before);
+  }
 }
