@@ -139,7 +139,7 @@ public final class Capacity implements Check {
   }
 
   private static long percent(Rating rating) {
-    return Math.round(100 * rating.use());
+    return (long) Math.ceil(100 * rating.use());
   }
 
   private static Optional<Rating> hardest(List<Rating> all, Predicate<Rating.Part> part) {
