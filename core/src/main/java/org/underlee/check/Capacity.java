@@ -55,7 +55,7 @@ public final class Capacity implements Check {
   @Override
   public Answer of(CheckInput input) {
     Storm storm = input.storm();
-    GutterInRain rain = new GutterInRain(storm, input.data(), input.elements(), input.wishes());
+    GutterInRain rain = input.gutters();
     List<Finding> found = new ArrayList<>();
     for (Assembled f : input.fields()) {
       List<Stretch> stretches = Stretch.of(f, input, rain);
@@ -139,7 +139,7 @@ public final class Capacity implements Check {
   }
 
   private static long percent(Rating rating) {
-    return Math.round(100 * rating.use());
+    return (long) Math.ceil(100 * rating.use());
   }
 
   private static Optional<Rating> hardest(List<Rating> all, Predicate<Rating.Part> part) {

@@ -99,6 +99,11 @@ public record CheckInput(
     return all.stream().filter(b -> b.field().id().equals(field.field())).findFirst();
   }
 
+  /** What gutters carry of this rain. */
+  GutterInRain gutters() {
+    return new GutterInRain(storm, data, elements, wishes);
+  }
+
   List<BuildingElement> ofClass(Set<String> classes) {
     return elements.stream().filter(e -> classes.contains(e.ifcClass())).toList();
   }

@@ -48,8 +48,7 @@ public record DrainSet(Size own, double use, String by, double stretch, Optional
 
   /** Of a layout; empty when no gutter of it takes water. */
   public static Optional<DrainSet> of(CheckInput input) {
-    GutterInRain rain =
-        new GutterInRain(input.storm(), input.data(), input.elements(), input.wishes());
+    GutterInRain rain = input.gutters();
     return input.fields().stream()
         .flatMap(f -> Stretch.of(f, input, rain).stream())
         .flatMap(s -> governing(s, rain).map(r -> new Used(s, r)).stream())

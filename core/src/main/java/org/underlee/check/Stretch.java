@@ -16,11 +16,12 @@ import org.underlee.layout.PartKind;
 /**
  * A stretch of a field's gutter that falls to one outlet, and what runs into it.
  *
+ * @param id of the outlet's part
  * @param along the gutter, in the field's frame
  * @param outlet its place there
  * @param shares where each bay is, its water comes in
  */
-record Stretch(Assembled field, Interval along, double outlet, List<Share> shares) {
+record Stretch(Assembled field, String id, Interval along, double outlet, List<Share> shares) {
   /** All of a field. */
   static List<Stretch> of(Assembled f, CheckInput input, GutterInRain rain) {
     List<Stretch> stretches = new ArrayList<>();
@@ -30,7 +31,7 @@ record Stretch(Assembled field, Interval along, double outlet, List<Share> share
               Interval along = into(f, o.part().id());
               if (!along.isEmpty() && along.length() > 0) {
                 List<Share> shares = shares(f, input, rain, o.part().id(), along);
-                stretches.add(new Stretch(f, along, middle(o), shares));
+                stretches.add(new Stretch(f, o.part().id(), along, middle(o), shares));
               }
             });
     return stretches;

@@ -4,12 +4,18 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.Random;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.underlee.drainage.flow.RainData;
 import org.underlee.finding.Finding;
+import org.underlee.finding.Fix;
 import org.underlee.finding.InputException;
 import org.underlee.framing.Field;
 import org.underlee.geom.Vec2;
@@ -167,6 +173,55 @@ class RainFromRoofsTest {
             f ->
                 assertThat(f.message(UnitSystem.METRIC))
                     .contains("12.00 m²", field.id(), Quantity.length(away).in(UnitSystem.METRIC)));
+  }
+
+  /**
+   * A slab that is a roof, over the balcony's third bay and more: 1.5 m of eave, 4.3 m to the
+   * ridge.
+   */
+  private static final String ROOF =
+      """
+      #990001=IFCCARTESIANPOINT((1000.,0.,0.));
+      #990002=IFCDIRECTION((1.,0.,0.));
+      #990003=IFCDIRECTION((0.,1.,0.));
+      #990004=IFCAXIS2PLACEMENT3D(#990001,#990002,#990003);
+      #990005=IFCLOCALPLACEMENT(#24,#990004);
+      #990006=IFCCARTESIANPOINT((-4000.,6000.));
+      #990007=IFCCARTESIANPOINT((-4000.,5800.));
+      #990008=IFCCARTESIANPOINT((300.,3650.));
+      #990009=IFCCARTESIANPOINT((300.,3850.));
+      #990010=IFCPOLYLINE((#990006,#990007,#990008,#990009,#990006));
+      #990011=IFCARBITRARYCLOSEDPROFILEDEF(.AREA.,$,#990010);
+      #990012=IFCAXIS2PLACEMENT3D(#46,$,$);
+      #990013=IFCEXTRUDEDAREASOLID(#990011,#990012,#7,1500.);
+      #990014=IFCSHAPEREPRESENTATION(#11,'Body','SweptSolid',(#990013));
+      #990015=IFCPRODUCTDEFINITIONSHAPE($,$,(#990014));
+      #990016=IFCSLAB('0aiyc8ggVJUS1wK64rT6zz',#5,'Main roof',$,$,#990005,#990015,$,.ROOF.);
+      """;
+
+  /** By hand: 1.5 · 4.3 = 6.45 m². */
+  @Test
+  void aRoofOfTheModelIsOfferedByItsAreaAndCountedInAsItIsTyped() throws IOException {
+    Path root = Path.of(System.getProperty("underlee.root", "."));
+    String plain = Files.readString(root.resolve("samples/harbour-balcony/harbour-balcony.ifc"));
+    int end = plain.lastIndexOf("ENDSEC;");
+    byte[] model =
+        (plain.substring(0, end) + ROOF + plain.substring(end)).getBytes(StandardCharsets.UTF_8);
+    Survey survey = DeckRun.survey(model, "roof.ifc");
+    Finding told =
+        DeckRun.design(survey, Scope.OUTSIDE, KitReader.builtIn()).findings().stream()
+            .filter(f -> f.rule().id().equals("eave-over-deck"))
+            .findFirst()
+            .orElseThrow();
+    assertThat(told.message()).contains("6.45 m²", "Main roof", "1500 mm of its eave");
+    Fix.Option option = told.fix().orElseThrow().action().orElseThrow().options().get(0);
+    List<Onto> typed =
+        Stream.of(option.value().split(" ")).map(text -> RainFromRoofs.on(survey, text)).toList();
+    assertThat(typed.stream().mapToDouble(Onto::area).sum()).isCloseTo(6.45, within(0.02));
+    Scope scope = new Scope(Optional.empty(), Optional.empty(), Wishes.NONE.with(typed));
+    Design with = DeckRun.design(survey, scope, KitReader.builtIn());
+    assertThat(with.findings()).noneMatch(f -> f.rule().id().equals("eave-over-deck"));
+    assertThat(with.proof().added()).isCloseTo(6.45, within(0.02));
   }
 
   @Test

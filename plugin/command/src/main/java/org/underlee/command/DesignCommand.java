@@ -5,6 +5,8 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import java.util.stream.Collectors;
+import org.underlee.check.OutletRatings;
 import org.underlee.drainage.flow.Storm;
 import org.underlee.kit.Kit;
 import org.underlee.layout.Layout;
@@ -17,9 +19,11 @@ import org.underlee.report.DesignJson;
 import org.underlee.report.DesignText;
 import org.underlee.report.ExplainJson;
 import org.underlee.report.ExplainText;
+import org.underlee.report.RatingsText;
 import org.underlee.run.Coordination;
 import org.underlee.run.DeckRun;
 import org.underlee.run.Design;
+import org.underlee.run.OutletsRated;
 import org.underlee.run.Survey;
 import org.underlee.takeoff.Buying;
 import org.underlee.units.Lengths.UnitSystem;
@@ -101,7 +105,7 @@ final class DesignCommand implements Callable<Integer> {
     Layout layout = DeckRun.layOut(survey, scope, chosen, storm);
     Design design = DeckRun.design(survey, scope, layout, storm, lists);
     if (explain.isPresent()) {
-      explain(design, explain.get());
+      explain(design, explain.get(), OutletsRated.of(design, scope.wishes(), storm));
       return ExitCode.CLEAN;
     }
     Optional<Coordination> found =
@@ -164,7 +168,7 @@ final class DesignCommand implements Callable<Integer> {
     return checklist ? text + ChecklistText.write(design.checks().questions()) : text;
   }
 
-  private void explain(Design design, String name) {
+  private void explain(Design design, String name, List<OutletRatings> rated) {
     List<Part> all = design.layout().parts();
     List<Part> found = PartSearch.find(all, name);
     if (found.isEmpty()) {
@@ -176,9 +180,15 @@ final class DesignCommand implements Callable<Integer> {
               + String.join(", ", PartSearch.near(all, name)));
     }
     if (model.json) {
-      model.print(ExplainJson.write(design.survey().source(), found));
+      model.print(ExplainJson.write(design.survey().source(), found, rated));
     } else if (found.size() == 1) {
-      model.print(ExplainText.write(found.get(0), model.unitsFor(design.survey())));
+      UnitSystem units = model.unitsFor(design.survey());
+      String ratings =
+          rated.stream()
+              .filter(r -> r.outlet().equals(found.get(0).id()))
+              .map(r -> RatingsText.write(r, units))
+              .collect(Collectors.joining());
+      model.print(ExplainText.write(found.get(0), units) + ratings);
     } else {
       model.print(ExplainText.list(found));
       model.say(found.size() + " parts are called so; name one of them.");
