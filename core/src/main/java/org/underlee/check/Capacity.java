@@ -5,8 +5,6 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Predicate;
-import java.util.stream.Collectors;
-import org.underlee.drainage.flow.CapacityData;
 import org.underlee.drainage.flow.Rating;
 import org.underlee.drainage.flow.Storm;
 import org.underlee.finding.Finding;
@@ -40,16 +38,9 @@ public final class Capacity implements Check {
           "The least of the accepted methods in docs/reference/rain-and-capacities.md",
           "An outlet or its downspout carries less than the rain that must be reckoned with.");
 
-  static final Rule OWN =
-      new Rule(
-          "rated-by-own-tables",
-          Level.NOTE,
-          "The user's own tables",
-          "Gutters and downspouts are rated by tables of the user's own, too: what governs is told.");
-
   @Override
   public List<Rule> rules() {
-    return List.of(GUTTER, DOWNSPOUT, OWN);
+    return List.of(GUTTER, DOWNSPOUT);
   }
 
   @Override
@@ -58,11 +49,7 @@ public final class Capacity implements Check {
     GutterInRain rain = input.gutters();
     List<Finding> found = new ArrayList<>();
     for (Assembled f : input.fields()) {
-      List<Stretch> stretches = Stretch.of(f, input, rain);
-      if (!rain.own().isEmpty()) {
-        own(f, stretches, rain).ifPresent(found::add);
-      }
-      List<Overfull> overfull = overfull(stretches, rain);
+      List<Overfull> overfull = overfull(Stretch.of(f, input, rain), rain);
       worst(f, overfull, p -> p == Rating.Part.GUTTER)
           .ifPresent(w -> found.add(finding(w, GUTTER, "the gutter", storm, rain)));
       worst(f, overfull, p -> p != Rating.Part.GUTTER)
@@ -110,42 +97,6 @@ public final class Capacity implements Check {
         .filter(s -> !s.isCarried(rain))
         .map(s -> new Overfull(s, s.ratings(rain)))
         .toList();
-  }
-
-  /** What governs the hardest used stretch where the user's own tables take part. */
-  private static Optional<Finding> own(Assembled f, List<Stretch> stretches, GutterInRain rain) {
-    List<Rating> accepted = stretches.stream().flatMap(s -> s.accepted(rain).stream()).toList();
-    Optional<Rating> gutter = hardest(accepted, p -> p == Rating.Part.GUTTER);
-    Optional<Rating> spout = hardest(accepted, p -> p != Rating.Part.GUTTER);
-    if (gutter.isEmpty() || spout.isEmpty()) {
-      return Optional.empty();
-    }
-    String tables =
-        rain.own().stream().map(CapacityData.Table::name).collect(Collectors.joining("; "));
-    Words words =
-        Words.of(
-            "rated by your own tables, too (%s): what governs the gutter is %s, of which the rain"
-                + " takes %s percent; what governs outlet and downspout is %s, of which it takes %s percent.",
-            tables,
-            gutter.get().capacity().words(),
-            percent(gutter.get()),
-            spout.get().capacity().words(),
-            percent(spout.get()));
-    Fix fix =
-        Fix.of(
-            "Compare them with the edition that your building department has adopted; what may not"
-                + " decide can be named in the file's shownOnly.");
-    return Optional.of(Finding.of(OWN, f.place(), words, fix).about(f.subject()));
-  }
-
-  private static long percent(Rating rating) {
-    return (long) Math.ceil(100 * rating.use());
-  }
-
-  private static Optional<Rating> hardest(List<Rating> all, Predicate<Rating.Part> part) {
-    return all.stream()
-        .filter(r -> part.test(r.part()))
-        .max(Comparator.comparingDouble(Rating::use));
   }
 
   private static Finding finding(

@@ -5,7 +5,6 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import org.underlee.check.CheckInput;
 import org.underlee.check.DrainSet;
 import org.underlee.drainage.DrainCases;
 import org.underlee.drainage.DrainProof;
@@ -130,9 +129,7 @@ public record Comparison(Survey survey, List<Arrangement> arrangements) {
             (int) layout.parts().stream().filter(p -> !p.cuts().isEmpty()).count(),
             bought(takeoff),
             takeoff.order().cost(),
-            DrainSet.of(
-                CheckInput.of(survey.bays(), survey.elements(), layout, storm, proof.outlets())
-                    .with(own.wishes())),
+            DrainSet.of(survey.checkInput(layout, own.wishes(), storm, proof)),
             Optional.empty()));
   }
 

@@ -7,7 +7,6 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import org.underlee.check.Answer;
-import org.underlee.check.CheckInput;
 import org.underlee.check.Checks;
 import org.underlee.check.GutterInRain;
 import org.underlee.clash.IssueRegister;
@@ -134,10 +133,7 @@ public final class DeckRun {
             survey.model(), layout, BillLine.of(takeoff), takeoff.order(), provenance, List.of());
     DrainProof proof =
         WaterProver.prove(DrainCases.of(survey.bays(), layout, scope.wishes().onto()));
-    Answer checks =
-        Checks.of(
-            CheckInput.of(survey.bays(), survey.elements(), layout, storm, proof.outlets())
-                .with(scope.wishes()));
+    Answer checks = Checks.of(survey.checkInput(layout, scope.wishes(), storm, proof));
     return new Design(survey, layout, checks, takeoff, proof, provenance, written);
   }
 

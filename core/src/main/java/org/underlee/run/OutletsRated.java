@@ -1,7 +1,6 @@
 package org.underlee.run;
 
 import java.util.List;
-import org.underlee.check.CheckInput;
 import org.underlee.check.OutletRatings;
 import org.underlee.drainage.flow.Storm;
 import org.underlee.layout.Wishes;
@@ -16,10 +15,7 @@ public final class OutletsRated {
    * @param wishes that the design was made with, and likewise the rain
    */
   public static List<OutletRatings> of(Design design, Wishes wishes, Storm storm) {
-    Survey survey = design.survey();
     return OutletRatings.of(
-        CheckInput.of(
-                survey.bays(), survey.elements(), design.layout(), storm, design.proof().outlets())
-            .with(wishes));
+        design.survey().checkInput(design.layout(), wishes, storm, design.proof()));
   }
 }

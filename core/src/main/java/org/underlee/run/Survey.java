@@ -4,13 +4,18 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.underlee.bay.FieldBays;
+import org.underlee.check.CheckInput;
+import org.underlee.drainage.DrainProof;
+import org.underlee.drainage.flow.Storm;
 import org.underlee.finding.Finding;
 import org.underlee.framing.BuildingElement;
 import org.underlee.framing.Deck;
 import org.underlee.framing.Field;
 import org.underlee.framing.Framing;
 import org.underlee.ifc.IfcModel;
+import org.underlee.layout.Layout;
 import org.underlee.layout.Scope;
+import org.underlee.layout.Wishes;
 
 /**
  * What was recognised in a model.
@@ -38,6 +43,11 @@ public record Survey(
 
   public FieldBays baysOf(Field field) {
     return bays.stream().filter(b -> b.field().equals(field)).findFirst().orElseThrow();
+  }
+
+  /** What checks look at in a layout of it whose water was followed. */
+  CheckInput checkInput(Layout layout, Wishes wishes, Storm storm, DrainProof proof) {
+    return CheckInput.of(bays, elements, layout, storm, proof.outlets()).with(wishes);
   }
 
   /**

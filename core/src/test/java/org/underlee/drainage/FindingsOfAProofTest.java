@@ -37,6 +37,12 @@ class FindingsOfAProofTest {
         "gutter", blocked, 0.04, 0.2, volume, Vec3.ZERO, Vec3.ZERO, "over the rim");
   }
 
+  /** Of a deck of 100 m² that is dry. */
+  private static DrainProof standing(
+      List<StandingWater> ponds, List<StandingWater> blocked, List<String> flat) {
+    return new DrainProof(100, 0, 100, List.of(), List.of(), ponds, blocked, flat);
+  }
+
   @ParameterizedTest
   @CsvSource({
     "OPEN_BAY, 0.1, open-deck-drips",
@@ -132,17 +138,12 @@ class FindingsOfAProofTest {
 
   @Test
   void standingWaterIsToldFromATenthOfALitre() {
-    DrainProof proof =
-        new DrainProof(
-            100,
-            0,
-            100,
-            List.of(),
-            List.of(),
-            List.of(water(Optional.empty(), 0.00011), water(Optional.empty(), 0.0001)),
-            List.of(),
-            List.of());
-    List<Finding> told = findings(proof);
+    List<Finding> told =
+        findings(
+            standing(
+                List.of(water(Optional.empty(), 0.00011), water(Optional.empty(), 0.0001)),
+                List.of(),
+                List.of()));
     assertThat(told).hasSize(1);
     assertThat(told.get(0).rule().id()).isEqualTo("water-stands");
     assertThat(told.get(0).place()).isEqualTo(placeOf("gutter"));
@@ -152,17 +153,9 @@ class FindingsOfAProofTest {
 
   @Test
   void aPartWithoutFallAndABlockedOutletAreTold() {
-    DrainProof proof =
-        new DrainProof(
-            100,
-            0,
-            100,
-            List.of(),
-            List.of(),
-            List.of(),
-            List.of(water(Optional.of("outlet-1"), 0.009)),
-            List.of("pan-1"));
-    List<Finding> told = findings(proof);
+    List<Finding> told =
+        findings(
+            standing(List.of(), List.of(water(Optional.of("outlet-1"), 0.009)), List.of("pan-1")));
     assertThat(told.stream().map(f -> f.rule().id()))
         .containsExactly("no-fall", "blocked-outlet-spills");
     assertThat(told.get(0).place()).isEqualTo(placeOf("pan-1"));

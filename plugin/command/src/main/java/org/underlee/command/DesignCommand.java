@@ -5,12 +5,14 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import java.util.function.Supplier;
 import java.util.stream.Collectors;
 import org.underlee.check.OutletRatings;
 import org.underlee.drainage.flow.Storm;
 import org.underlee.kit.Kit;
 import org.underlee.layout.Layout;
 import org.underlee.layout.Part;
+import org.underlee.layout.PartKind;
 import org.underlee.layout.PartSearch;
 import org.underlee.layout.Scope;
 import org.underlee.report.ChecklistText;
@@ -105,7 +107,7 @@ final class DesignCommand implements Callable<Integer> {
     Layout layout = DeckRun.layOut(survey, scope, chosen, storm);
     Design design = DeckRun.design(survey, scope, layout, storm, lists);
     if (explain.isPresent()) {
-      explain(design, explain.get(), OutletsRated.of(design, scope.wishes(), storm));
+      explain(design, explain.get(), () -> OutletsRated.of(design, scope.wishes(), storm));
       return ExitCode.CLEAN;
     }
     Optional<Coordination> found =
@@ -168,7 +170,7 @@ final class DesignCommand implements Callable<Integer> {
     return checklist ? text + ChecklistText.write(design.checks().questions()) : text;
   }
 
-  private void explain(Design design, String name, List<OutletRatings> rated) {
+  private void explain(Design design, String name, Supplier<List<OutletRatings>> ratings) {
     List<Part> all = design.layout().parts();
     List<Part> found = PartSearch.find(all, name);
     if (found.isEmpty()) {
@@ -179,16 +181,18 @@ final class DesignCommand implements Callable<Integer> {
               + ": no part is called so; the nearest are "
               + String.join(", ", PartSearch.near(all, name)));
     }
+    boolean outlets = found.stream().anyMatch(p -> p.kind() == PartKind.OUTLET);
+    List<OutletRatings> rated = outlets ? ratings.get() : List.of();
     if (model.json) {
       model.print(ExplainJson.write(design.survey().source(), found, rated));
     } else if (found.size() == 1) {
       UnitSystem units = model.unitsFor(design.survey());
-      String ratings =
+      String methods =
           rated.stream()
               .filter(r -> r.outlet().equals(found.get(0).id()))
               .map(r -> RatingsText.write(r, units))
               .collect(Collectors.joining());
-      model.print(ExplainText.write(found.get(0), units) + ratings);
+      model.print(ExplainText.write(found.get(0), units) + methods);
     } else {
       model.print(ExplainText.list(found));
       model.say(found.size() + " parts are called so; name one of them.");
