@@ -36,6 +36,12 @@ record LabelBox(double start, double base, double width, double height, Vec2 alo
     return new LabelBox(start, base, width, height, along);
   }
 
+  /** The corners of a label's plate on a sheet, mm from its upper left, y down. */
+  static List<Vec2> plate(PlanItem.Label label, PlanSheet sheet) {
+    Vec2 at = sheet.onPaper(label.at());
+    return of(label).corners().stream().map(c -> new Vec2(at.x() + c.x(), at.y() - c.y())).toList();
+  }
+
   double space() {
     return PLATE_SPACE * height;
   }

@@ -104,7 +104,7 @@ public final class PlanRaster {
         .fill()
         .ifPresent(
             rgb -> {
-              List<Vec2> plate = box.corners().stream().map(c -> below(at, c)).toList();
+              List<Vec2> plate = LabelBox.plate(label, sheet);
               fill(plate, rgb);
               stroke(plate.stream().map(this::samples).toList(), true, label.style());
             });

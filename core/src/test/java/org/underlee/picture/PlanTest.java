@@ -158,6 +158,22 @@ class PlanTest {
   }
 
   @Test
+  void onAScreenNoTextLiesOnAnotherAndNamesOnPlatesComeFirst() {
+    PlanDrawing plan =
+        new PlanBuilder()
+            .area(Outline.rectangle(0, 0, 2, 2), RED)
+            .label(new Vec2(1, 1), "355 mm", 1.8, PlanItem.Anchor.MIDDLE, 90, PlanStyle.NOTE)
+            .label(new Vec2(1, 1.05), "B1", 1.8, PlanItem.Anchor.MIDDLE, 0, PlanStyle.TAG)
+            .label(new Vec2(1, 0.4), "1:96", 1.8, PlanItem.Anchor.MIDDLE, 90, PlanStyle.FALL)
+            .build("");
+    PlanDrawing far = plan.legibleOn(PlanSheet.of(plan, 50, 5));
+    assertThat(far.items())
+        .containsExactly(plan.items().get(0), plan.items().get(2), plan.items().get(3));
+    PlanDrawing near = plan.legibleOn(PlanSheet.of(plan, 5, 5));
+    assertThat(near).isEqualTo(plan);
+  }
+
+  @Test
   void dashesCoverTheirShareOfALineInOrder() {
     Random random = new Random(5);
     List<Vec2> line = new ArrayList<>();

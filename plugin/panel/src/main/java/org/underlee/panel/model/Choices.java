@@ -126,7 +126,7 @@ public final class Choices implements AutoCloseable {
     return List.of(
         a.kit().id(),
         a.lowEnd(),
-        Lengths.fall(a.fall()),
+        "1:" + Math.round(1 / a.fall()),
         new Quantity(a.dryFraction(), Quantity.Kind.SHARE).in(system),
         a.headroom().isPresent() ? Lengths.format(a.headroom().getAsDouble(), system) : "–",
         a.fields().stream()

@@ -150,7 +150,9 @@ public final class FlatPicture implements AutoCloseable {
     Ink ink = ink(tone.get());
     double perMm = pixelsPerMm();
     drawing.run(
-        () -> PlanRaster.draw(now, window, perMm, THREADS, ink), this::drawn, e -> busy = false);
+        () -> PlanRaster.draw(now.legibleOn(window), window, perMm, THREADS, ink),
+        this::drawn,
+        e -> busy = false);
   }
 
   private static Ink ink(Tone tone) {

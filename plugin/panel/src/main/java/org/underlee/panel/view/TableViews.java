@@ -127,8 +127,21 @@ final class TableViews extends BorderPane {
     if (number) {
       column.getStyleClass().add("number");
     }
+    int head = table.head().get(c).length();
     int longest = table.lines().stream().mapToInt(l -> l.cells().get(c).length()).max().orElse(8);
-    column.setPrefWidth(30 + 7.0 * Math.min(44, Math.max(longest, table.head().get(c).length())));
+    column.setPrefWidth(30 + 7.0 * Math.min(44, Math.max(longest, head)));
+    column.setMinWidth(24 + 8.0 * shortest(c, number, longest, head));
     return column;
+  }
+
+  /**
+   * Characters that must be seen: all of a number, enough of what a line is called by to tell it
+   * from others, and else the head. Words that are cut short have a tooltip.
+   */
+  private static int shortest(int column, boolean number, int longest, int head) {
+    if (number) {
+      return Math.max(longest, head);
+    }
+    return column == 0 ? Math.max(head, Math.min(longest, 10)) : head;
   }
 }
