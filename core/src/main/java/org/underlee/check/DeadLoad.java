@@ -3,7 +3,9 @@ package org.underlee.check;
 import static org.underlee.kit.DrainValue.GUTTER_DEPTH;
 import static org.underlee.kit.DrainValue.GUTTER_WIDTH;
 
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.underlee.bay.Bay;
 import org.underlee.drainage.flow.ProofData;
@@ -65,9 +67,10 @@ public final class DeadLoad implements Check {
 
   private static double parts(Assembled f) {
     Kit kit = f.kit();
-    return f.parts().stream()
-        .map(Placed::part)
-        .mapToDouble(p -> p.volume() * kit.materialOf(kit.item(p.item())).density())
+    Map<String, Double> volumes = new LinkedHashMap<>();
+    f.parts().forEach(p -> volumes.merge(p.part().item(), p.part().volume(), Double::sum));
+    return volumes.entrySet().stream()
+        .mapToDouble(e -> e.getValue() * kit.materialOf(kit.item(e.getKey())).density())
         .sum();
   }
 

@@ -5,7 +5,6 @@ import org.underlee.geom.Box;
 import org.underlee.geom.Extrusion;
 import org.underlee.geom.Mesh;
 import org.underlee.geom.Transform;
-import org.underlee.geom.Vec2;
 import org.underlee.geom.Vec3;
 import org.underlee.layout.Part;
 
@@ -38,16 +37,12 @@ public record Placed(Part part, Box box, Box floor) {
   static Box around(List<Extrusion> bodies, Transform frame) {
     Box box = Box.EMPTY;
     for (Extrusion body : bodies) {
-      for (Vec2 p : body.section().outer()) {
-        Vec3 foot = new Vec3(p.x(), p.y(), 0);
-        box = box.with(frame.toLocal(body.frame().apply(foot)));
-        box = box.with(frame.toLocal(body.frame().apply(foot.plus(body.sweep()))));
-      }
+      box = box.union(body.boundsIn(frame));
     }
     return box;
   }
 
   static List<Placed> all(List<Part> parts, Transform frame) {
-    return parts.stream().filter(p -> !p.bodies().isEmpty()).map(p -> of(p, frame)).toList();
+    return parts.parallelStream().filter(p -> !p.bodies().isEmpty()).map(p -> of(p, frame)).toList();
   }
 }

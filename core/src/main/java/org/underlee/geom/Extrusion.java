@@ -45,6 +45,18 @@ public record Extrusion(Transform frame, Outline section, Vec3 sweep) {
     return box;
   }
 
+  /** The box around it along the axes of a rigid frame. */
+  public Box boundsIn(Transform rigid) {
+    List<Vec2> ring = section.outer();
+    double[] xyz = new double[6 * ring.size()];
+    for (int i = 0; i < ring.size(); i++) {
+      Vec2 p = ring.get(i);
+      put(xyz, 2 * i, p.x(), p.y(), 0);
+      put(xyz, 2 * i + 1, p.x() + sweep.x(), p.y() + sweep.y(), sweep.z());
+    }
+    return Box.around(rigid.toLocalAll(frame.applyAll(xyz)));
+  }
+
   /** The closed surface as triangles. */
   public Mesh mesh() {
     Triangulation flat = Triangulation.of(section);
@@ -52,7 +64,7 @@ public record Extrusion(Transform frame, Outline section, Vec3 sweep) {
     List<Vec3> all = corners();
     double[] xyz = new double[6 * n];
     for (int i = 0; i < 2 * n; i++) {
-      put(xyz, i, all.get(i));
+      put(xyz, i, all.get(i).x(), all.get(i).y(), all.get(i).z());
     }
     List<int[]> faces = new ArrayList<>();
     for (int[] t : flat.triangles()) {
@@ -88,9 +100,9 @@ public record Extrusion(Transform frame, Outline section, Vec3 sweep) {
     return corners;
   }
 
-  private static void put(double[] xyz, int i, Vec3 p) {
-    xyz[3 * i] = p.x();
-    xyz[3 * i + 1] = p.y();
-    xyz[3 * i + 2] = p.z();
+  private static void put(double[] xyz, int i, double x, double y, double z) {
+    xyz[3 * i] = x;
+    xyz[3 * i + 1] = y;
+    xyz[3 * i + 2] = z;
   }
 }

@@ -36,7 +36,11 @@ public record Outline(List<Vec2> outer, List<List<Vec2>> holes) {
 
   /** Area of the outer ring less the holes, never negative. */
   public double area() {
-    return signedArea(outer) + holes.stream().mapToDouble(Outline::signedArea).sum();
+    double area = signedArea(outer);
+    for (List<Vec2> hole : holes) {
+      area += signedArea(hole);
+    }
+    return area;
   }
 
   /** Positive when the ring runs counter-clockwise. */

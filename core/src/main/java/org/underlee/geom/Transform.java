@@ -95,6 +95,20 @@ public record Transform(Vec3 origin, Vec3 x, Vec3 y, Vec3 z) {
     return new Vec3(d.dot(x), d.dot(y), d.dot(z));
   }
 
+  /** Where points lie in a rigid frame, three numbers each, to the last bit as {@link #toLocal}. */
+  double[] toLocalAll(double[] xyz) {
+    double[] local = new double[xyz.length];
+    for (int i = 0; i < xyz.length; i += 3) {
+      double dx = xyz[i] - origin.x();
+      double dy = xyz[i + 1] - origin.y();
+      double dz = xyz[i + 2] - origin.z();
+      local[i] = dx * x.x() + dy * x.y() + dz * x.z();
+      local[i + 1] = dx * y.x() + dy * y.y() + dz * y.z();
+      local[i + 2] = dx * z.x() + dy * z.y() + dz * z.z();
+    }
+    return local;
+  }
+
   /** A direction in a rigid frame. */
   public Vec3 directionToLocal(Vec3 d) {
     return new Vec3(d.dot(x), d.dot(y), d.dot(z));

@@ -116,7 +116,7 @@ record BackFlashing(FieldPlan plan, GutterLine line, List<PlanShape> standing) {
   boolean reachesUnder() {
     double top = topAt(line.face() + plan.kit().get(FLASHING_UNDER));
     return line.strapsTurnUp()
-        && plan.lowEnd().heights().from() > top + plan.kit().get(FLASHING_DAM) + PLAY;
+        && line.near().faceBottom() > top + plan.kit().get(FLASHING_DAM) + PLAY;
   }
 
   /** Its widest stretch, flat: with what is turned up. */

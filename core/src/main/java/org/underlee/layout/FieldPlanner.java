@@ -95,7 +95,10 @@ final class FieldPlanner {
   }
 
   private List<FieldPlan> atEachEnd() {
-    return LowEnd.candidates(bays).stream().filter(assembly::canEndAt).map(this::planFor).toList();
+    return LowEnd.candidates(bays).parallelStream()
+        .filter(assembly::canEndAt)
+        .map(this::planFor)
+        .toList();
   }
 
   private List<BayRun> fitting(LowEnd end) {

@@ -225,9 +225,8 @@ final class GutterBuilder {
 
   /** Down the face where it reaches below the rim, else up to it. */
   private Interval leg(double w, double t) {
-    Interval face = plan.lowEnd().heights();
     return !line.strapsTurnUp()
         ? new Interval(w + t - STRAP_LEG, w + t)
-        : new Interval(w, Math.max(w, face.from()) + STRAP_LEG);
+        : new Interval(w, Math.max(w, line.near().faceBottom()) + STRAP_LEG);
   }
 }

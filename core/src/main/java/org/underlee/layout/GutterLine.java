@@ -67,8 +67,14 @@ record GutterLine(
    *
    * @param lowestJoist the lowest underside of the joists at the gutter
    * @param longest the longest way that water goes in the gutter to an outlet
+   * @param faceBottom height at which the face behind begins
    */
-  record Near(double back, double lowestJoist, double longest) {}
+  record Near(double back, double lowestJoist, double longest, double faceBottom) {
+    /** Whether straps turn up: for want of face below the rim. */
+    boolean turnUp(double rim) {
+      return faceBottom > rim - GutterBuilder.STRAP_LEG;
+    }
+  }
 
   /**
    * @param lowest height of the lowest place that water drips from
@@ -86,13 +92,10 @@ record GutterLine(
     double rim = rim(plan, lowest);
     double reach = outlets.stream().mapToDouble(Outlet::reach).max().orElse(0);
     double back = back(plan, face);
-    double lift = turnUp(plan, rim) ? BackFlashing.lift(plan, face - back, reach) : 0;
-    Near near = new Near(back, joistsAbove(plan).min().orElseThrow(), reach);
+    double lowestJoist = joistsAbove(plan).min().orElseThrow();
+    Near near = new Near(back, lowestJoist, reach, plan.lowEnd().heights().from());
+    double lift = near.turnUp(rim) ? BackFlashing.lift(plan, face - back, reach) : 0;
     return new GutterLine(plan, face, rim - lift, lift, outlets, count.why(), near);
-  }
-
-  private static boolean turnUp(FieldPlan plan, double rim) {
-    return plan.lowEnd().heights().from() > rim - GutterBuilder.STRAP_LEG;
   }
 
   /** Station of the face behind the gutter: the nearest to the house of those in served bays. */
@@ -196,7 +199,7 @@ record GutterLine(
 
   /** Whether the hangers' straps turn up the face, for want of face below the rim. */
   boolean strapsTurnUp() {
-    return turnUp(plan, highRim + lift);
+    return near.turnUp(highRim + lift);
   }
 
   /** The lowest underside of the joists at the gutter. */

@@ -58,7 +58,11 @@ public record Part(
 
   /** Volume of its material, cubic metres. */
   public double volume() {
-    return bodies.stream().mapToDouble(Extrusion::volume).sum();
+    double volume = 0;
+    for (Extrusion body : bodies) {
+      volume += body.volume();
+    }
+    return volume;
   }
 
   /** Its reach: as that of its mesh, and much sooner. */

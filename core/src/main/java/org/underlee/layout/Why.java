@@ -24,9 +24,9 @@ public record Why(Words reason, List<Derivation> derivations) {
   }
 
   public Optional<Derivation> of(Dimension dimension) {
-    for (Derivation derivation : derivations) {
-      if (derivation.dimension() == dimension) {
-        return Optional.of(derivation);
+    for (int i = 0; i < derivations.size(); i++) {
+      if (derivations.get(i).dimension() == dimension) {
+        return Optional.of(derivations.get(i));
       }
     }
     return Optional.empty();

@@ -1,6 +1,7 @@
 package org.underlee.takeoff;
 
 import java.util.List;
+import java.util.Optional;
 import org.underlee.kit.StockItem;
 import org.underlee.layout.Derivation;
 import org.underlee.layout.Dimension;
@@ -31,14 +32,15 @@ final class LengthsBuilder {
   }
 
   private static double lap(Part part) {
-    return part.why().of(Dimension.LENGTH).stream()
-        .flatMap(d -> d.steps().stream())
-        .filter(
-            s ->
-                s.op() == Derivation.Op.PLUS
-                    && s.origin() instanceof Derivation.KitValue kit
-                    && kit.key().endsWith(LAP))
-        .mapToDouble(s -> s.value().si())
-        .sum();
+    Optional<Derivation> length = part.why().of(Dimension.LENGTH);
+    double laps = 0;
+    for (Derivation.Step step : length.map(Derivation::steps).orElse(List.of())) {
+      if (step.op() == Derivation.Op.PLUS
+          && step.origin() instanceof Derivation.KitValue kit
+          && kit.key().endsWith(LAP)) {
+        laps += step.value().si();
+      }
+    }
+    return laps;
   }
 }

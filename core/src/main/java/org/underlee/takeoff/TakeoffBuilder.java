@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.TreeMap;
+import java.util.stream.Collectors;
 import org.underlee.kit.StockItem;
 import org.underlee.layout.Layout;
 import org.underlee.layout.Part;
@@ -44,13 +45,12 @@ public final class TakeoffBuilder {
    *     meant
    */
   public static Takeoff of(Layout layout, Buying buying) {
+    Map<String, List<Part>> byItem =
+        layout.parts().stream().collect(Collectors.groupingBy(Part::item));
     TakeoffBuilder builder = new TakeoffBuilder(layout, buying);
-    for (StockItem item : layout.kit().stock()) {
-      List<Part> parts = layout.parts().stream().filter(p -> p.item().equals(item.id())).toList();
-      if (!parts.isEmpty()) {
-        builder.count(item, parts);
-      }
-    }
+    layout.kit().stock().parallelStream()
+        .map(item -> counted(layout, buying, item, byItem.getOrDefault(item.id(), List.of())))
+        .forEachOrdered(builder::add);
     return new Takeoff(
         List.copyOf(builder.lines),
         List.copyOf(builder.cuts),
@@ -58,6 +58,26 @@ public final class TakeoffBuilder {
         Map.copyOf(builder.bought),
         Map.copyOf(builder.lengths),
         new Order(builder.rows, builder.alternatives, buying.prices().map(PriceList::currency)));
+  }
+
+  private static TakeoffBuilder counted(
+      Layout layout, Buying buying, StockItem item, List<Part> parts) {
+    TakeoffBuilder own = new TakeoffBuilder(layout, buying);
+    if (!parts.isEmpty()) {
+      own.count(item, parts);
+    }
+    return own;
+  }
+
+  /** What comes after, counted for itself. */
+  private void add(TakeoffBuilder next) {
+    lines.addAll(next.lines);
+    cuts.addAll(next.cuts);
+    stock.addAll(next.stock);
+    bought.putAll(next.bought);
+    lengths.putAll(next.lengths);
+    rows.addAll(next.rows);
+    alternatives.addAll(next.alternatives);
   }
 
   private void count(StockItem item, List<Part> parts) {

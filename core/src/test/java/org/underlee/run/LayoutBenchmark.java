@@ -36,7 +36,7 @@ import org.underlee.takeoff.TakeoffBuilder;
 @BenchmarkMode(Mode.SampleTime)
 @OutputTimeUnit(TimeUnit.MILLISECONDS)
 @Fork(1)
-@Warmup(iterations = 3, time = 3)
+@Warmup(iterations = 5, time = 4)
 @Measurement(iterations = 3, time = 3)
 public class LayoutBenchmark {
   private static final int STEEPEST = 90;

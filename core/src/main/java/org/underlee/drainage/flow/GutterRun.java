@@ -3,6 +3,7 @@ package org.underlee.drainage.flow;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Locale;
 
 /**
  * One straight gutter between two closed or open ends, in SI.
@@ -25,23 +26,22 @@ public record GutterRun(
   private static final double ROUNDING = 1e-9;
 
   public GutterRun {
-    require(length > 0 && Double.isFinite(length), "its length is " + length + " m");
-    require(Math.abs(fall) <= STEEPEST, "its fall is " + fall + ", steepest is " + STEEPEST);
-    require(roughness >= 0 && Double.isFinite(roughness), "its roughness is " + roughness);
+    require(length > 0 && Double.isFinite(length), "its length is %s m", length);
+    require(Math.abs(fall) <= STEEPEST, "its fall is %s, steepest is %s", fall, STEEPEST);
+    require(roughness >= 0 && Double.isFinite(roughness), "its roughness is %s", roughness);
     require(!outlets.isEmpty(), "it has no outlet; a blocked gutter is a BlockedPool");
     double end = length * (1 + ROUNDING);
     double start = -length * ROUNDING;
     for (Inflow in : inflows) {
-      require(in.from() >= start && in.to() <= end, in + " is outside of its " + length + " m");
+      require(in.from() >= start && in.to() <= end, "%s is outside of its %s m", in, length);
     }
     outlets = outlets.stream().sorted(Comparator.comparingDouble(Outlet::at)).toList();
     for (Outlet out : outlets) {
-      require(out.at() >= start && out.at() <= end, out + " is outside of its " + length + " m");
+      require(out.at() >= start && out.at() <= end, "%s is outside of its %s m", out, length);
     }
     for (int i = 1; i < outlets.size(); i++) {
-      require(
-          outlets.get(i).at() > outlets.get(i - 1).at(),
-          "two outlets are at " + outlets.get(i).at() + " m");
+      double at = outlets.get(i).at();
+      require(at > outlets.get(i - 1).at(), "two outlets are at %s m", at);
     }
     inflows = List.copyOf(inflows);
   }
@@ -69,9 +69,11 @@ public record GutterRun(
     return new GutterRun(length, section, fall, roughness, more, outlets);
   }
 
-  private static void require(boolean holds, String fault) {
+  /** The words are put together only for a fault: a run is made for every rain that is tried. */
+  private static void require(boolean holds, String fault, Object... values) {
     if (!holds) {
-      throw new IllegalArgumentException("the gutter cannot be worked out: " + fault);
+      throw new IllegalArgumentException(
+          "the gutter cannot be worked out: " + String.format(Locale.ROOT, fault, values));
     }
   }
 }
