@@ -43,6 +43,9 @@ public record Placed(Part part, Box box, Box floor) {
   }
 
   static List<Placed> all(List<Part> parts, Transform frame) {
-    return parts.parallelStream().filter(p -> !p.bodies().isEmpty()).map(p -> of(p, frame)).toList();
+    return parts.parallelStream()
+        .filter(p -> !p.bodies().isEmpty())
+        .map(p -> of(p, frame))
+        .toList();
   }
 }

@@ -33,6 +33,11 @@ final class WallsAbove {
   /** By the field's id: each of its bays asks for the same again. */
   private final Map<String, Beside> near = new ConcurrentHashMap<>();
 
+  /** Each layout of a drag asks for the same parts of fields again. */
+  private final Map<Part, Double> areas = new ConcurrentHashMap<>();
+
+  private record Part(String field, Interval across) {}
+
   /**
    * A field with what stands beside it, in its frame.
    *
@@ -61,6 +66,10 @@ final class WallsAbove {
    * @return m² of deck
    */
   double area(Field field, Interval across) {
+    return areas.computeIfAbsent(new Part(field.id(), across), part -> worked(field, across));
+  }
+
+  private double worked(Field field, Interval across) {
     Beside beside = near.computeIfAbsent(field.id(), id -> beside(field));
     Interval along = beside.along;
     double top = beside.top;

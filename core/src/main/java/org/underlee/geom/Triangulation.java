@@ -25,6 +25,10 @@ public record Triangulation(List<Vec2> points, List<int[]> triangles) {
     if (points.size() == 3) {
       return new Triangulation(points, List.of(new int[] {0, 1, 2}));
     }
+    if (points.size() == 4 && outline.holes().isEmpty() && isConvex(points)) {
+      // most bodies of parts are plates; these are the triangles that JTS gives
+      return new Triangulation(points, List.of(new int[] {0, 2, 3}, new int[] {2, 0, 1}));
+    }
     GeometryFactory factory = new GeometryFactory();
     LinearRing[] holes =
         outline.holes().stream().map(h -> ring(factory, h)).toArray(LinearRing[]::new);
@@ -38,6 +42,20 @@ public record Triangulation(List<Vec2> points, List<int[]> triangles) {
       triangles.add(triangle(cut.getGeometryN(i).getCoordinates(), numbers));
     }
     return new Triangulation(points, triangles);
+  }
+
+  /** Turning left at every corner; one that goes straight on is left to JTS. */
+  private static boolean isConvex(List<Vec2> ring) {
+    for (int i = 0; i < ring.size(); i++) {
+      Vec2 a = ring.get(i);
+      Vec2 b = ring.get((i + 1) % ring.size());
+      Vec2 c = ring.get((i + 2) % ring.size());
+      double turn = (b.x() - a.x()) * (c.y() - b.y()) - (b.y() - a.y()) * (c.x() - b.x());
+      if (!(turn > 0)) {
+        return false;
+      }
+    }
+    return true;
   }
 
   /**

@@ -1,12 +1,9 @@
 package org.underlee.picture;
 
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import org.underlee.geom.Mesh;
 import org.underlee.geom.Tolerance;
-import org.underlee.geom.Vec3;
 
 /**
  * The lines that a draughtsman would draw of a mesh: its borders and its creases. The cuts of a
@@ -52,34 +49,18 @@ final class FeatureEdges {
   }
 
   static FeatureEdges of(Mesh mesh) {
-    Map<Long, Side> sides = sides(mesh);
+    Sides sides = Sides.of(mesh, Tolerance.forCoordinates(magnitude(mesh)).same());
     List<Edge> edges = new ArrayList<>();
     boolean closed = true;
-    for (Side side : sides.values()) {
-      closed &= side.uses == 2 && side.opposite;
-      double cosine = side.uses == 1 ? -1 : side.cosine(mesh);
-      if (side.uses > 2 || cosine < PLANE_COSINE) {
-        boolean crease = side.uses != 2 || cosine < CREASE_COSINE;
-        edges.add(new Edge(side.from, side.to, side.faceA, side.faceB, crease));
+    for (int s = 0; s < sides.count(); s++) {
+      boolean pair = sides.uses(s) == 2;
+      closed &= pair && sides.isOpposite(s);
+      double cosine = sides.uses(s) == 1 ? -1 : sides.cosine(s, mesh);
+      if (sides.uses(s) > 2 || cosine < PLANE_COSINE) {
+        edges.add(sides.edge(s, !pair || cosine < CREASE_COSINE));
       }
     }
     return new FeatureEdges(edges, closed);
-  }
-
-  private static Map<Long, Side> sides(Mesh mesh) {
-    int[] place = Weld.firstAtPlace(mesh, Tolerance.forCoordinates(magnitude(mesh)).same());
-    Map<Long, Side> sides = new LinkedHashMap<>();
-    for (int t = 0; t < mesh.triangleCount(); t++) {
-      for (int k = 0; k < 3; k++) {
-        int a = place[mesh.corner(t, k)];
-        int b = place[mesh.corner(t, (k + 1) % 3)];
-        if (a != b) {
-          long key = ((long) Math.min(a, b) << 32) | Math.max(a, b);
-          sides.computeIfAbsent(key, unused -> new Side(a, b)).add(t, a);
-        }
-      }
-    }
-    return sides;
   }
 
   private static double magnitude(Mesh mesh) {
@@ -87,41 +68,5 @@ final class FeatureEdges {
       return 0;
     }
     return Math.max(mesh.bounds().min().length(), mesh.bounds().max().length());
-  }
-
-  /** One place-to-place line and the triangles beside it. */
-  private static final class Side {
-    private final int from;
-    private final int to;
-    private int faceA = NO_FACE;
-    private int faceB = NO_FACE;
-    private int uses;
-    private boolean opposite;
-
-    Side(int from, int to) {
-      this.from = from;
-      this.to = to;
-    }
-
-    void add(int face, int startsAt) {
-      if (uses == 0) {
-        faceA = face;
-      } else if (uses == 1) {
-        faceB = face;
-        opposite = startsAt != from;
-      }
-      uses++;
-    }
-
-    /** Cosine of the turn from one face to the other; a face without area turns nothing. */
-    double cosine(Mesh mesh) {
-      Vec3 a = mesh.areaNormal(faceA);
-      Vec3 b = mesh.areaNormal(faceB);
-      double lengths = a.length() * b.length();
-      if (!(lengths > 0)) {
-        return 1;
-      }
-      return a.dot(opposite ? b : b.negated()) / lengths;
-    }
   }
 }

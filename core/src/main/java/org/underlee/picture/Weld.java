@@ -1,9 +1,6 @@
 package org.underlee.picture;
 
-import java.util.ArrayList;
-import java.util.HashMap;
-import java.util.List;
-import java.util.Map;
+import java.util.Arrays;
 import org.underlee.geom.Mesh;
 import org.underlee.geom.Vec3;
 
@@ -11,57 +8,99 @@ import org.underlee.geom.Vec3;
  * Finds the vertices of a mesh that are one place: exporters repeat a vertex for each face, and a
  * model far from the origin carries rounding noise. Cells hash the places; a place near a cell's
  * border is looked for on both sides of it.
+ *
+ * <p>Cells are kept in arrays, as every mesh of every picture of a drag goes through: slot {@code
+ * i} of the table is a cell with the first and the last of its places, and {@code next} leads from
+ * one place to the next of the same cell.
  */
 final class Weld {
   /** Cells are this many tolerances wide, so that nearly every place needs one look only. */
   private static final double CELL = 16;
 
+  private static final int NONE = -1;
+
   private final Mesh mesh;
   private final double tolerance;
-  private final Map<Cell, List<Integer>> cells = new HashMap<>();
+  private final int mask;
+  private final long[] cells;
+  private final int[] first;
+  private final int[] last;
+  private final int[] next;
 
   private Weld(Mesh mesh, double tolerance) {
     this.mesh = mesh;
     this.tolerance = tolerance;
+    int size = Math.max(2, Integer.highestOneBit(mesh.vertexCount()) * 4);
+    mask = size - 1;
+    cells = new long[3 * size];
+    first = new int[size];
+    last = new int[size];
+    next = new int[mesh.vertexCount()];
+    Arrays.fill(first, NONE);
+    Arrays.fill(next, NONE);
   }
-
-  private record Cell(long x, long y, long z) {}
 
   /** For each vertex, the number of the first vertex at its place. */
   static int[] firstAtPlace(Mesh mesh, double tolerance) {
     Weld weld = new Weld(mesh, tolerance);
-    int[] first = new int[mesh.vertexCount()];
-    for (int i = 0; i < first.length; i++) {
-      first[i] = weld.find(i);
+    int[] places = new int[mesh.vertexCount()];
+    for (int i = 0; i < places.length; i++) {
+      places[i] = weld.find(i);
     }
-    return first;
+    return places;
   }
 
   private int find(int vertex) {
     Vec3 p = mesh.vertex(vertex);
-    Vec3 reach = new Vec3(tolerance, tolerance, tolerance);
-    Cell low = cell(p.minus(reach));
-    Cell high = cell(p.plus(reach));
-    for (long x = low.x; x <= high.x; x++) {
-      for (long y = low.y; y <= high.y; y++) {
-        for (long z = low.z; z <= high.z; z++) {
-          for (int other : cells.getOrDefault(new Cell(x, y, z), List.of())) {
-            if (mesh.vertex(other).distance(p) <= tolerance) {
-              return other;
-            }
+    for (long x = cell(p.x() - tolerance); x <= cell(p.x() + tolerance); x++) {
+      for (long y = cell(p.y() - tolerance); y <= cell(p.y() + tolerance); y++) {
+        for (long z = cell(p.z() - tolerance); z <= cell(p.z() + tolerance); z++) {
+          int same = within(slot(x, y, z), p);
+          if (same != NONE) {
+            return same;
           }
         }
       }
     }
-    cells.computeIfAbsent(cell(p), c -> new ArrayList<>(1)).add(vertex);
+    add(vertex, cell(p.x()), cell(p.y()), cell(p.z()));
     return vertex;
   }
 
-  private Cell cell(Vec3 p) {
-    double size = CELL * tolerance;
-    return new Cell(
-        (long) Math.floor(p.x() / size),
-        (long) Math.floor(p.y() / size),
-        (long) Math.floor(p.z() / size));
+  /** The first place of a cell that is the same as a point. */
+  private int within(int slot, Vec3 p) {
+    for (int other = first[slot]; other != NONE; other = next[other]) {
+      if (mesh.vertex(other).distance(p) <= tolerance) {
+        return other;
+      }
+    }
+    return NONE;
+  }
+
+  private void add(int vertex, long x, long y, long z) {
+    int slot = slot(x, y, z);
+    if (first[slot] == NONE) {
+      first[slot] = vertex;
+      cells[3 * slot] = x;
+      cells[3 * slot + 1] = y;
+      cells[3 * slot + 2] = z;
+    } else {
+      next[last[slot]] = vertex;
+    }
+    last[slot] = vertex;
+  }
+
+  /** Where a cell is in the table, or would be. */
+  private int slot(long x, long y, long z) {
+    long mixed = ((x * 31 + y) * 31 + z) * 0x9E3779B97F4A7C15L;
+    int slot = (int) (mixed >>> 32) & mask;
+    while (first[slot] != NONE
+        && (cells[3 * slot] != x || cells[3 * slot + 1] != y || cells[3 * slot + 2] != z)) {
+      slot = (slot + 1) & mask;
+    }
+    return slot;
+  }
+
+  private long cell(double coordinate) {
+    return (long) Math.floor(coordinate / (CELL * tolerance));
   }
 }

@@ -75,6 +75,7 @@ public final class PanelSpeed extends Application {
       case FRAMED -> framed.countDown();
       case PARTLY -> partly.countDown();
       case LAID_OUT -> {
+        partly.countDown();
         laidOut.countDown();
         allLaidOut.incrementAndGet();
       }
