@@ -59,45 +59,59 @@ public record Extrusion(Transform frame, Outline section, Vec3 sweep) {
 
   /** The closed surface as triangles. */
   public Mesh mesh() {
-    Triangulation flat = Triangulation.of(section);
+    return mesh(Cuts.none());
+  }
+
+  /** As {@link #mesh()}, for many that have sections in common. */
+  public Mesh mesh(Cuts cuts) {
+    Triangulation flat = cuts.of(section);
     int n = flat.points().size();
-    List<Vec3> all = corners();
     double[] xyz = new double[6 * n];
-    for (int i = 0; i < 2 * n; i++) {
-      put(xyz, i, all.get(i).x(), all.get(i).y(), all.get(i).z());
+    for (int i = 0; i < n; i++) {
+      Vec2 p = flat.points().get(i);
+      put(xyz, i, p.x(), p.y(), 0);
+      put(xyz, n + i, p.x() + sweep.x(), p.y() + sweep.y(), sweep.z());
     }
-    List<int[]> faces = new ArrayList<>();
+    Faces faces =
+        new Faces(2 * flat.triangles().size() + 2 * n, frame.determinant() * sweep.z() < 0);
     for (int[] t : flat.triangles()) {
-      faces.add(new int[] {t[2], t[1], t[0]});
-      faces.add(new int[] {t[0] + n, t[1] + n, t[2] + n});
+      faces.add(t[2], t[1], t[0]);
+      faces.add(t[0] + n, t[1] + n, t[2] + n);
     }
-    int start = 0;
-    start = side(faces, start, section.outer().size(), n);
+    int start = faces.sides(0, section.outer().size(), n);
     for (List<Vec2> hole : section.holes()) {
-      start = side(faces, start, hole.size(), n);
+      start = faces.sides(start, hole.size(), n);
     }
-    return new Mesh(xyz, corners(faces, frame.determinant() * sweep.z() < 0));
+    return new Mesh(frame.applyAll(xyz), faces.corners);
   }
 
-  private static int side(List<int[]> faces, int start, int size, int n) {
-    for (int i = 0; i < size; i++) {
-      int a = start + i;
-      int b = start + (i + 1) % size;
-      faces.add(new int[] {a, b, b + n});
-      faces.add(new int[] {a, b + n, a + n});
-    }
-    return start + size;
-  }
+  /** Triangles as they are found; turned over where the sweep goes against the section. */
+  private static final class Faces {
+    private final int[] corners;
+    private final boolean turn;
+    private int filled;
 
-  private static int[] corners(List<int[]> faces, boolean turn) {
-    int[] corners = new int[3 * faces.size()];
-    int k = 0;
-    for (int[] f : faces) {
-      corners[k++] = f[turn ? 1 : 0];
-      corners[k++] = f[turn ? 0 : 1];
-      corners[k++] = f[2];
+    Faces(int count, boolean turn) {
+      this.corners = new int[3 * count];
+      this.turn = turn;
     }
-    return corners;
+
+    void add(int a, int b, int c) {
+      corners[filled++] = turn ? b : a;
+      corners[filled++] = turn ? a : b;
+      corners[filled++] = c;
+    }
+
+    /** Those that one ring of the section leaves behind; returns where the next ring begins. */
+    int sides(int start, int size, int n) {
+      for (int i = 0; i < size; i++) {
+        int a = start + i;
+        int b = start + (i + 1) % size;
+        add(a, b, b + n);
+        add(a, b + n, a + n);
+      }
+      return start + size;
+    }
   }
 
   private static void put(double[] xyz, int i, double x, double y, double z) {

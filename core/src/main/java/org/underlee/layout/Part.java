@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.underlee.geom.Box;
+import org.underlee.geom.Cuts;
 import org.underlee.geom.Extrusion;
 import org.underlee.geom.Mesh;
 import org.underlee.geom.Outline;
@@ -71,6 +72,11 @@ public record Part(
   }
 
   public Mesh mesh() {
-    return Mesh.union(bodies.stream().map(Extrusion::mesh).toList());
+    return mesh(Cuts.none());
+  }
+
+  /** As {@link #mesh()}, for many that have sections in common. */
+  public Mesh mesh(Cuts cuts) {
+    return Mesh.union(bodies.stream().map(b -> b.mesh(cuts)).toList());
   }
 }

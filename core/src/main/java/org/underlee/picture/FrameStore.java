@@ -11,6 +11,7 @@ final class FrameStore {
   /** What a thread takes on at once. */
   static final int CHUNK = 4096;
 
+  private final int vertexChunks;
   final ScreenPlaces places;
 
   /** By face: the cosine of its angle to the viewer; above zero when it is seen from outside. */
@@ -22,12 +23,20 @@ final class FrameStore {
   final List<BandLists> fadedLines;
 
   FrameStore(SurfaceModel model) {
-    places = new ScreenPlaces(model.vertexCount());
-    facing = new float[model.faceCount()];
+    vertexChunks = chunks(model.vertexCount());
+    places = new ScreenPlaces(vertexChunks * CHUNK);
+    facing = new float[chunks(model.faceCount()) * CHUNK];
     faces = lists(model.faceCount());
     fadedFaces = lists(model.faceCount());
     lines = lists(model.edgeCount());
     fadedLines = lists(model.edgeCount());
+  }
+
+  /** Whether a picture of another model can be worked out in it: one that is about as large. */
+  boolean fits(SurfaceModel model) {
+    return vertexChunks == chunks(model.vertexCount())
+        && faces.size() == chunks(model.faceCount())
+        && lines.size() == chunks(model.edgeCount());
   }
 
   /** How many chunks there are of so many. */

@@ -18,17 +18,18 @@ public final class Renderer {
   private final Scene scene;
   private final SurfaceModel model;
 
-  /** Of the last picture, for the next one. */
-  private final AtomicReference<@Nullable FrameStore> spare = new AtomicReference<>();
+  /** Of the last picture, for the next one, which may be of the next scene. */
+  private final AtomicReference<@Nullable FrameStore> spare;
 
-  private Renderer(Scene scene, SurfaceModel model) {
+  private Renderer(Scene scene, SurfaceModel model, AtomicReference<@Nullable FrameStore> spare) {
     this.scene = scene;
     this.model = model;
+    this.spare = spare;
   }
 
   /** Finds the scene's edges and outsides, once. */
   public static Renderer of(Scene scene) {
-    return new Renderer(scene, SurfaceModel.of(scene));
+    return new Renderer(scene, SurfaceModel.of(scene), new AtomicReference<>());
   }
 
   /**
@@ -36,7 +37,7 @@ public final class Renderer {
    * used again.
    */
   public Renderer with(Scene next) {
-    return new Renderer(next, SurfaceModel.of(next, model));
+    return new Renderer(next, SurfaceModel.of(next, model), spare);
   }
 
   public Scene scene() {
@@ -59,7 +60,10 @@ public final class Renderer {
 
   /** As {@link #draw(Camera, RasterSettings)}, seen in another way. */
   public Image draw(Camera camera, RasterSettings settings, Look look) {
-    FrameStore store = Optional.ofNullable(spare.getAndSet(null)).orElseGet(this::store);
+    FrameStore store =
+        Optional.ofNullable(spare.getAndSet(null))
+            .filter(s -> s.fits(model))
+            .orElseGet(() -> new FrameStore(model));
     FrameView view = FrameView.of(model, camera, settings, look, store);
     BandPainter painter =
         new BandPainter(settings, model.tie, look.background(), notes(view.projection(), settings));
@@ -69,10 +73,6 @@ public final class Renderer {
     }
     spare.set(store);
     return painter.image();
-  }
-
-  private FrameStore store() {
-    return new FrameStore(model);
   }
 
   private static IntConsumer painting(BandPainter painter, BandContent content) {

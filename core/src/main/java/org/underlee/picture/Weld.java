@@ -52,9 +52,12 @@ final class Weld {
 
   private int find(int vertex) {
     Vec3 p = mesh.vertex(vertex);
-    for (long x = cell(p.x() - tolerance); x <= cell(p.x() + tolerance); x++) {
-      for (long y = cell(p.y() - tolerance); y <= cell(p.y() + tolerance); y++) {
-        for (long z = cell(p.z() - tolerance); z <= cell(p.z() + tolerance); z++) {
+    long xEnd = cell(p.x() + tolerance);
+    long yEnd = cell(p.y() + tolerance);
+    long zEnd = cell(p.z() + tolerance);
+    for (long x = cell(p.x() - tolerance); x <= xEnd; x++) {
+      for (long y = cell(p.y() - tolerance); y <= yEnd; y++) {
+        for (long z = cell(p.z() - tolerance); z <= zEnd; z++) {
           int same = within(slot(x, y, z), p);
           if (same != NONE) {
             return same;

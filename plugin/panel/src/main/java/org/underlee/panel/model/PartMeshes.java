@@ -2,6 +2,7 @@ package org.underlee.panel.model;
 
 import java.util.IdentityHashMap;
 import java.util.Optional;
+import org.underlee.geom.Cuts;
 import org.underlee.geom.Mesh;
 import org.underlee.layout.Part;
 
@@ -13,21 +14,24 @@ final class PartMeshes {
   private final IdentityHashMap<Part, Mesh> known;
   private final IdentityHashMap<Part, Mesh> own = new IdentityHashMap<>();
 
-  private PartMeshes(IdentityHashMap<Part, Mesh> known) {
+  private final Cuts cuts;
+
+  private PartMeshes(IdentityHashMap<Part, Mesh> known, Cuts cuts) {
     this.known = known;
+    this.cuts = cuts;
   }
 
   static PartMeshes none() {
-    return new PartMeshes(new IdentityHashMap<>());
+    return new PartMeshes(new IdentityHashMap<>(), Cuts.none());
   }
 
   /** For the picture after this one. */
   PartMeshes next() {
-    return new PartMeshes(own);
+    return new PartMeshes(own, cuts.next());
   }
 
   Mesh of(Part part) {
-    Mesh mesh = Optional.ofNullable(known.get(part)).orElseGet(part::mesh);
+    Mesh mesh = Optional.ofNullable(known.get(part)).orElseGet(() -> part.mesh(cuts));
     own.put(part, mesh);
     return mesh;
   }

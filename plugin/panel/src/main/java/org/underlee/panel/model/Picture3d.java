@@ -1,6 +1,7 @@
 package org.underlee.panel.model;
 
 import java.util.EnumSet;
+import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.Executor;
@@ -13,6 +14,7 @@ import javafx.beans.property.ReadOnlyObjectWrapper;
 import javafx.beans.property.SimpleBooleanProperty;
 import javafx.beans.property.SimpleObjectProperty;
 import org.jspecify.annotations.Nullable;
+import org.underlee.geom.Box;
 import org.underlee.geom.Vec3;
 import org.underlee.picture.DeckPicture;
 import org.underlee.picture.DeckPicture.Family;
@@ -76,7 +78,8 @@ public final class Picture3d implements AutoCloseable {
 
   /** How large all of it is along an axis, metres; zero before there is a picture. */
   public double size(Section.Axis axis) {
-    return made == null || made.whole().box().isEmpty() ? 0 : axis.of(made.whole().box().size());
+    Box box = made == null ? Box.EMPTY : made.whole().box();
+    return box.isEmpty() ? 0 : axis.of(box.size());
   }
 
   /** Whether names are written where there is room, once the view is still. */
@@ -161,11 +164,12 @@ public final class Picture3d implements AutoCloseable {
 
   /** Looks at the whole deck from a usual side. */
   public void look(Viewpoint from) {
-    if (made == null || made.whole().subject().isEmpty() || width == 0) {
+    List<Vec3> subject = made == null || width == 0 ? List.of() : made.whole().subject();
+    if (made == null || subject.isEmpty()) {
       return;
     }
     Vec3 eye = made.whole().frame().direction(from.eye());
-    orbit = Orbit.around(eye, made.whole().subject(), (double) width / height);
+    orbit = Orbit.around(eye, subject, (double) width / height);
     fitted = Optional.of(orbit);
     redraw(true);
   }

@@ -29,10 +29,18 @@ final class SceneMaker {
    * All of a result.
    *
    * @param frame of the first field
-   * @param box around what is drawn solid, in the frame
-   * @param subject what a view is fitted to
    */
-  record Whole(Result result, Prepared prepared, Transform frame, Box box, List<Vec3> subject) {
+  record Whole(Result result, Prepared prepared, Transform frame) {
+
+    /** Around what is drawn solid, in the frame; not needed for most pictures of a drag. */
+    Box box() {
+      return SectionBox.around(solid(picture().scene()), frame);
+    }
+
+    /** What a view is fitted to. */
+    List<Vec3> subject() {
+      return prepared.subject();
+    }
 
     DeckPicture picture() {
       return prepared.picture();
@@ -42,7 +50,7 @@ final class SceneMaker {
       Renderer left =
           section.cutsNothing()
               ? prepared.renderer()
-              : prepared.renderer().with(section.box(frame, box).cut(picture().scene()));
+              : prepared.renderer().with(section.box(frame, box()).cut(picture().scene()));
       return new Made(this, section, left);
     }
 
@@ -54,7 +62,7 @@ final class SceneMaker {
           ? Optional.empty()
           : Optional.of(
               new Near(
-                  Section.around(SectionBox.around(some, frame), box),
+                  Section.around(SectionBox.around(some, frame), box()),
                   Prepared.corners(some.bounds()).toList()));
     }
   }
@@ -85,12 +93,7 @@ final class SceneMaker {
             .findFirst()
             .map(f -> f.frame())
             .orElse(Transform.IDENTITY);
-    return new Whole(
-        result,
-        prepared,
-        frame,
-        SectionBox.around(solid(prepared.picture().scene()), frame),
-        prepared.subject());
+    return new Whole(result, prepared, frame);
   }
 
   /** What the picture is of: a long wall that is seen through does not count. */

@@ -20,6 +20,7 @@ final class InspectorView extends ScrollPane {
 
   private final PanelModel model;
   private final VBox content = new VBox();
+  private Optional<Inspection> shown = Optional.empty();
 
   InspectorView(PanelModel model) {
     this.model = model;
@@ -34,9 +35,13 @@ final class InspectorView extends ScrollPane {
   }
 
   private void fill() {
-    content.getChildren().clear();
     Optional<Inspection> first =
         model.selection().get().stream().findFirst().flatMap(this::inspection);
+    if (first.isEmpty() && shown.isEmpty() && !content.getChildren().isEmpty()) {
+      return; // while a hand drags, the same hint again and again
+    }
+    shown = first;
+    content.getChildren().clear();
     if (first.isEmpty()) {
       Label hint = text("Select a part, a bay or a member to see its numbers and why they are so.");
       hint.getStyleClass().add("quiet");

@@ -1,5 +1,6 @@
 package org.underlee.panel.view;
 
+import java.util.List;
 import java.util.Optional;
 import javafx.geometry.Pos;
 import javafx.scene.control.Button;
@@ -68,7 +69,10 @@ final class StatusBar extends HBox {
         problem
             .map(p -> p.message() + " " + p.advice())
             .orElse(busy.isEmpty() ? model.saving().message().get() : busy));
-    words.getStyleClass().setAll("label", problem.isPresent() ? "slip" : "plain");
+    List<String> look = List.of("label", problem.isPresent() ? "slip" : "plain");
+    if (!words.getStyleClass().equals(look)) {
+      words.getStyleClass().setAll(look);
+    }
     summary.setText(model.summary());
     boolean metric = model.units().get() == UnitSystem.METRIC;
     units.setText(metric ? "mm" : "ft-in");
