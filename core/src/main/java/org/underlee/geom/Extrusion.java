@@ -59,12 +59,15 @@ public record Extrusion(Transform frame, Outline section, Vec3 sweep) {
 
   /** The closed surface as triangles. */
   public Mesh mesh() {
-    return mesh(Cuts.none());
+    return mesh(Triangulation.of(section));
   }
 
   /** As {@link #mesh()}, for many that have sections in common. */
   public Mesh mesh(Cuts cuts) {
-    Triangulation flat = cuts.of(section);
+    return mesh(cuts.of(section));
+  }
+
+  private Mesh mesh(Triangulation flat) {
     int n = flat.points().size();
     double[] xyz = new double[6 * n];
     for (int i = 0; i < n; i++) {

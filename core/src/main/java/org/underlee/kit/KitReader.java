@@ -74,12 +74,17 @@ public final class KitReader {
 
   /** The kit that is used when none is named. */
   public static Kit builtIn() {
-    return builtIn(BUILT_IN.get(0));
+    return Usual.KIT;
   }
 
   /** Every kit that ships with the program. */
   public static List<Kit> allBuiltIn() {
     return BUILT_IN.stream().map(KitReader::builtIn).toList();
+  }
+
+  /** The usual kit, read once: a hand that drags asks for it at every step. */
+  private static final class Usual {
+    private static final Kit KIT = builtIn(BUILT_IN.get(0));
   }
 
   private static Kit builtIn(String name) {
@@ -96,7 +101,7 @@ public final class KitReader {
   /** A built-in kit when one is meant by name, else the file at that path. */
   public static Kit named(String nameOrPath) {
     if (BUILT_IN.contains(nameOrPath)) {
-      return builtIn(nameOrPath);
+      return nameOrPath.equals(BUILT_IN.get(0)) ? Usual.KIT : builtIn(nameOrPath);
     }
     Path path = Path.of(nameOrPath);
     try {

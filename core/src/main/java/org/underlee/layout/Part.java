@@ -72,7 +72,7 @@ public record Part(
   }
 
   public Mesh mesh() {
-    return mesh(Cuts.none());
+    return Mesh.union(bodies.stream().map(Extrusion::mesh).toList());
   }
 
   /** As {@link #mesh()}, for many that have sections in common. */

@@ -55,7 +55,12 @@ public final class RainData {
   }
 
   public static RainData builtIn() {
-    return read(DataFile.builtIn("rain.json", WHAT));
+    return BuiltIn.DATA;
+  }
+
+  /** Read once, and only where it is asked for: a hand that drags asks at every step. */
+  private static final class BuiltIn {
+    private static final RainData DATA = read(DataFile.builtIn("rain.json", WHAT));
   }
 
   static RainData read(DataFile file) {

@@ -120,7 +120,7 @@ public final class Session implements AutoCloseable {
   }
 
   /** Whether a drag is on its way. */
-  boolean isDragging() {
+  public boolean isDragging() {
     return history.isLive();
   }
 

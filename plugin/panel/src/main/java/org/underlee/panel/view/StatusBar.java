@@ -59,8 +59,11 @@ final class StatusBar extends HBox {
 
   private void fill() {
     String busy = model.session().busyWith().get();
-    shown(progress, !busy.isEmpty());
-    shown(cancel, !busy.isEmpty());
+    // what moves under a hand is sign enough; a bar that runs beside it would be drawn 60 times a
+    // second
+    boolean waited = !busy.isEmpty() && !model.session().isDragging();
+    shown(progress, waited);
+    shown(cancel, waited);
     shown(stale, model.session().stale().get());
     stale.setText(busy.isEmpty() ? "Out of date" : "Out of date while this runs");
     Optional<Problem> problem =
