@@ -26,10 +26,14 @@ import org.underlee.panel.view.PanelWindow;
  * fall for ten seconds as fast as the panel shows it. An update is a picture that shows the deck at
  * hand laid out anew; the other decks are as they were until the hand rests. With {@code
  * -Dunrehearsed=true} it opens as with a model named on the command line; with {@code -Dstalls=50}
- * it tells what went on in stalls of 50 ms and more.
+ * it tells what went on in stalls of 50 ms and more; with {@code -Dbefore=20} it drags for twenty
+ * seconds before it counts.
  */
 public final class PanelSpeed extends Application {
   private static final long DRAG_SECONDS = 10;
+
+  /** Of dragging, before it is counted. */
+  private static final long BEFORE_SECONDS = 3;
 
   private final Stalls stalls = new Stalls(Long.getLong("stalls", Long.MAX_VALUE));
   private final AtomicInteger updates = new AtomicInteger();
@@ -129,7 +133,7 @@ public final class PanelSpeed extends Application {
                 window.model().dragFall(60 + step++ % 80);
               }
             }.start());
-    TimeUnit.SECONDS.sleep(3);
+    TimeUnit.SECONDS.sleep(Long.getLong("before", BEFORE_SECONDS));
     updates.set(0);
     allLaidOut.set(0);
     tellStalls("before the drag");

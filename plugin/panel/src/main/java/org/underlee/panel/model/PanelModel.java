@@ -64,6 +64,8 @@ public final class PanelModel implements AutoCloseable {
     settings = new SimpleObjectProperty<>(memory.settings());
     setTone(settings.get().tone());
     session.workAt(this::fieldAtHand);
+    session.keepPaceWith(picture.preparedEdition()::get);
+    picture.preparedEdition().addListener((o, before, now) -> session.pictured());
     session
         .result()
         .addListener(

@@ -35,6 +35,7 @@ public final class Picture3d implements AutoCloseable {
   private final BooleanProperty labels = new SimpleBooleanProperty(false);
   private final Set<Family> shown = EnumSet.allOf(Family.class);
   private final ReadOnlyLongWrapper shownEdition = new ReadOnlyLongWrapper();
+  private final ReadOnlyLongWrapper preparedEdition = new ReadOnlyLongWrapper();
   private SceneMaker.@Nullable Made made;
   private Optional<Orbit> fitted = Optional.empty();
   private @Nullable Orbit orbit;
@@ -59,6 +60,11 @@ public final class Picture3d implements AutoCloseable {
   /** {@link Result#edition} of what the newest picture shows. */
   public ReadOnlyLongProperty shownEdition() {
     return shownEdition.getReadOnlyProperty();
+  }
+
+  /** {@link Result#edition} of what is ready to be drawn, or could not be made ready. */
+  ReadOnlyLongProperty preparedEdition() {
+    return preparedEdition.getReadOnlyProperty();
   }
 
   public ObjectProperty<Tone> tone() {
@@ -120,9 +126,13 @@ public final class Picture3d implements AutoCloseable {
     Result of = result;
     if (of != null) {
       Section within = section.get();
-      preparing.follow(
-          () -> maker.make(of, within), m -> prepared(m, fine), e -> image.set(Optional.empty()));
+      preparing.follow(() -> maker.make(of, within), m -> prepared(m, fine), e -> failed(of));
     }
+  }
+
+  private void failed(Result of) {
+    image.set(Optional.empty());
+    preparedEdition.set(of.edition());
   }
 
   private void prepared(SceneMaker.Made next, boolean fine) {
@@ -132,6 +142,7 @@ public final class Picture3d implements AutoCloseable {
       look(Viewpoint.FROM_BELOW);
     }
     redraw(fine);
+    preparedEdition.set(next.whole().prepared().edition());
   }
 
   /**

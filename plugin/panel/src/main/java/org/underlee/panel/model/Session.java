@@ -4,6 +4,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Executor;
+import java.util.function.LongSupplier;
 import java.util.function.Supplier;
 import java.util.function.UnaryOperator;
 import javafx.beans.property.ReadOnlyBooleanProperty;
@@ -42,7 +43,9 @@ public final class Session implements AutoCloseable {
   private Optional<FieldByField> fields = Optional.empty();
   private Supplier<Optional<String>> atHand = Optional::empty;
   private Optional<Decisions> refused = Optional.empty();
+  private LongSupplier pictured = () -> Long.MAX_VALUE;
   private boolean isReading;
+  private boolean isHeld;
   private long edition;
   private History<Decisions> history = new History<>(Decisions.FIRST);
 
@@ -142,6 +145,7 @@ public final class Session implements AutoCloseable {
     layingOut.cancel();
     designing.cancel();
     isReading = false;
+    isHeld = false;
     busyWith.set("");
     stale.set(stale.get() || result.get().filter(r -> !r.isLaidOut()).isPresent());
   }
@@ -158,17 +162,39 @@ public final class Session implements AutoCloseable {
     if (model.get().isEmpty()) {
       return;
     }
-    if (now.equals(before)) {
+    if (now.equals(before) && !isHeld) {
       takeBackWhatIsRefused();
       designAtRest();
-    } else if (result.get().isPresent() && now.designsAs(before)) {
+    } else if (result.get().isPresent() && now.designsAs(before) && !isHeld) {
       // a layout on its way brings its own decisions
       result.set(result.get().map(r -> r.decisions().designsAs(now) ? r.with(now) : r));
       designAtRest();
     } else if (fields.isPresent() && now.readsAs(before)) {
-      layOut(fields.get(), now);
+      layOutAtPace(fields.get(), now);
     } else if (!isReading || !now.readsAs(before)) {
       read(model.get().get(), now);
+    }
+  }
+
+  /**
+   * @param edition tells which {@link Result#edition} is ready to be drawn: a drag is laid out no
+   *     further ahead, as what is never seen only takes from what is
+   */
+  void keepPaceWith(LongSupplier edition) {
+    pictured = edition;
+  }
+
+  /** There is a newer picture: a step of a drag that waited for it goes on. */
+  void pictured() {
+    if (isHeld) {
+      fields.ifPresent(all -> layOutAtPace(all, history.now()));
+    }
+  }
+
+  private void layOutAtPace(FieldByField all, Decisions by) {
+    isHeld = isDragging() && pictured.getAsLong() < edition;
+    if (!isHeld) {
+      layOut(all, by);
     }
   }
 

@@ -65,6 +65,34 @@ class SessionTest {
   }
 
   @Test
+  void aDragIsLaidOutNoFurtherAheadThanItIsSeenAndItsEndIsNeverLeftOut()
+      throws InterruptedException {
+    Screen screen = new Screen();
+    long[] pictured = {Long.MAX_VALUE};
+    try (Session session = new Session(screen)) {
+      session.keepPaceWith(() -> pictured[0]);
+      session.open(SAMPLE, Decisions.FIRST);
+      screen.runUntilWhole(session);
+      Result whole = session.result().get().orElseThrow();
+
+      pictured[0] = whole.edition() - 1;
+      session.drag("fall", d -> d.withRunPerFall(OptionalDouble.of(70)));
+      session.drag("fall", d -> d.withRunPerFall(OptionalDouble.of(71)));
+      assertThat(session.busyWith().get()).as("not begun").isEmpty();
+      pictured[0] = whole.edition();
+      session.pictured();
+      assertThat(session.busyWith().get()).as("begun").isNotEmpty();
+
+      pictured[0] = 0;
+      session.drag("fall", d -> d.withRunPerFall(OptionalDouble.of(72)));
+      session.decide("fall", d -> d.withRunPerFall(OptionalDouble.of(72)));
+      screen.runUntilWhole(session);
+      assertThat(session.result().get().orElseThrow().layout().fields())
+          .allMatch(f -> Math.round(1 / f.fall()) == 72);
+    }
+  }
+
+  @Test
   void whatIsRefusedIsNotDecidedAndWhyStaysToBeRead() throws InterruptedException {
     Screen screen = new Screen();
     try (Session session = new Session(screen)) {
