@@ -192,7 +192,7 @@ class DocumentedCommandsTest {
 
   private void drainedFiles() throws IOException {
     Files.copy(once.resolve(DRAINED), folder.resolve("pine-deck.drained.ifc"));
-    String drained = Files.readString(folder.resolve("pine-deck.drained.ifc"));
+    String drained = Files.readString(folder.resolve(DRAINED));
     Files.writeString(folder.resolve("edited.ifc"), drained.replaceFirst("'Deck'", "'Terrace'"));
     Files.writeString(folder.resolve("half.ifc"), drained.replace("/* Underlee ends */", ""));
   }
