@@ -59,6 +59,6 @@ public final class Cleaning implements Check {
         Fix.of(
             Words.of(
                 "Use a kit whose longest piece of pan is %s or less (panLongestMm).",
-                Quantity.length(LONGEST))));
+                Quantity.length(LONGEST).atMost())));
   }
 }

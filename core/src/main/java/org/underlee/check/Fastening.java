@@ -91,7 +91,7 @@ public final class Fastening implements Check {
         Fix.of(
             Words.of(
                 "Use a kit with screws that are longer by %s or more (screwLengthMm).",
-                Quantity.length(DEEP - depth))));
+                Quantity.length(DEEP - depth).atLeast())));
   }
 
   private static Optional<Finding> judge(Assembled f, Bay bay) {

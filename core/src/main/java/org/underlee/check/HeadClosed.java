@@ -49,7 +49,7 @@ public final class HeadClosed implements Check {
                     Words.of(
                         "Use a kit whose pans turn up by %s or more (panHemMm), or seal the head rail to the"
                             + " pan.",
-                        Quantity.length(LEAST)))));
+                        Quantity.length(LEAST).atLeast()))));
       }
     }
     return new Answer(

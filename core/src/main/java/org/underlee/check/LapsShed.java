@@ -75,7 +75,8 @@ public final class LapsShed implements Check {
                   Measure.lengths(lap, LEAST),
                   Fix.of(
                       Words.of(
-                          "Use a kit whose pieces lap by %s or more.", Quantity.length(LEAST))))
+                          "Use a kit whose pieces lap by %s or more.",
+                          Quantity.length(LEAST).atLeast())))
               .about(f.subject(bay, Optional.of(Quantity.length(lap)))));
     }
     double over = floor(f, up) - floor(f, down);

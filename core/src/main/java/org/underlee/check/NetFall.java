@@ -96,7 +96,8 @@ public final class NetFall implements Check {
 
   private static Fix fix(String piece, double inUse) {
     double least = Math.max(Limits.FALL_ADVISED + inUse, Limits.FALL_LEAST + atLive());
-    Words advice = Words.of("Give the %ss a fall of %s or steeper.", piece, Quantity.fall(least));
+    Words advice =
+        Words.of("Give the %ss a fall of %s or steeper.", piece, Quantity.fall(least).atLeast());
     for (int run : STEEPER) {
       double fall = 1.0 / run;
       if (fall >= least) {

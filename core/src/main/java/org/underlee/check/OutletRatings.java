@@ -9,9 +9,10 @@ import org.underlee.drainage.flow.Rating;
  *
  * @param outlet the part's id
  * @param stretch of gutter, metres
+ * @param intensity of the rain, m/s
  * @param ratings of all methods and tables, those that may not decide among them
  */
-public record OutletRatings(String outlet, double stretch, List<Rating> ratings) {
+public record OutletRatings(String outlet, double stretch, double intensity, List<Rating> ratings) {
   public OutletRatings {
     ratings = List.copyOf(ratings);
   }
@@ -21,9 +22,17 @@ public record OutletRatings(String outlet, double stretch, List<Rating> ratings)
     GutterInRain rain = input.gutters();
     return input.fields().stream()
         .flatMap(f -> Stretch.of(f, input, rain).stream())
-        .map(s -> new OutletRatings(s.id(), s.along().length(), s.ratings(rain)))
+        .map(
+            s ->
+                new OutletRatings(
+                    s.id(), s.along().length(), input.storm().intensity(), s.ratings(rain)))
         .filter(r -> !r.ratings.isEmpty())
         .toList();
+  }
+
+  /** Square metres whose rain a part must carry: deck, and half of the walls beside it. */
+  public double catchment(Rating.Part part) {
+    return of(part).stream().mapToDouble(r -> r.demand() / intensity).findFirst().orElse(0);
   }
 
   /** Of one part, what carries least first. */

@@ -109,7 +109,7 @@ public final class Outlets implements Check {
         Fix.of(
             Words.of(
                 "Use a kit that has an outlet for each %s of gutter or less (gutterLongestMm).",
-                Quantity.length(LONGEST))));
+                Quantity.length(LONGEST).atMost())));
   }
 
   private static Finding turns(Assembled f, long elbows, long most) {

@@ -50,7 +50,7 @@ record Move(Vec3 by, String way) {
   }
 
   Words words() {
-    return Words.of("move it %s %s", Quantity.length(by.length()), way);
+    return Words.of("move it %s %s", Quantity.length(by.length()).atLeast(), way);
   }
 
   private static double shift(

@@ -6,6 +6,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 import org.underlee.bay.Bay;
 import org.underlee.bay.FieldBays;
 import org.underlee.finding.Fix;
@@ -29,6 +30,11 @@ import org.underlee.units.Words;
 public final class WaysOut {
   /** The kit's own fall, then gentler ones: 1/10 and 1/16 in per ft; less lets water stand. */
   private static final int[] RUNS_PER_FALL = {0, 120, 192};
+
+  /** Other issues, the gravest first, of which each is taken for settled by itself. */
+  private static final int MOST_CONDITIONS = 3;
+
+  private static final Words AT_ONCE = Words.plain("");
 
   /** Issues, the gravest first, for which the assembly is laid out again. */
   private static final int MOST_TRIED = 20;
@@ -62,9 +68,7 @@ public final class WaysOut {
   public static List<Tracked> add(
       List<Tracked> issues, Again again, List<Ours> parts, List<Theirs> things) {
     WaysOut ways = new WaysOut(again, parts, things);
-    Set<BuildingElement> clashing = new HashSet<>();
-    issues.forEach(
-        t -> t.issue().ifPresent(i -> i.things().forEach(x -> clashing.add(x.element()))));
+    List<Issue> clashing = issues.stream().flatMap(t -> t.issue().stream()).toList();
     List<Tracked> all = new ArrayList<>();
     int tried = 0;
     for (Tracked t : issues) {
@@ -74,12 +78,12 @@ public final class WaysOut {
     return all;
   }
 
-  private List<WayOut> of(Issue issue, Set<BuildingElement> clashing, boolean layOut) {
+  private List<WayOut> of(Issue issue, List<Issue> all, boolean layOut) {
     List<WayOut> found = new ArrayList<>();
     if (issue.cause() == Cause.HIDDEN) {
       found.add(removable(issue));
     } else if (layOut) {
-      laidOut(issue, clashing).ifPresent(found::add);
+      laidOut(issue, all).ifPresent(found::add);
     }
     if (issue.cause() == Cause.INTERSECT || issue.cause() == Cause.TOO_NEAR) {
       moved(issue).ifPresent(found::add);
@@ -88,11 +92,40 @@ public final class WaysOut {
     return found;
   }
 
-  /** The steepest fall at which the assembly, laid out again, leaves the things alone. */
-  private Optional<WayOut> laidOut(Issue issue, Set<BuildingElement> clashing) {
-    Set<BuildingElement> others = new HashSet<>(clashing);
-    issue.things().forEach(t -> others.remove(t.element()));
-    List<FieldBays> fields = again.fields().stream().map(f -> without(f, others)).toList();
+  /**
+   * The assembly laid out again, at once where that leaves the things alone; else once another
+   * issue is settled, which the way out then says, as until then it cannot be gone.
+   */
+  private Optional<WayOut> laidOut(Issue issue, List<Issue> all) {
+    List<Issue> others = all.stream().filter(i -> !i.equals(issue)).toList();
+    Optional<WayOut> whenAllAreSettled =
+        laidOutWithout(issue, others, Words.plain(", once the other issues are settled"));
+    if (whenAllAreSettled.isEmpty() || others.isEmpty()) {
+      return laidOutWithout(issue, List.of(), AT_ONCE);
+    }
+    return laidOutWithout(issue, List.of(), AT_ONCE)
+        .or(
+            () ->
+                others.stream()
+                    .limit(MOST_CONDITIONS)
+                    .flatMap(o -> laidOutWithout(issue, List.of(o), once(o)).stream())
+                    .findFirst())
+        .or(() -> whenAllAreSettled);
+  }
+
+  private static Words once(Issue settled) {
+    return Words.of(", once the issue with the %s is settled", settled.worst().thing().words());
+  }
+
+  /** The steepest fall at which that is so, as if the things of settled issues were gone. */
+  private Optional<WayOut> laidOutWithout(Issue issue, List<Issue> settled, Words condition) {
+    Set<BuildingElement> gone =
+        settled.stream()
+            .flatMap(i -> i.things().stream())
+            .map(Theirs::element)
+            .collect(Collectors.toCollection(HashSet::new));
+    issue.things().forEach(t -> gone.remove(t.element()));
+    List<FieldBays> fields = again.fields().stream().map(f -> without(f, gone)).toList();
     for (int run : RUNS_PER_FALL) {
       boolean own = run == 0;
       if (own || run > again.kit().get(DrainValue.RUN_PER_FALL)) {
@@ -100,7 +133,8 @@ public final class WaysOut {
             own
                 ? again.kit()
                 : again.kit().with(DrainValue.RUN_PER_FALL, run, "a way out that is tried");
-        Optional<WayOut> way = tried(issue, fields, kit, own ? Optional.empty() : runText(run));
+        Optional<String> fall = own ? Optional.empty() : Optional.of("1:" + run);
+        Optional<WayOut> way = tried(issue, fields, kit, fall, condition);
         if (way.isPresent()) {
           return way;
         }
@@ -109,12 +143,8 @@ public final class WaysOut {
     return Optional.empty();
   }
 
-  private static Optional<String> runText(int run) {
-    return Optional.of("1:" + run);
-  }
-
   private Optional<WayOut> tried(
-      Issue issue, List<FieldBays> fields, Kit kit, Optional<String> fall) {
+      Issue issue, List<FieldBays> fields, Kit kit, Optional<String> fall, Words condition) {
     List<Ours> anew =
         Layouter.layOut(again.framing(), fields, Scope.OUTSIDE, kit).parts().stream()
             .map(Ours::of)
@@ -128,13 +158,12 @@ public final class WaysOut {
     }
     fall.ifPresent(f -> options.add(new Fix.Option("--fall", f)));
     Words what =
-        fall.map(f -> Words.of("lay out again around it with a fall of %s", f))
-            .orElseGet(() -> Words.plain("lay out again around it"));
+        fall.map(f -> Words.of("lay out again around it with a fall of %s%s", f, condition))
+            .orElseGet(() -> Words.of("lay out again around it%s", condition));
     return Optional.of(new WayOut(what, own.price(Room.of(anew)), options));
   }
 
-  /** As if the things of other issues were gone: each issue is dealt with by itself. */
-  private static FieldBays without(FieldBays field, Set<BuildingElement> others) {
+  private static FieldBays without(FieldBays field, Set<BuildingElement> gone) {
     List<Bay> bays =
         field.bays().stream()
             .map(
@@ -148,7 +177,7 @@ public final class WaysOut {
                         b.low(),
                         b.blocking(),
                         b.bridging(),
-                        b.crossings().stream().filter(c -> !others.contains(c.element())).toList()))
+                        b.crossings().stream().filter(c -> !gone.contains(c.element())).toList()))
             .toList();
     return new FieldBays(field.field(), bays);
   }

@@ -5,8 +5,13 @@ import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.DeserializationFeature;
 import com.fasterxml.jackson.databind.JsonMappingException;
 import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.databind.exc.InvalidFormatException;
+import com.fasterxml.jackson.databind.exc.MismatchedInputException;
 import com.fasterxml.jackson.databind.json.JsonMapper;
+import java.util.Arrays;
+import java.util.Collection;
 import java.util.Optional;
+import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 
@@ -28,6 +33,8 @@ public final class JsonInput {
   /** What is for programmers: a setting of the parser, or the class that was read. */
   private static final Pattern HINT = Pattern.compile(" \\((set DeserializationConfig|class ).*");
 
+  private static final Pattern MISSING = Pattern.compile("^Missing required .*property '(\\w+)'");
+
   private JsonInput() {}
 
   /**
@@ -47,7 +54,7 @@ public final class JsonInput {
               .orElse(Place.NOWHERE);
       throw new InputException(
           place.inFile(file),
-          what + " is not as its schema says" + at(e) + ": " + inShort(e.getOriginalMessage()),
+          what + " is not as its schema says" + at(e) + ": " + inWords(e),
           advice);
     }
   }
@@ -71,8 +78,38 @@ public final class JsonInput {
         .collect(Collectors.joining(".", ", at ", ""));
   }
 
-  /** The parser's message without its hints to programmers. */
-  private static String inShort(String message) {
-    return HINT.matcher(message).replaceFirst("");
+  private static String inWords(JsonProcessingException e) {
+    String message = HINT.matcher(e.getOriginalMessage()).replaceFirst("");
+    Matcher missing = MISSING.matcher(message);
+    if (missing.find()) {
+      return "the key \"" + missing.group(1) + "\" is missing";
+    }
+    if (e instanceof InvalidFormatException wrong) {
+      return "\"" + wrong.getValue() + "\" stands where " + wanted(wrong) + " is expected";
+    }
+    return e instanceof MismatchedInputException wrong && message.startsWith("Cannot ")
+        ? wanted(wrong) + " is expected here"
+        : message;
+  }
+
+  /** What the record has there, in words for those who do not program. */
+  private static String wanted(MismatchedInputException e) {
+    Class<?> type = e.getTargetType() == null ? Object.class : e.getTargetType();
+    if (type == int.class || type == Integer.class) {
+      return "a whole number";
+    }
+    if (type == double.class || type == Double.class) {
+      return "a number";
+    }
+    if (type == boolean.class || type == Boolean.class) {
+      return "true or false";
+    }
+    if (type == String.class) {
+      return "a text in quotation marks";
+    }
+    if (type.isEnum()) {
+      return "one of " + Arrays.toString(type.getEnumConstants());
+    }
+    return Collection.class.isAssignableFrom(type) ? "a list, [ ]" : "an object, { }";
   }
 }

@@ -9,7 +9,7 @@ package org.underlee.finding;
  */
 public record Rule(String id, Level level, String source, String meaning) {
   /** For rules about what this program can read or do. */
-  public static final String OWN = "Underlee";
+  public static final String OWN = "this program";
 
   public static final String COMMON_PRACTICE = "common practice";
 }

@@ -6,6 +6,7 @@ import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
+import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.util.Collections;
 import java.util.HashMap;
@@ -13,8 +14,10 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
+import org.underlee.finding.FileFault;
 import org.underlee.finding.InputException;
 import org.underlee.finding.JsonInput;
+import org.underlee.finding.Nearest;
 import org.underlee.finding.Place;
 
 /** Reads kit files. Every key must be known and every number there, each with its source. */
@@ -106,14 +109,26 @@ public final class KitReader {
     Path path = Path.of(nameOrPath);
     try {
       return read(Files.readString(path), nameOrPath);
+    } catch (NoSuchFileException e) {
+      throw new InputException(
+          Place.NOWHERE.inFile(nameOrPath), "there is no such kit, and no such file", meant(path));
     } catch (IOException e) {
       throw new InputException(
           Place.NOWHERE.inFile(nameOrPath),
-          "the kit cannot be read: " + e.getMessage(),
-          "Give the path of a kit file, or the name of a built-in kit: "
-              + String.join(", ", BUILT_IN)
-              + ".");
+          "the kit cannot be read: " + FileFault.words(e),
+          "Check the rights to the file, and that it is text in UTF-8.");
     }
+  }
+
+  private static String meant(Path missing) {
+    Optional<String> near =
+        Nearest.meant(missing.toString(), BUILT_IN).stream()
+            .findFirst()
+            .or(() -> FileFault.meant(missing).map(Path::toString));
+    return near.map(n -> "Did you mean " + n + "? ").orElse("")
+        + "Give the path of a kit file, or the name of a built-in kit: "
+        + String.join(", ", BUILT_IN)
+        + ".";
   }
 
   static Kit read(String text, String file) {
@@ -124,7 +139,7 @@ public final class KitReader {
                 file,
                 KitFile.class,
                 "the kit",
-                "Compare the file with the kit schema in docs/reference."));
+                "Compare the file with docs/reference/kit.schema.json."));
   }
 
   /** The checks that JSON types cannot make. */

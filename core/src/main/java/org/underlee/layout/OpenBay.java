@@ -129,15 +129,22 @@ record OpenBay(String field, Kit kit) {
         .about(subject(run.bay(), run.lowFace()));
   }
 
-  /** The bay could be served, but not at the height that serves most of the field. */
-  Finding notAtThisSeat(BayRun run, FieldPlan best) {
+  /**
+   * The bay could be served, but not at the field's height.
+   *
+   * @param wished whether the user asked for that height; else it is the one that serves most
+   */
+  Finding notAtThisSeat(BayRun run, FieldPlan best, boolean wished) {
     SeatRanges seats = SeatRanges.with(kit);
     List<SeatRange> own = seats.of(run, best.lowEnd().passed());
     Interval framing = seats.withoutObstacles(run, best.lowEnd().passed()).heights();
     Words why =
         Words.of(
-            "the field's seat is at %s from the joist bottom, which serves more bays; this bay"
-                + " alone allows %s; left open.",
+            wished
+                ? "the seat that you asked for, %s from the joist bottom, is not among the heights"
+                    + " that this bay allows: %s; left open."
+                : "the field's seat is at %s from the joist bottom, which serves more bays; this"
+                    + " bay alone allows %s; left open.",
             Quantity.length(best.seatHigh()),
             Words.join(" or ", own.stream().map(OpenBay::words).toList()));
     return Finding.measured(
@@ -196,9 +203,9 @@ record OpenBay(String field, Kit kit) {
   private static Words words(SeatRange range) {
     return Words.of(
         "%s (%s) to %s (%s)",
-        Quantity.length(range.heights().from()),
+        Quantity.length(range.heights().from()).atLeast(),
         range.bottomWhy(),
-        Quantity.length(range.heights().to()),
+        Quantity.length(range.heights().to()).atMost(),
         range.topWhy());
   }
 

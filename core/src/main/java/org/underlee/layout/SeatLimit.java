@@ -36,10 +36,10 @@ record SeatLimit(Interval forbidden, Words why) {
     Quantity from = Quantity.length(forbidden.from());
     Quantity to = Quantity.length(forbidden.to());
     if (isFloor()) {
-      return Words.of("at least %s (%s)", to, why);
+      return Words.of("at least %s (%s)", to.atLeast(), why);
     }
     return isCeiling()
-        ? Words.of("at most %s (%s)", from, why)
+        ? Words.of("at most %s (%s)", from.atMost(), why)
         : Words.of("not between %s and %s (%s)", from, to, why);
   }
 }

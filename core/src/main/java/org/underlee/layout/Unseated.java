@@ -33,7 +33,7 @@ record Unseated(FieldPlan best, List<FieldPlan> ends, Wishes wishes) {
       findings.add(
           Conflict.of(limits)
               .map(c -> words.noSeat(run, c, alternatives(run, flatter)))
-              .orElseGet(() -> words.notAtThisSeat(run, best)));
+              .orElseGet(() -> words.notAtThisSeat(run, best, wishes.seat().isPresent())));
     }
     return findings;
   }

@@ -16,14 +16,20 @@ public final class RatingsText {
   public static String write(OutletRatings outlet, UnitSystem units) {
     StringBuilder out = new StringBuilder();
     out.append("\n  rated for ").append(Lengths.format(outlet.stretch(), units));
-    out.append(" of gutter\n");
+    out.append(
+        " of gutter, and for the deck whose rain gets there with half of each wall beside it\n");
     for (Rating.Part part : Rating.Part.values()) {
       List<Rating> ratings = outlet.of(part);
       if (!ratings.isEmpty()) {
         out.append("    ")
             .append(part.name().toLowerCase(Locale.ROOT))
             .append(", which must carry ");
-        out.append(flow(ratings.get(0).demand(), units)).append('\n');
+        out.append(flow(ratings.get(0).demand(), units))
+            .append(": rain of ")
+            .append(Quantity.of(Kind.RAIN, outlet.intensity()).in(units))
+            .append(" on ")
+            .append(Quantity.area(outlet.catchment(part)).in(units))
+            .append('\n');
         ratings.forEach(r -> row(out, r, outlet.governs(r), units));
       }
     }

@@ -3,7 +3,10 @@ package org.underlee.run;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 import org.underlee.bay.Bay;
+import org.underlee.bay.Crossing;
 import org.underlee.geom.Vec3;
 import org.underlee.run.BayChange.Kind;
 import org.underlee.run.FramingMatch.Found;
@@ -64,20 +67,38 @@ final class BayChanges {
     length("clear width at the low end", a.clearWidthLow(), b.clearWidthLow(), why);
     length("joist depth", a.left().depth(), b.left().depth(), why);
     count("blocking", a.blocking().size(), b.blocking().size(), why);
-    count("crossing services", a.crossings().size(), b.crossings().size(), why);
+    count("things that cross it", a.crossings().size(), b.crossings().size(), why);
+    noLongerBlocking(a, b, why);
     for (int i = 0; i < Math.min(a.blocking().size(), b.blocking().size()); i++) {
       length("station of blocking", a.blocking().get(i).at(), b.blocking().get(i).at(), why);
       length(
           "underside of blocking", a.blocking().get(i).bottom(), b.blocking().get(i).bottom(), why);
     }
     for (int i = 0; i < Math.min(a.crossings().size(), b.crossings().size()); i++) {
-      length("station of a service", a.crossings().get(i).at(), b.crossings().get(i).at(), why);
       length(
-          "place across of a service",
+          "station of what crosses it", a.crossings().get(i).at(), b.crossings().get(i).at(), why);
+      length(
+          "place across of what crosses it",
           a.crossings().get(i).across(),
           b.crossings().get(i).across(),
           why);
-      length("size of a service", a.crossings().get(i).size(), b.crossings().get(i).size(), why);
+      length(
+          "size of what crosses it", a.crossings().get(i).size(), b.crossings().get(i).size(), why);
+    }
+  }
+
+  /** Blocking that fits between the joists no more is still there, and in the way. */
+  private static void noLongerBlocking(Bay a, Bay b, List<Words> why) {
+    Set<String> blocks =
+        a.blocking().stream().map(k -> k.member().id()).collect(Collectors.toSet());
+    for (Crossing c : b.crossings()) {
+      if (blocks.contains(c.element().globalId())) {
+        why.add(
+            Words.of(
+                "blocking #%s does not fit between the joists any more, and is taken for something"
+                    + " that crosses the bay",
+                c.element().instance()));
+      }
     }
   }
 

@@ -5,6 +5,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.stream.Collectors;
 import org.underlee.drainage.flow.CapacityData;
+import org.underlee.finding.FileFault;
 import org.underlee.finding.InputException;
 import org.underlee.finding.Place;
 import org.underlee.layout.OwnTables;
@@ -27,7 +28,7 @@ public final class CapacityTables {
     } catch (IOException e) {
       throw new InputException(
           Place.NOWHERE.inFile(name),
-          "the table of capacities cannot be read: " + e.getMessage(),
+          "the table of capacities cannot be read: " + FileFault.words(e),
           "Check the path, the rights to the file, and that it is text in UTF-8.");
     }
   }

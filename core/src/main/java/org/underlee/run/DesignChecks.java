@@ -14,6 +14,7 @@ import org.underlee.drainage.DrainProof;
 import org.underlee.finding.Finding;
 import org.underlee.finding.InputException;
 import org.underlee.finding.Place;
+import org.underlee.framing.BuildingElement;
 import org.underlee.geom.Mesh;
 import org.underlee.ifc.IfcModel;
 import org.underlee.kit.Kit;
@@ -51,7 +52,9 @@ final class DesignChecks {
       }
       Set<String> strange = again.strange(deck);
       return strange.isEmpty()
-          ? proved.with(again.checks(proved.proof()), OpenDeck.reasons(again.meant.findings()))
+          ? proved.with(
+              again.checks(proved.proof(), proved.survey().elements()),
+              OpenDeck.reasons(again.meant.findings()))
           : leftOut(
               proved,
               strange.size() + " parts, such as " + strange.iterator().next() + ", are not of it",
@@ -93,10 +96,14 @@ final class DesignChecks {
       return strange;
     }
 
-    Answer checks(DrainProof proof) {
+    /**
+     * @param elements all that stands near, those of the services too: whether the assembly was
+     *     laid out around a vent or a meter says nothing of the room that it needs
+     */
+    Answer checks(DrainProof proof, List<BuildingElement> elements) {
       return Checks.of(
           CheckInput.asItStands(
-                  survey.bays(), survey.elements(), meant, decided.storm(), proof.outlets(), shapes)
+                  survey.bays(), elements, meant, decided.storm(), proof.outlets(), shapes)
               .with(decided.scope().wishes()));
     }
   }

@@ -15,6 +15,7 @@ import java.util.TreeMap;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import org.underlee.finding.FileFault;
 import org.underlee.finding.InputException;
 import org.underlee.finding.JsonInput;
 import org.underlee.finding.Place;
@@ -47,10 +48,15 @@ public record Overrides(String file, Told told) {
    * @throws InputException when it cannot be used
    */
   public static Optional<Overrides> beside(Path model) {
-    String name = model.getFileName().toString();
-    int dot = name.lastIndexOf('.');
-    Path file = model.resolveSibling((dot < 0 ? name : name.substring(0, dot)) + ENDING);
+    Path file = pathBeside(model);
     return Files.isRegularFile(file) ? Optional.of(read(file)) : Optional.empty();
+  }
+
+  /** Where that file lies, or would. */
+  public static Path pathBeside(Path model) {
+    String name = String.valueOf(model.getFileName());
+    int dot = name.lastIndexOf('.');
+    return model.resolveSibling((dot < 0 ? name : name.substring(0, dot)) + ENDING);
   }
 
   /**
@@ -65,7 +71,7 @@ public record Overrides(String file, Told told) {
     } catch (IOException e) {
       throw new InputException(
           Place.NOWHERE.inFile(name),
-          "the overrides cannot be read: " + e.getMessage(),
+          "the overrides cannot be read: " + FileFault.words(e),
           "Check the path, the rights to the file, and that it is text in UTF-8.");
     }
   }

@@ -12,6 +12,7 @@ import java.util.stream.Stream;
 import org.underlee.bay.BayFinder;
 import org.underlee.bay.CrossingFinder;
 import org.underlee.bay.FieldBays;
+import org.underlee.finding.FileFault;
 import org.underlee.finding.Finding;
 import org.underlee.finding.InputException;
 import org.underlee.finding.NotMeasured;
@@ -116,21 +117,28 @@ final class Surveyor {
     try {
       return StepFile.read(file, limits);
     } catch (UncheckedIOException e) {
-      throw unreadable(file);
+      throw unreadable(file, e);
     }
   }
 
-  private static InputException unreadable(Path file) {
-    boolean folder = Files.isDirectory(file);
-    return new InputException(
-        Place.NOWHERE.inFile(file.toString()),
-        folder
-            ? "this is a folder, not a file"
-            : Files.exists(file) ? "the file cannot be read" : "there is no such file",
-        folder
-            ? "Name a model in it. All models of a folder can be surveyed, designed for or checked"
-                + " at once, as in: underlee survey "
-                + file
-            : "Check the path and the rights to the file.");
+  private static InputException unreadable(Path file, UncheckedIOException why) {
+    Place place = Place.NOWHERE.inFile(file.toString());
+    if (Files.isDirectory(file)) {
+      return new InputException(
+          place,
+          "this is a folder, not a file",
+          "Name a model in it. All models of a folder can be surveyed, designed for or checked"
+              + " at once, as in: underlee survey "
+              + file);
+    }
+    return Files.exists(file)
+        ? new InputException(
+            place,
+            "the file cannot be read: " + FileFault.words(why),
+            "Check the rights to the file.")
+        : new InputException(
+            place,
+            "there is no such file",
+            FileFault.meant(file).map(f -> "Did you mean " + f + "?").orElse("Check the path."));
   }
 }

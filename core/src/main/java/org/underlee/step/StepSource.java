@@ -43,7 +43,8 @@ final class StepSource {
     Place place = place(at);
     Place exact = instance < 0 ? place : place.atInstance(instance);
     String what = (entity.isEmpty() ? "" : entity + ": ") + message;
-    return new InputException(exact, what + " (byte " + at + ")", advice);
+    // At the very beginning the byte would say nothing more.
+    return new InputException(exact, at == 0 ? what : what + " (byte " + at + ")", advice);
   }
 
   /** The text at an offset, in quotation marks, or {@code the end of the file}. */

@@ -11,6 +11,12 @@ public final class Lengths {
   /** Sixteenths: the finest mark on a common tape measure. */
   private static final int INCH_PARTS = 16;
 
+  /** One of them. */
+  static final double TAPE_MARK = INCH / INCH_PARTS;
+
+  /** Runs of a fall are shown in tenths. */
+  static final double RUNS_PER_UNIT = 10;
+
   private Lengths() {}
 
   /** The unit system of a text. */

@@ -6,8 +6,10 @@ import org.underlee.units.Lengths.UnitSystem;
 /**
  * A measured or chosen number with what it measures, in SI; written in the reader's units only
  * where it is shown.
+ *
+ * @param rounding to which side it is rounded where it is shown
  */
-public record Quantity(double si, Kind kind) {
+public record Quantity(double si, Kind kind, Rounding rounding) {
   private static final double SQUARE_FOOT = Lengths.FOOT * Lengths.FOOT;
 
   private static final double HOUR = 3600;
@@ -65,6 +67,30 @@ public record Quantity(double si, Kind kind) {
     }
   }
 
+  /** The side that a shown number may err to. */
+  public enum Rounding {
+    NEAREST,
+    UP,
+    DOWN
+  }
+
+  /** Of a unit that is shown: what differs by less is the same number. */
+  private static final double SAME = 1e-6;
+
+  public Quantity(double si, Kind kind) {
+    this(si, kind, Rounding.NEAREST);
+  }
+
+  /** The same as the least that will do: never shown as less than it is, so that it does. */
+  public Quantity atLeast() {
+    return new Quantity(si, kind, Rounding.UP);
+  }
+
+  /** The same as the most that will do: never shown as more than it is. */
+  public Quantity atMost() {
+    return new Quantity(si, kind, Rounding.DOWN);
+  }
+
   public static Quantity length(double metres) {
     return new Quantity(metres, Kind.LENGTH);
   }
@@ -94,8 +120,8 @@ public record Quantity(double si, Kind kind) {
   public String in(UnitSystem system) {
     boolean metric = system == UnitSystem.METRIC;
     return switch (kind) {
-      case LENGTH -> Lengths.format(si, system);
-      case FALL -> si < 0 ? Lengths.fall(-si) + " backwards" : Lengths.fall(si);
+      case LENGTH -> Lengths.format(rounded(si, metric ? Lengths.MM : Lengths.TAPE_MARK), system);
+      case FALL -> si < 0 ? Lengths.fall(-si) + " backwards" : Lengths.fall(fall());
       case SHARE -> number(si / PERCENT, 0) + " %";
       case COUNT -> number(si, 0);
       case FACTOR -> number(si, 3);
@@ -116,6 +142,25 @@ public record Quantity(double si, Kind kind) {
       case MASS -> metric ? number(si, 0) + " kg" : number(si / POUND, 0) + " lb";
       case WARMING ->
           metric ? number(si, 0) + " K" : number(si / FAHRENHEIT_STEP, 0) + " degrees F";
+    };
+  }
+
+  /** On the steps of what is shown, to the side that was asked for. */
+  private double rounded(double value, double step) {
+    return switch (rounding) {
+      case NEAREST -> value;
+      case UP -> Math.ceil(value / step - SAME) * step;
+      case DOWN -> Math.floor(value / step + SAME) * step;
+    };
+  }
+
+  /** A fall is shown by its run, which is the shorter the more it falls. */
+  private double fall() {
+    double tenths = Lengths.RUNS_PER_UNIT / si;
+    return switch (rounding) {
+      case NEAREST -> si;
+      case UP -> Lengths.RUNS_PER_UNIT / Math.floor(tenths + SAME);
+      case DOWN -> Lengths.RUNS_PER_UNIT / Math.ceil(tenths - SAME);
     };
   }
 
@@ -144,8 +189,9 @@ public record Quantity(double si, Kind kind) {
     };
   }
 
-  private static String number(double value, int decimals) {
-    String text = String.format(Locale.ROOT, "%." + decimals + "f", value);
+  private String number(double value, int decimals) {
+    double shown = rounded(value, Math.pow(10, -decimals));
+    String text = String.format(Locale.ROOT, "%." + decimals + "f", shown);
     boolean minusZero = text.startsWith("-") && text.chars().noneMatch(c -> c >= '1' && c <= '9');
     return minusZero ? text.substring(1) : text;
   }

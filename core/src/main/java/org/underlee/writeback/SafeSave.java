@@ -5,6 +5,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.function.Consumer;
+import org.underlee.finding.FileFault;
 import org.underlee.finding.InputException;
 
 /**
@@ -45,15 +46,20 @@ public final class SafeSave {
    * @throws NotWrittenException when anything at all is wrong; the input is then as it was
    */
   public Path inPlace(Path input, byte[] original, byte[] drained) {
-    Path backup = input.resolveSibling(input.getFileName() + ".bak");
+    Path backup = backup(input);
     try {
       plain(input, backup, false, disk.read(input));
     } catch (IOException e) {
       String advice = "Check the disk and the rights to its folder.";
-      throw new NotWrittenException(backup + " was not written: " + words(e), advice, e);
+      throw new NotWrittenException(backup + " was not written: " + FileFault.words(e), advice, e);
     }
     drained(input, input, true, original, drained);
     return backup;
+  }
+
+  /** Where {@link #inPlace} keeps what a file was. */
+  public static Path backup(Path input) {
+    return input.resolveSibling(input.getFileName() + ".bak");
   }
 
   /**
@@ -70,10 +76,11 @@ public final class SafeSave {
     try {
       Path real = Files.exists(target) ? target.toRealPath() : target.toAbsolutePath();
       requireOther(input, real, inPlace);
+      requirePlace(real);
       replace(real, bytes, check);
     } catch (IOException e) {
       String advice = "Check the disk and the rights to its folder, or choose another output file.";
-      throw new NotWrittenException(target + " was not written: " + words(e), advice, e);
+      throw new NotWrittenException(target + " was not written: " + FileFault.words(e), advice, e);
     } catch (InputException | BlockCheck.FailedException e) {
       String advice = "This is a fault of the program: please report it with the model.";
       throw new NotWrittenException(target + " was not written: " + words(e), advice, e);
@@ -99,6 +106,21 @@ public final class SafeSave {
     if (!inPlace && Files.exists(target) && Files.isSameFile(input, target)) {
       throw new NotWrittenException(
           target + " was not written: it is the input", "Choose another output file.", null);
+    }
+  }
+
+  /** What is wrong with the place itself is said before the disk says it of a temporary file. */
+  private static void requirePlace(Path target) {
+    Path folder = target.resolveSibling("");
+    if (!Files.isDirectory(folder)) {
+      throw new NotWrittenException(
+          target + " was not written: there is no folder " + folder,
+          "Make the folder first, or choose another output file.",
+          null);
+    }
+    if (Files.isDirectory(target)) {
+      throw new NotWrittenException(
+          target + " was not written: it is a folder", "Name a file in it.", null);
     }
   }
 

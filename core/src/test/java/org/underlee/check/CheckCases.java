@@ -199,7 +199,7 @@ final class CheckCases {
     return kit().with(value, si, "a test");
   }
 
-  private static CheckInput falling(double run) {
+  static CheckInput falling(double run) {
     return input(CheckDecks.deck(), kit(DrainValue.RUN_PER_FALL, run));
   }
 

@@ -227,6 +227,15 @@ class KitReaderTest {
         against("panWidestMm", 3100, "panWidestMm (3100)", "head-rail", "3048 mm"),
         against("gutterLongestMm", 12200, "gutterLongestMm (12200)", "gutter", "12192 mm"),
         wrong(
+            "text for a number",
+            k -> entry(k, "railLegMm").put("value", "4 in"),
+            "at values.railLegMm.value: \"4 in\" stands where a number is expected"),
+        wrong(
+            "text for a list",
+            k -> firstItem(k).put("stockLengthsMm", "long"),
+            "at stock.0.stockLengthsMm: a list, [ ] is expected here"),
+        wrong("no id", k -> k.remove("id"), "the key \"id\" is missing"),
+        wrong(
             "no length of what is cut",
             k -> firstItem(k).putArray("stockLengthsMm"),
             "pan-sheet",

@@ -3,6 +3,7 @@ package org.underlee.units;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.Random;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -39,6 +40,27 @@ class QuantityTest {
     Quantity quantity = Quantity.of(kind, si);
     assertThat(quantity.in(UnitSystem.METRIC)).isEqualTo(metric);
     assertThat(quantity.in(UnitSystem.IMPERIAL)).isEqualTo(imperial);
+  }
+
+  /** A least number that is shown is enough, a most is not too much, and neither is far off. */
+  @Test
+  void aLimitIsRoundedToTheSideThatKeepsIt() {
+    Random random = new Random(7);
+    for (int i = 0; i < 2000; i++) {
+      double metres = random.nextDouble() * 5;
+      for (UnitSystem system : UnitSystem.values()) {
+        double step = system == UnitSystem.METRIC ? Lengths.MM : Lengths.INCH / 16;
+        double least = LengthText.parse(Quantity.length(metres).atLeast().in(system));
+        double most = LengthText.parse(Quantity.length(metres).atMost().in(system));
+        assertThat(least).isBetween(metres - 1e-6 * step, metres + step);
+        assertThat(most).isBetween(metres - step, metres + 1e-6 * step);
+      }
+    }
+    assertThat(Quantity.length(0.0254).atLeast().in(UnitSystem.IMPERIAL)).isEqualTo("1\"");
+    assertThat(Quantity.length(3 * 0.001).atLeast().in(UnitSystem.METRIC)).isEqualTo("3 mm");
+    assertThat(Quantity.fall(1 / 67.27).atLeast().in(UnitSystem.METRIC)).isEqualTo("1:67.2");
+    assertThat(Quantity.fall(1 / 67.27).atMost().in(UnitSystem.METRIC)).isEqualTo("1:67.3");
+    assertThat(Quantity.fall(1.0 / 64).atLeast().in(UnitSystem.METRIC)).startsWith("1:64 ");
   }
 
   @ParameterizedTest(name = "{0} of {1} is {2} or {3}")

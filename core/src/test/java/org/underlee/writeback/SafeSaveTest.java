@@ -5,6 +5,8 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.AccessDeniedException;
+import java.nio.file.FileSystemException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -16,6 +18,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
+import org.underlee.finding.FileFault;
 
 class SafeSaveTest {
   private static final TinyModel MODEL = TinyModel.of("IFC4", TinyModel.Length.METRE);
@@ -173,7 +176,20 @@ class SafeSaveTest {
     Path nowhere = folder.resolve("no/such/deck.ifc");
     assertThatThrownBy(() -> new SafeSave().plain(input, nowhere, false, ORIGINAL))
         .isInstanceOf(NotWrittenException.class)
-        .hasMessageContaining("no/such/deck.ifc was not written");
+        .hasMessageEndingWith(
+            "no/such/deck.ifc was not written: there is no folder " + nowhere.getParent());
+  }
+
+  @Test
+  void aFolderInTheTargetsPlaceAndMissingRightsAreSaidInPlainWords() {
+    assertThatThrownBy(() -> new SafeSave().plain(input, folder, false, ORIGINAL))
+        .isInstanceOf(NotWrittenException.class)
+        .hasMessageEndingWith("it is a folder");
+    String temporary = folder.resolve(".deck.drained.ifc.0.tmp").toString();
+    assertThat(FileFault.words(new AccessDeniedException(temporary)))
+        .isEqualTo("permission denied");
+    assertThat(FileFault.words(new FileSystemException(temporary, null, "Read-only file system")))
+        .isEqualTo("Read-only file system");
   }
 
   /** The disk is full after so many bytes. */

@@ -34,6 +34,7 @@ import org.underlee.run.Resync;
 import org.underlee.run.Resynced;
 import org.underlee.run.Survey;
 import org.underlee.step.StepFile;
+import org.underlee.units.Words;
 import org.underlee.writeback.Strip;
 
 /** A deck is designed for, edited, exported anew, and taken over. The truth is the edit itself. */
@@ -218,6 +219,21 @@ class ResyncTest {
       }
       assertThat(resynced.count(Kind.MOVED)).isEqualTo(2);
     }
+  }
+
+  /** Blocking that was left alone beside a joist that was moved is a piece of wood still. */
+  @Test
+  void blockingThatFitsNoMoreIsNotToldAsAService() {
+    SampleDeck deck = PineDeck.sample();
+    String key = singles(deck).get(1);
+    List<Member> members = new ArrayList<>(deck.members());
+    members.replaceAll(m -> m.key().equals(key) ? moved(m, key, new Xyz(12.7, 0, 0)) : m);
+    Resynced resynced =
+        resync(with(deck, deck.name(), members), Mix.PLAIN, drained(deck, Mix.PLAIN));
+    List<String> why =
+        resynced.bays().stream().flatMap(b -> b.why().stream()).map(Words::toString).toList();
+    assertThat(why).anyMatch(w -> w.matches("blocking #\\d+ does not fit .* any more.*"));
+    assertThat(why).noneMatch(w -> w.contains("service"));
   }
 
   private static boolean touches(Sides sides, String id) {

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.Collectors;
+import org.underlee.finding.Nearest;
 import org.underlee.units.RainRates;
 
 /** Design rains by place, code and edition, each with its mark and source. */
@@ -114,6 +115,11 @@ public final class RainData {
     List<Storm> storms = new ArrayList<>(List.of(service(place)));
     code(place, code, edition).ifPresent(storms::add);
     return List.copyOf(storms);
+  }
+
+  /** Places of the table that may be meant by a text that names none, the nearest first. */
+  public List<String> near(String text) {
+    return Nearest.meant(text.strip(), rows.stream().map(Row::place).distinct().toList());
   }
 
   /**

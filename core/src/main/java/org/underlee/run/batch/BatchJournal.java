@@ -12,6 +12,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
 import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -24,6 +25,9 @@ import org.underlee.writeback.NotWrittenException;
  */
 final class BatchJournal implements AutoCloseable {
   private static final ObjectMapper MAPPER = new ObjectMapper();
+
+  /** How each line begins. */
+  private static final String BEGINNING = "{\"run\":";
 
   private final Path file;
   private final String key;
@@ -118,7 +122,11 @@ final class BatchJournal implements AutoCloseable {
 
   private static Map<String, ModelResult> read(Path file, String key) throws IOException {
     Map<String, ModelResult> known = new HashMap<>();
-    for (String text : Files.readAllLines(file)) {
+    List<String> lines = Files.readAllLines(file);
+    if (!lines.isEmpty() && !lines.get(0).startsWith(BEGINNING)) {
+      throw new IOException("it is no journal of a batch, and lines are not added to other files");
+    }
+    for (String text : lines) {
       parsed(text)
           .filter(n -> n.path("run").asText().equals(key))
           .map(BatchJournal::result)

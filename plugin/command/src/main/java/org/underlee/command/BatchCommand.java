@@ -14,7 +14,6 @@ import org.underlee.report.BatchJson;
 import org.underlee.run.batch.ModelBatch;
 import org.underlee.run.batch.ModelJob;
 import org.underlee.run.batch.ModelResult;
-import org.underlee.writeback.SafeSave;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -140,8 +139,7 @@ final class BatchCommand implements Callable<Integer> {
           case ".html" -> BatchHtml.write(job.name(), results);
           default -> BatchJson.write(job.name(), results);
         };
-    new SafeSave()
-        .plain(folders.get(0), file, false, text.getBytes(java.nio.charset.StandardCharsets.UTF_8));
+    RunFiles.of(spec).text(file, text);
   }
 
   /** The gravest of what happened. */

@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import org.underlee.finding.FileFault;
 import org.underlee.finding.InputException;
 import org.underlee.finding.Place;
 import org.underlee.kit.Kit;
@@ -59,7 +60,7 @@ final class BuyingOptions {
     } catch (IOException e) {
       throw new InputException(
           Place.NOWHERE.inFile(file.toString()),
-          "the list cannot be read",
+          "the list cannot be read: " + FileFault.words(e),
           "Check the path; save the list as CSV in UTF-8.");
     }
   }

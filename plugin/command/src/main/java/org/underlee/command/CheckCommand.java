@@ -40,7 +40,7 @@ final class CheckCommand implements Callable<Integer> {
         DeckRun.check(model.file, model.request(), model.deck, kit.name.map(KitReader::named));
     Optional<Coordination> found = issues.of(model, checked, kit.kit());
     String text = model.json ? CheckJson.write(checked, found) : text(checked, found);
-    out.ifPresentOrElse(f -> Output.text(model.file, f, text), () -> model.print(text));
+    out.ifPresentOrElse(f -> model.files().text(f, text), () -> model.print(text));
     found.ifPresent(c -> issues.write(model, c));
     int code = model.report(checked.findings(), model.unitsFor(checked.survey()));
     return found.filter(c -> issues.fails(model, c)).isPresent() ? ExitCode.FINDINGS : code;

@@ -1,5 +1,6 @@
 package org.underlee.command;
 
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
@@ -29,6 +30,7 @@ import org.underlee.run.OutletsRated;
 import org.underlee.run.Survey;
 import org.underlee.takeoff.Buying;
 import org.underlee.units.Lengths.UnitSystem;
+import org.underlee.writeback.SafeSave;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -94,10 +96,11 @@ final class DesignCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
-    takeoff.ifPresent(f -> Output.requireTakeoffFormat(model, f));
+    takeoff.ifPresent(f -> Output.requireTakeoffFormat(model, "--takeoff", f));
     requireOneTarget();
     requireNoTargetToExplain();
     picture.requireKnown(model);
+    requireTargetNotRead();
     DeckRun.requireWritable(model.file);
     Kit chosen = kit.kit();
     Buying lists = buying.buying(List.of(chosen));
@@ -116,11 +119,11 @@ final class DesignCommand implements Callable<Integer> {
         interferences && found.isPresent()
             ? DeckRun.withInterferences(design, found.get())
             : design;
-    Path target = save(whole);
+    String saved = save(whole);
     takeoff.ifPresent(f -> Output.takeoff(model, f, design));
     picture.draw(model, survey, Optional.of(design.layout()));
     model.print(model.json ? DesignJson.write(design, found) : text(design, found));
-    model.say(outcome(whole, target));
+    model.say(outcome(whole, saved));
     found.filter(c -> interferences).ifPresent(c -> model.say(written(c)));
     found.ifPresent(c -> issues.write(model, c));
     int code = model.report(design.findings(), model.unitsFor(design.survey()));
@@ -152,15 +155,27 @@ final class DesignCommand implements Callable<Integer> {
     }
   }
 
-  private Path save(Design design) {
-    if (inPlace) {
-      Path backup = DeckRun.saveInPlace(design, model.file);
-      model.say("Kept what it was as " + backup + ".");
-      return model.file;
+  /** What is written without being named is not written over what the run reads either. */
+  private void requireTargetNotRead() {
+    if (explain.isEmpty()) {
+      model.files().requireNotRead(inPlace ? SafeSave.backup(model.file) : target());
     }
-    Path target = out.orElseGet(this::beside);
-    DeckRun.save(design, model.file, target);
-    return target;
+  }
+
+  private String save(Design design) {
+    if (inPlace) {
+      boolean older = Files.exists(SafeSave.backup(model.file));
+      Path backup = DeckRun.saveInPlace(design, model.file);
+      String replaced = older ? " in place of an older one" : "";
+      model.say("Kept what it was as " + backup + replaced + ".");
+      return "Wrote " + model.file;
+    }
+    Path target = target();
+    return model.files().wrote(target, () -> DeckRun.save(design, model.file, target));
+  }
+
+  private Path target() {
+    return out.orElseGet(this::beside);
   }
 
   private String text(Design design, Optional<Coordination> found) {
@@ -199,14 +214,14 @@ final class DesignCommand implements Callable<Integer> {
     }
   }
 
-  private static String outcome(Design design, Path target) {
+  private static String outcome(Design design, String saved) {
     int parts = design.layout().parts().size();
     return parts == 0
-        ? "Nothing was laid out; " + target + " is the model as it was."
+        ? saved + ": nothing was laid out; it is the model as it was."
         : String.format(
             Locale.ROOT,
-            "Wrote %s: %d parts in %d new instances; the designer's bytes are unchanged.",
-            target,
+            "%s: %d parts in %d new instances; the designer's bytes are unchanged.",
+            saved,
             parts,
             design.written().instances());
   }

@@ -1,11 +1,13 @@
 package org.underlee.command;
 
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.Optional;
 import org.underlee.clash.IssueRegister;
+import org.underlee.finding.FileFault;
 import org.underlee.finding.InputException;
 import org.underlee.finding.Place;
 import org.underlee.kit.Kit;
@@ -18,7 +20,6 @@ import org.underlee.run.Checked;
 import org.underlee.run.Coordination;
 import org.underlee.run.DeckRun;
 import org.underlee.run.Design;
-import org.underlee.writeback.SafeSave;
 import picocli.CommandLine.ITypeConverter;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.TypeConversionException;
@@ -103,17 +104,19 @@ final class IssueOptions {
     } catch (IOException e) {
       throw new InputException(
           Place.NOWHERE.inFile(name),
-          "the file of issues cannot be read: " + e.getMessage(),
+          "the file of issues cannot be read: " + FileFault.words(e),
           "Check the path, the rights to the file, and that it is text in UTF-8.");
     }
   }
 
   /** The files that were asked for; that of the issues last, when all else is written. */
   void write(ModelOptions model, Coordination found) {
-    csv.ifPresent(f -> Output.text(model.file, f, ClashCsv.write(found)));
-    sarif.ifPresent(f -> Output.text(model.file, f, ClashSarif.write(found)));
-    bcf.ifPresent(f -> new SafeSave().plain(model.file, f, false, bcf(f, found)));
-    issues.ifPresent(f -> Output.text(model.file, f, ClashJson.write(found.register())));
+    RunFiles files = model.files();
+    csv.ifPresent(f -> files.text(f, ClashCsv.write(found)));
+    sarif.ifPresent(f -> files.text(f, ClashSarif.write(found)));
+    bcf.ifPresent(f -> files.renew(f, bcf(f, found)));
+    issues.ifPresent(
+        f -> files.renew(f, ClashJson.write(found.register()).getBytes(StandardCharsets.UTF_8)));
   }
 
   private byte[] bcf(Path file, Coordination found) {
@@ -125,7 +128,7 @@ final class IssueOptions {
     } catch (IOException e) {
       throw new InputException(
           Place.NOWHERE.inFile(file.toString()),
-          "the BCF file cannot be read: " + e.getMessage(),
+          "the BCF file cannot be read: " + FileFault.words(e),
           "Check the rights to the file, or name another.");
     }
   }

@@ -137,6 +137,11 @@ final class ModelOptions {
     return deck.map(d -> new Scope(Optional.of(d))).orElse(Scope.OUTSIDE);
   }
 
+  /** The files of this run. */
+  RunFiles files() {
+    return RunFiles.of(spec);
+  }
+
   /** Findings go to the people's stream; the exit code says whether one was grave enough. */
   int report(Collection<Finding> findings, UnitSystem shown) {
     for (Finding finding : findings) {

@@ -1,6 +1,5 @@
 package org.underlee.command;
 
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
@@ -21,7 +20,6 @@ import org.underlee.report.TakeoffXlsx;
 import org.underlee.run.Design;
 import org.underlee.run.Survey;
 import org.underlee.units.Lengths.UnitSystem;
-import org.underlee.writeback.SafeSave;
 import picocli.CommandLine.ParameterException;
 
 /** Writes files beside the model, each whole or not at all. */
@@ -43,29 +41,22 @@ final class Output {
 
   private Output() {}
 
-  static void text(Path input, Path target, String text) {
-    new SafeSave().plain(input, target, false, text.getBytes(StandardCharsets.UTF_8));
-  }
-
   private static final List<String> TAKEOFF_FORMATS = List.of(".csv", ".xlsx", ".json");
 
-  static boolean isTakeoffFormat(Path file) {
-    return !ModelOptions.ending(file, TAKEOFF_FORMATS).isEmpty();
-  }
-
-  static void requireTakeoffFormat(ModelOptions model, Path file) {
-    if (!isTakeoffFormat(file)) {
+  /** Refuses a takeoff of no known kind, before any work is done for it. */
+  static void requireTakeoffFormat(ModelOptions model, String option, Path file) {
+    if (ModelOptions.ending(file, TAKEOFF_FORMATS).isEmpty()) {
       throw new ParameterException(
-          model.spec.commandLine(), "--takeoff " + file + ": name a .csv, .xlsx or .json file");
+          model.spec.commandLine(), option + " " + file + ": name a .csv, .xlsx or .json file");
     }
   }
 
   /** The takeoff in the format of the file's ending. */
   static void takeoff(ModelOptions model, Path target, Design design) {
     switch (ModelOptions.ending(target, TAKEOFF_FORMATS)) {
-      case ".csv" -> text(model.file, target, TakeoffCsv.write(design));
-      case ".xlsx" -> new SafeSave().plain(model.file, target, false, TakeoffXlsx.write(design));
-      default -> text(model.file, target, TakeoffJson.write(design));
+      case ".csv" -> model.files().text(target, TakeoffCsv.write(design));
+      case ".xlsx" -> model.files().save(target, TakeoffXlsx.write(design));
+      default -> model.files().text(target, TakeoffJson.write(design));
     }
   }
 
@@ -81,9 +72,9 @@ final class Output {
   static void picture(
       ModelOptions model, Path target, View view, Survey survey, Optional<Layout> layout) {
     if (ModelOptions.ending(target, List.of(".png")).isEmpty()) {
-      text(model.file, target, svg(survey, layout, model.unitsFor(survey)));
+      model.files().text(target, svg(survey, layout, model.unitsFor(survey)));
     } else {
-      new SafeSave().plain(model.file, target, false, png(view, survey, layout));
+      model.files().save(target, png(view, survey, layout));
     }
   }
 

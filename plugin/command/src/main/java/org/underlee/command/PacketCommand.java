@@ -73,8 +73,16 @@ final class PacketCommand implements Callable<Integer> {
     Packet packet = PacketBuilder.of(design, new Writing(units, language));
     Paper sheet = paper.orElse(units == UnitSystem.METRIC ? Paper.A4 : Paper.LETTER);
     Map<String, byte[]> files = PacketFiles.of(packet, sheet);
+    files.keySet().forEach(name -> model.files().requireNotRead(out.resolve(name)));
+    long replaced = files.keySet().stream().filter(name -> Files.exists(out.resolve(name))).count();
     files.forEach(this::save);
-    model.say("Wrote " + files.size() + " files to " + out + "; begin with packet.pdf.");
+    model.say(
+        "Wrote "
+            + files.size()
+            + " files to "
+            + out
+            + (replaced == 0 ? "" : ", " + replaced + " in place of files that were there")
+            + "; begin with packet.pdf.");
     return model.report(design.findings(), units);
   }
 

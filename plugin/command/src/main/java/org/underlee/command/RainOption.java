@@ -1,5 +1,6 @@
 package org.underlee.command;
 
+import java.util.List;
 import java.util.Optional;
 import org.underlee.drainage.flow.RainData;
 import org.underlee.drainage.flow.Storm;
@@ -15,22 +16,28 @@ final class RainOption {
       converter = RainConverter.class,
       description =
           "Rain that gutters and outlets must carry: a rate such as 8in/h or 150mm/h, or a place of"
-              + " the rain table; 8 in/h when not given.")
+              + " the rain table; 8 in/h when not given, common practice for a burst of 5 minutes."
+              + " What gets through is told for 3.9 in/h (100 mm/h) whatever the rain.")
   Optional<Storm> given = Optional.empty();
 
   /** Reads {@code 8in/h}, {@code "Mobile, AL"}. */
   static final class RainConverter implements ITypeConverter<Storm> {
     @Override
     public Storm convert(String text) {
-      return RainData.builtIn()
+      RainData table = RainData.builtIn();
+      return table
           .meant(text)
-          .orElseThrow(
-              () ->
-                  new TypeConversionException(
-                      "\""
-                          + text
-                          + "\" is no rain; write it like 8in/h or 150mm/h, or name a place as in"
-                          + " docs/reference/rain-and-capacities.md, such as \"Mobile, AL\""));
+          .orElseThrow(() -> new TypeConversionException(unknown(text, table.near(text))));
+    }
+
+    private static String unknown(String text, List<String> near) {
+      return "\""
+          + text
+          + "\" is no rain"
+          + (near.isEmpty()
+              ? "; write it like 8in/h or 150mm/h, or name a place as in"
+                  + " docs/reference/rain-and-capacities.md, such as \"Mobile, AL\""
+              : " and no place of the table; did you mean \"" + near.get(0) + "\"?");
     }
   }
 

@@ -63,12 +63,12 @@ final class ResyncCommand implements Callable<Integer> {
             model.request().overrides(),
             kit.map(KitReader::named));
     UnitSystem units = model.unitsFor(resynced.design().survey());
-    DeckRun.save(resynced.design(), model.file, out);
+    String saved = model.files().wrote(out, () -> DeckRun.save(resynced.design(), model.file, out));
     changes.ifPresent(f -> write(f, resynced, units));
     model.print(model.json ? ResyncJson.write(resynced) : ResyncText.write(resynced, units));
     model.say(
         String.format(
-            Locale.ROOT, "Wrote %s: %d parts.", out, resynced.design().layout().parts().size()));
+            Locale.ROOT, "%s: %d parts.", saved, resynced.design().layout().parts().size()));
     return model.report(resynced.design().findings(), units);
   }
 
@@ -90,7 +90,6 @@ final class ResyncCommand implements Callable<Integer> {
 
   private void write(Path file, Resynced resynced, UnitSystem units) {
     boolean csv = !ModelOptions.ending(file, List.of(".csv")).isEmpty();
-    Output.text(
-        model.file, file, csv ? ResyncText.csv(resynced, units) : ResyncJson.write(resynced));
+    model.files().text(file, csv ? ResyncText.csv(resynced, units) : ResyncJson.write(resynced));
   }
 }

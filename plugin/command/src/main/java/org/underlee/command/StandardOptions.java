@@ -62,7 +62,7 @@ final class StandardOptions {
 
   private static int told(
       ModelOptions model, Optional<Path> out, String text, Collection<Finding> findings) {
-    out.ifPresentOrElse(f -> Output.text(model.file, f, text), () -> model.print(text));
+    out.ifPresentOrElse(f -> model.files().text(f, text), () -> model.print(text));
     return model.report(findings, model.units.orElse(UnitSystem.METRIC));
   }
 }

@@ -2,6 +2,7 @@ package org.underlee.command;
 
 import java.nio.file.Path;
 import java.util.concurrent.Callable;
+import java.util.concurrent.atomic.AtomicBoolean;
 import org.underlee.run.DeckRun;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
@@ -28,12 +29,13 @@ final class StripCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
-    boolean exact = DeckRun.strip(file, out);
+    AtomicBoolean exact = new AtomicBoolean();
+    String saved = RunFiles.of(spec).wrote(out, () -> exact.set(DeckRun.strip(file, out)));
     String what =
-        exact
+        exact.get()
             ? ", as the designer made it."
             : ", without the assembly; it was edited since, and the edits are kept.";
-    spec.commandLine().getErr().println("Wrote " + out + what);
+    spec.commandLine().getErr().println(saved + what);
     return ExitCode.CLEAN;
   }
 }

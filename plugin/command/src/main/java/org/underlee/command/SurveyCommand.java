@@ -29,7 +29,7 @@ final class SurveyCommand implements Callable<Integer> {
     Survey survey = model.deck.map(all::only).orElse(all);
     String text =
         model.json ? SurveyJson.write(survey) : SurveyText.write(survey, model.unitsFor(survey));
-    out.ifPresentOrElse(f -> Output.text(model.file, f, text), () -> model.print(text));
+    out.ifPresentOrElse(f -> model.files().text(f, text), () -> model.print(text));
     picture.draw(model, survey, Optional.empty());
     return model.report(survey.findings(), model.unitsFor(survey));
   }

@@ -40,6 +40,7 @@ final class TakeoffCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
+    out.ifPresent(f -> Output.requireTakeoffFormat(model, "--out", f));
     DeckRun.requireWritable(model.file);
     Kit chosen = kit.kit();
     Buying lists = buying.buying(List.of(chosen));
@@ -48,16 +49,8 @@ final class TakeoffCommand implements Callable<Integer> {
     Storm storm = RainData.builtIn().service(RainData.ANYWHERE);
     Layout layout = DeckRun.layOut(survey, scope, chosen, storm);
     Design design = DeckRun.design(survey, scope, layout, storm, lists);
-    out.ifPresentOrElse(f -> write(f, design), () -> model.print(text(design)));
+    out.ifPresentOrElse(f -> Output.takeoff(model, f, design), () -> model.print(text(design)));
     return model.report(design.findings(), model.unitsFor(design.survey()));
-  }
-
-  private void write(Path file, Design design) {
-    if (Output.isTakeoffFormat(file)) {
-      Output.takeoff(model, file, design);
-    } else {
-      Output.text(model.file, file, text(design));
-    }
   }
 
   private String text(Design design) {

@@ -11,9 +11,11 @@ import org.underlee.run.Version;
 import org.underlee.writeback.NotWrittenException;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.ExecutionException;
 import picocli.CommandLine.Help.Ansi;
 import picocli.CommandLine.IVersionProvider;
 import picocli.CommandLine.ParseResult;
+import picocli.CommandLine.RunLast;
 
 /** The program's entry: help, and what each failure ends with; {@link EveryVerb} adds the verbs. */
 @Command(
@@ -58,6 +60,8 @@ public class Underlee {
     line.setErr(err);
     line.setCaseInsensitiveEnumValuesAllowed(true);
     line.setExecutionExceptionHandler(Underlee::failed);
+    line.setExecutionStrategy(Underlee::execute);
+    line.setParameterExceptionHandler((e, given) -> Misuse.told(e));
     int code = executed(line, words);
     err.flush();
     return printed(out, err, code);
@@ -81,6 +85,22 @@ public class Underlee {
     } catch (StackOverflowError e) {
       return bug(e, line);
     }
+  }
+
+  /** Every verb is run by this, so that none can forget what the run reads. */
+  private static int execute(ParseResult parsed) {
+    ParseResult last = parsed;
+    while (last.hasSubcommand()) {
+      last = last.subcommand();
+    }
+    try {
+      if (!last.isUsageHelpRequested()) {
+        RunFiles.requireApart(last);
+      }
+    } catch (NotWrittenException e) {
+      throw new ExecutionException(last.commandSpec().commandLine(), e.getMessage(), e);
+    }
+    return new RunLast().execute(parsed);
   }
 
   /** A verb that {@code batch} knows, where folders follow it, is for every model in them. */

@@ -35,7 +35,9 @@ final class WishOptions {
       names = "--seat",
       paramLabel = "HEIGHT",
       converter = HeightConverter.class,
-      description = "Seat at the high end from the joist bottom, such as -20mm or 1 1/2 in.")
+      description =
+          "Seat at the high end above the joist bottom, with a minus below it, such as -20mm or"
+              + " \"-3/4 in\".")
   Optional<Height> seat = Optional.empty();
 
   @Option(

@@ -7,6 +7,8 @@ import com.fasterxml.jackson.databind.JsonNode;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** What the user says beside the model: joists to assume, roles set right, services. */
 class BesideTheModelTest extends AtTheShell {
@@ -148,6 +150,20 @@ class BesideTheModelTest extends AtTheShell {
     assertThat(design.out()).contains(issues);
     assertThat(own).hasSameTextualContentAs(checks);
     assertThat(issues).contains("pairs examined");
+  }
+
+  /** Whether the assembly would be laid out around the pipe has nothing to do with the vent. */
+  @ParameterizedTest
+  @ValueSource(strings = {"2352.0400", "2336.0400"})
+  void aVentInTheServicesIsTooNearWhereverThePipesAre(String height) throws Exception {
+    String drawn = Files.readString(SAMPLES.resolve("pine-deck/services.ifc"));
+    assertThat(drawn).contains("2352.0400");
+    Path services = file("services.ifc", drawn.replace("2352.0400", height));
+    Path drained = folder.resolve("drained.ifc");
+    run("design", deck, "--out", drained);
+    Ran check = run("check", drained, "--services", services, "--fail-on", "error");
+    assertThat(check.err()).contains("error part-near-vent-or-meter (services.ifc, #");
+    assertThat(check.code()).isEqualTo(ExitCode.FINDINGS);
   }
 
   @Test

@@ -16,6 +16,15 @@ final class CommandReference {
   /** Colours, which help has on some terminals. */
   private static final String ANSI = "\u001b\\[[0-9;]*m";
 
+  private static final String SERVER =
+      """
+
+      ## server
+
+      `underlee-server.jar`, where it lies beside `underlee.jar`, brings this verb: `list`, `get`, `put`, `work` and `open` on a shared
+      model server. [Work on a model server](../how-to/work-on-a-model-server.md) has its options.
+      """;
+
   private CommandReference() {}
 
   /** Writes the page below the given root of the project. */
@@ -36,7 +45,7 @@ final class CommandReference {
             """);
     page.append(withoutVerbsOfOtherParts(help("## underlee", "--help")));
     verbs().forEach(v -> page.append('\n').append(help("## " + v, v, "--help")));
-    return page.toString();
+    return page.append(SERVER).toString();
   }
 
   /**

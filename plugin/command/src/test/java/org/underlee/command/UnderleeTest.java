@@ -151,8 +151,8 @@ class UnderleeTest extends AtTheShell {
 
   @Test
   void anOutputThatCannotBeWrittenEndsWithFourAndLeavesNothingBehind() throws Exception {
-    Path nowhere = folder.resolve("no/such/folder/out.ifc");
-    Path taken = Files.createDirectory(folder.resolve("taken"));
+    Path nowhere = folder.resolve("no/such/folder/out.csv");
+    Path taken = Files.createDirectory(folder.resolve("taken.csv"));
     Map<String, String> before = files();
     for (Path target : List.of(nowhere, taken, deck)) {
       for (Object[] line :
@@ -164,7 +164,7 @@ class UnderleeTest extends AtTheShell {
         Ran ran = run(line);
         assertThat(ran.code()).as("%s to %s", line[0], target).isEqualTo(4);
         assertThat(ran.out()).isEmpty();
-        assertThat(ran.err()).isNotBlank().doesNotContain("\tat ");
+        assertThat(ran.err()).contains(target + " was not written: ").doesNotContain("\tat ");
         assertThat(files()).isEqualTo(before);
       }
     }

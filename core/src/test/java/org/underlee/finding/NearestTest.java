@@ -1,4 +1,4 @@
-package org.underlee.layout;
+package org.underlee.finding;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
@@ -6,16 +6,16 @@ import java.util.List;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
 
-class PartSearchTest {
+class NearestTest {
   @Test
   void changesAreCountedAsByTheDefinition() {
     Random random = new Random(11);
     for (int i = 0; i < 500; i++) {
       String a = word(random);
       String b = word(random);
-      assertThat(PartSearch.changes(a, b)).as(a + " " + b).isEqualTo(slow(a, b));
+      assertThat(Nearest.changes(a, b)).as(a + " " + b).isEqualTo(slow(a, b));
     }
-    assertThat(PartSearch.changes("kitten", "sitting")).isEqualTo(3); // Levenshtein's own measure
+    assertThat(Nearest.changes("kitten", "sitting")).isEqualTo(3); // Levenshtein's own measure
   }
 
   private static String word(Random random) {

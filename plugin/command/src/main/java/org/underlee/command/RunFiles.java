@@ -1,0 +1,172 @@
+package org.underlee.command;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.InvalidPathException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import org.underlee.run.Overrides;
+import org.underlee.writeback.NotWrittenException;
+import org.underlee.writeback.SafeSave;
+import picocli.CommandLine.Model.ArgSpec;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Model.OptionSpec;
+import picocli.CommandLine.ParseResult;
+
+/**
+ * The files of one run. What it reads is never written over: that is every file that the command
+ * line names, unless an option that says where to write names it, and the overrides beside the
+ * model. The user is told of each file that is written, and where another one stood there.
+ */
+final class RunFiles {
+  /** Options that say where to write. A new one that is not here is taken for what is read. */
+  static final Set<String> TARGETS =
+      Set.of(
+          "--out",
+          "--out-dir",
+          "--takeoff",
+          "--picture",
+          "--csv",
+          "--bcf",
+          "--sarif",
+          "--issues",
+          "--changes",
+          "--summary",
+          "--journal");
+
+  /** A file and what names it. */
+  private record Named(Path file, String by) {
+    boolean is(Path other) {
+      try {
+        if (Files.exists(file) && Files.exists(other)) {
+          return Files.isSameFile(file, other);
+        }
+      } catch (IOException e) {
+        return false; // what cannot be looked at cannot be read by the run either
+      }
+      return file.toAbsolutePath().normalize().equals(other.toAbsolutePath().normalize());
+    }
+  }
+
+  private final CommandSpec spec;
+  private final List<Named> read;
+
+  private RunFiles(CommandSpec spec, List<Named> read) {
+    this.spec = spec;
+    this.read = read;
+  }
+
+  /** Those of the run that this verb is in. */
+  static RunFiles of(CommandSpec spec) {
+    return new RunFiles(spec, readBy(spec.commandLine().getParseResult()));
+  }
+
+  /**
+   * Refuses, before any work is done, a command line that would write over what it reads, or one
+   * output over another.
+   *
+   * @throws NotWrittenException saying which file, and what names it
+   */
+  static void requireApart(ParseResult parsed) {
+    List<Named> taken = readBy(parsed);
+    for (OptionSpec option : parsed.matchedOptions()) {
+      if (TARGETS.contains(option.longestName())) {
+        for (Named target : files(option, option.longestName())) {
+          require(target.file(), taken);
+          taken.add(target);
+        }
+      }
+    }
+  }
+
+  /**
+   * Refuses a file that is not named on the command line, before any work is done for it.
+   *
+   * @throws NotWrittenException when the run reads it
+   */
+  void requireNotRead(Path target) {
+    require(target, read);
+  }
+
+  void text(Path target, String text) {
+    save(target, text.getBytes(StandardCharsets.UTF_8));
+  }
+
+  /** Writes a file, whole or not at all, and says so. */
+  void save(Path target, byte[] bytes) {
+    say(wrote(target, () -> whole(target, bytes)) + ".");
+  }
+
+  /** The same for a file that was read first, so that nothing in it is lost. */
+  void renew(Path target, byte[] bytes) {
+    boolean there = Files.exists(target);
+    requireNotRead(target);
+    whole(target, bytes);
+    say((there ? "Renewed " : "Wrote ") + target + ".");
+  }
+
+  /** Does what writes a file; gives back what is to be said of it, as the first words. */
+  String wrote(Path target, Runnable save) {
+    boolean there = Files.isRegularFile(target);
+    requireNotRead(target);
+    save.run();
+    return "Wrote " + target + (there ? " in place of the file that was there" : "");
+  }
+
+  private static void whole(Path target, byte[] bytes) {
+    // That the target is no input was looked at by the caller, for all inputs.
+    new SafeSave().plain(target, target, true, bytes);
+  }
+
+  private void say(String text) {
+    spec.commandLine().getErr().println(text);
+  }
+
+  private static void require(Path target, List<Named> taken) {
+    Optional<Named> same = taken.stream().filter(n -> n.is(target)).findFirst();
+    if (same.isPresent()) {
+      String by = same.get().by();
+      throw new NotWrittenException(
+          target
+              + " was not written: "
+              + (TARGETS.contains(by) ? by + " writes it too" : "it is an input (" + by + ")"),
+          "Choose another output file.",
+          null);
+    }
+  }
+
+  private static List<Named> readBy(ParseResult parsed) {
+    List<Named> read = new ArrayList<>();
+    for (ArgSpec place : parsed.matchedPositionals()) {
+      read.addAll(files(place, place.paramLabel()));
+    }
+    List.copyOf(read).forEach(n -> read.add(new Named(Overrides.pathBeside(n.file()), "roles")));
+    for (OptionSpec option : parsed.matchedOptions()) {
+      if (!TARGETS.contains(option.longestName())) {
+        read.addAll(files(option, option.longestName()));
+      }
+    }
+    read.removeIf(n -> !Files.isRegularFile(n.file()));
+    return read;
+  }
+
+  private static List<Named> files(ArgSpec named, String by) {
+    return named.originalStringValues().stream()
+        .flatMap(text -> path(text).stream())
+        .map(file -> new Named(file, by))
+        .toList();
+  }
+
+  /** Empty where no file can be called so. */
+  private static Optional<Path> path(String text) {
+    try {
+      return Optional.of(Path.of(text));
+    } catch (InvalidPathException e) {
+      return Optional.empty();
+    }
+  }
+}
