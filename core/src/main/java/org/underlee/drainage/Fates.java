@@ -180,7 +180,10 @@ final class Fates {
     }
   }
 
-  /** Whether water on a layer stands, or runs into the pool or what is still open. */
+  /**
+   * Whether water on a layer runs into the pool or what is still open, or stands there as a part of
+   * one of these: what stands lower, over a sill, is another pool.
+   */
   private boolean fallsBack(Layer layer, Pool pool) {
     List<Way> ways = graph.ways(layer, blocked);
     for (Way way : ways) {
@@ -189,7 +192,11 @@ final class Fates {
         return true;
       }
     }
-    return ways.isEmpty();
+    return ways.isEmpty() && (pool.isLevelWith(layer) || isInOpenPool(layer));
+  }
+
+  private boolean isInOpenPool(Layer layer) {
+    return stack.stream().anyMatch(v -> v.pool != null && v.pool.isInside(layer));
   }
 
   private void finish(Pool pool, Fate end) {
