@@ -2,6 +2,7 @@ package org.underlee.check;
 
 import java.util.Comparator;
 import java.util.List;
+import org.underlee.drainage.flow.Downspout;
 import org.underlee.drainage.flow.Rating;
 
 /**
@@ -9,9 +10,10 @@ import org.underlee.drainage.flow.Rating;
  *
  * @param outlet the part's id
  * @param stretch of gutter, metres
+ * @param spout that it leads to
  * @param ratings of all methods and tables, those that may not decide among them
  */
-public record OutletRatings(String outlet, double stretch, List<Rating> ratings) {
+public record OutletRatings(String outlet, double stretch, Downspout spout, List<Rating> ratings) {
   public OutletRatings {
     ratings = List.copyOf(ratings);
   }
@@ -21,7 +23,10 @@ public record OutletRatings(String outlet, double stretch, List<Rating> ratings)
     GutterInRain rain = input.gutters();
     return input.fields().stream()
         .flatMap(f -> Stretch.of(f, input, rain).stream())
-        .map(s -> new OutletRatings(s.id(), s.along().length(), s.ratings(rain)))
+        .map(
+            s ->
+                new OutletRatings(
+                    s.id(), s.along().length(), rain.spout(s.field().kit()), s.ratings(rain)))
         .filter(r -> !r.ratings.isEmpty())
         .toList();
   }

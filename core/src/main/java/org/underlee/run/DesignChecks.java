@@ -51,12 +51,14 @@ final class DesignChecks {
       }
       Set<String> strange = again.strange(deck);
       return strange.isEmpty()
-          ? proved.with(again.checks(proved.proof()), OpenDeck.reasons(again.meant.findings()))
+          ? proved.with(
+              again.checks(proved.proof(), new SpoutSizes(drained, proved.parts())),
+              OpenDeck.reasons(again.meant.findings()))
           : leftOut(
               proved,
               strange.size() + " parts, such as " + strange.iterator().next() + ", are not of it",
-              "Name the models of services that it was laid out around by --services, or run resync,"
-                  + " which lays the assembly out for the framing as it is now.");
+              "Name the models of services that it was laid out around by --services, or run"
+                  + " resync, which lays the assembly out for the framing as it is now.");
     } catch (InputException unknown) {
       return leftOut(proved, String.valueOf(unknown.getMessage()), unknown.advice());
     }
@@ -93,10 +95,12 @@ final class DesignChecks {
       return strange;
     }
 
-    Answer checks(DrainProof proof) {
+    /** By what is stated in the model; it is laid out by what the kit states. */
+    Answer checks(DrainProof proof, SpoutSizes stated) {
+      Layout told = new Layout(stated.in(kit), meant.fields(), meant.findings());
       return Checks.of(
           CheckInput.asItStands(
-                  survey.bays(), survey.elements(), meant, decided.storm(), proof.outlets(), shapes)
+                  survey.bays(), survey.elements(), told, decided.storm(), proof.outlets(), shapes)
               .with(decided.scope().wishes()));
     }
   }
