@@ -136,19 +136,17 @@ final class Fates {
     if (ways.size() == 1) {
       return endOf(ways.get(0));
     }
-    List<Fate> ends = new ArrayList<>(ways.size());
-    List<Double> weights = new ArrayList<>(ways.size());
+    Fate[] ends = new Fate[ways.size()];
+    double[] weights = new double[ends.length];
+    int count = 0;
     for (Way way : ways) {
       Fate end = endOf(way);
       if (end != null) {
-        ends.add(end);
-        weights.add(way.weight());
+        ends[count] = end;
+        weights[count++] = way.weight();
       }
     }
-    if (ends.isEmpty()) {
-      return null;
-    }
-    return ends.size() == 1 ? ends.get(0) : Fate.mixed(ends, weights);
+    return count == 0 ? null : Fate.mixed(ends, weights, count);
   }
 
   private @Nullable Fate endOf(Way way) {

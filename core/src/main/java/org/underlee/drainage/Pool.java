@@ -53,6 +53,7 @@ final class Pool {
   private Vec3 spillsAt = Vec3.ZERO;
   private @Nullable Fate end;
   private @Nullable Vec3 deepest;
+  private @Nullable WetColumn wet;
 
   Pool(WaterGraph graph, Layer start, FateBoard board) {
     this.graph = graph;
@@ -124,17 +125,14 @@ final class Pool {
     return level - layer.top().at(u, v);
   }
 
-  /** What stands on a layer's column. */
-  private WetColumn wet(Layer layer) {
-    return WetColumn.of(layer.column(), layer.top(), level);
-  }
-
-  double volume() {
-    return layers.stream().mapToDouble(l -> wet(l).volume()).sum();
-  }
-
-  double area() {
-    return layers.stream().mapToDouble(l -> wet(l).area()).sum();
+  /** All that stands in it. Asked when it is full. */
+  WetColumn wet() {
+    WetColumn known = wet;
+    if (known == null) {
+      known = WetColumn.of(layers, level);
+      wet = known;
+    }
+    return known;
   }
 
   /** Whether a layer's top at the place where it spills is as high as it stands. */
