@@ -1,14 +1,17 @@
 package org.underlee.check;
 
 import static org.underlee.kit.DrainValue.DOWNSPOUT_DIAMETER;
+import static org.underlee.kit.DrainValue.DOWNSPOUT_NOMINAL;
 import static org.underlee.kit.DrainValue.GUTTER_DEPTH;
 import static org.underlee.kit.DrainValue.GUTTER_WIDTH;
 
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.concurrent.ConcurrentHashMap;
 import org.underlee.drainage.flow.CapacityData;
+import org.underlee.drainage.flow.Downspout;
 import org.underlee.drainage.flow.GutterRun;
 import org.underlee.drainage.flow.Inflow;
 import org.underlee.drainage.flow.Opening;
@@ -49,9 +52,12 @@ public final class GutterInRain implements GutterCapacity {
   private final CapacityData capacities;
   private final Rater rater;
   private final WallsAbove walls;
-  private final Map<GutterRun, Boolean> carried = new ConcurrentHashMap<>();
-  private final Map<GutterRun, Optional<Rating>> used = new ConcurrentHashMap<>();
+  private final Map<Drained, Boolean> carried = new ConcurrentHashMap<>();
+  private final Map<Drained, Optional<Rating>> used = new ConcurrentHashMap<>();
   private final List<Onto> onto;
+
+  /** A gutter and what it falls to. */
+  private record Drained(GutterRun run, Downspout spout) {}
 
   /**
    * @param near what stands near the framing, walls among it
@@ -94,7 +100,10 @@ public final class GutterInRain implements GutterCapacity {
   @Override
   public Use of(Kit kit, Interval stretch, double outlet, List<Share> shares) {
     return run(kit, stretch, outlet, shares)
-        .flatMap(run -> used.computeIfAbsent(run, r -> rater.hardest(r, spout(kit))))
+        .flatMap(
+            run ->
+                used.computeIfAbsent(
+                    new Drained(run, spout(kit)), d -> rater.hardest(d.run, d.spout)))
         .map(r -> new Use(r.use(), r.capacity().words()))
         .orElse(new Use(0, ""));
   }
@@ -104,7 +113,10 @@ public final class GutterInRain implements GutterCapacity {
       Kit kit, Interval stretch, double outlet, List<Share> shares, double times) {
     return run(kit, stretch, outlet, shares)
         .map(run -> times == 1 ? run : run.scaled(times))
-        .map(run -> carried.computeIfAbsent(run, r -> rater.carries(r, spout(kit))))
+        .map(
+            run ->
+                carried.computeIfAbsent(
+                    new Drained(run, spout(kit)), d -> rater.carries(d.run, d.spout)))
         .orElse(true);
   }
 
@@ -129,7 +141,8 @@ public final class GutterInRain implements GutterCapacity {
             LEVEL,
             data.get(ProofData.Key.ROUGHNESS_SMOOTH),
             inflows,
-            List.of(Outlet.hole(stepped(outlet - stretch.from(), PLACE_STEP), spout(kit)))));
+            List.of(
+                Outlet.hole(stepped(outlet - stretch.from(), PLACE_STEP), spout(kit).clear()))));
   }
 
   private static double stepped(double value, double step) {
@@ -165,8 +178,13 @@ public final class GutterInRain implements GutterCapacity {
                 room));
   }
 
-  private static Opening spout(Kit kit) {
-    return new Opening.Round(
-        kit.get(DOWNSPOUT_DIAMETER) - 2 * kit.item(Items.DOWNSPOUT).thickness());
+  /** The kit's downspout, by the size that it states, if it states one. */
+  Downspout spout(Kit kit) {
+    Opening clear =
+        new Opening.Round(kit.get(DOWNSPOUT_DIAMETER) - 2 * kit.item(Items.DOWNSPOUT).thickness());
+    OptionalDouble nominal = kit.find(DOWNSPOUT_NOMINAL);
+    return nominal.isPresent()
+        ? Downspout.nominal(clear, nominal.getAsDouble())
+        : Downspout.clear(clear, data.metres(ProofData.Key.SPOUT_WALL_MM));
   }
 }

@@ -2,6 +2,7 @@ package org.underlee.check;
 
 import java.util.Comparator;
 import java.util.List;
+import org.underlee.drainage.flow.Downspout;
 import org.underlee.drainage.flow.Rating;
 
 /**
@@ -10,9 +11,11 @@ import org.underlee.drainage.flow.Rating;
  * @param outlet the part's id
  * @param stretch of gutter, metres
  * @param intensity of the rain, m/s
+ * @param spout that it leads to
  * @param ratings of all methods and tables, those that may not decide among them
  */
-public record OutletRatings(String outlet, double stretch, double intensity, List<Rating> ratings) {
+public record OutletRatings(
+    String outlet, double stretch, double intensity, Downspout spout, List<Rating> ratings) {
   public OutletRatings {
     ratings = List.copyOf(ratings);
   }
@@ -25,7 +28,11 @@ public record OutletRatings(String outlet, double stretch, double intensity, Lis
         .map(
             s ->
                 new OutletRatings(
-                    s.id(), s.along().length(), input.storm().intensity(), s.ratings(rain)))
+                    s.id(),
+                    s.along().length(),
+                    input.storm().intensity(),
+                    rain.spout(s.field().kit()),
+                    s.ratings(rain)))
         .filter(r -> !r.ratings.isEmpty())
         .toList();
   }

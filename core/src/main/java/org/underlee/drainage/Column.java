@@ -116,6 +116,12 @@ final class Column {
     return (right - left) * ((highLeft - lowLeft) + (highRight - lowRight)) / 2;
   }
 
+  /** How much of a flow goes out at its lower (−1) or higher (+1) v, as {@link Side#flux} says. */
+  double flux(int dv, double flowU, double flowV) {
+    double rise = dv > 0 ? highRight - highLeft : lowRight - lowLeft;
+    return dv * (flowV * (right - left) - flowU * rise);
+  }
+
   double width() {
     return right - left;
   }

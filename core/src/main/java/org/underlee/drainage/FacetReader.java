@@ -1,20 +1,27 @@
 package org.underlee.drainage;
 
 import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Collection;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import org.underlee.geom.Mesh;
+import org.underlee.geom.Tolerance;
 import org.underlee.geom.Transform;
 import org.underlee.geom.Vec3;
 
 /**
  * Takes the faces of a piece that water can lie on or drip from: triangles of one plane become one
- * facet, of which only the outline counts. Walls have no place in plan and are left out.
+ * facet, of which only the outline counts. Walls have no place in plan and are left out. A triangle
+ * without area has no plane of its own, only rounding; it goes with the face that it lies along.
  */
 final class FacetReader {
   /** Directions and places are one when they agree to this part of one and of a metre. */
@@ -32,6 +39,9 @@ final class FacetReader {
 
   private final Mesh mesh;
 
+  /** Metres that are rounding. */
+  private final double noise;
+
   private record PlaneKey(boolean up, long x, long y, long distance) {}
 
   private record Point(long x, long y, long z) {}
@@ -44,8 +54,26 @@ final class FacetReader {
     Vec3 on = Vec3.ZERO;
     double area;
 
+    /** How many of a triangle's edges are edges of the outline, the other way round. */
+    int shared(int[] corners) {
+      int count = 0;
+      for (int k = 0; k < 3; k++) {
+        count += edges.contains(new Edge(corners[(k + 1) % 3], corners[k])) ? 1 : 0;
+      }
+      return count;
+    }
+
+    void toggle(int[] corners) {
+      for (int k = 0; k < 3; k++) {
+        toggle(corners[k], corners[(k + 1) % 3]);
+      }
+    }
+
     /** An edge between two triangles of the plane is no edge of the outline. */
-    void toggle(int from, int to) {
+    private void toggle(int from, int to) {
+      if (from == to) {
+        return;
+      }
       for (int i = 0; i < edges.size(); i++) {
         if (edges.get(i).from == to && edges.get(i).to == from) {
           edges.remove(i);
@@ -63,6 +91,7 @@ final class FacetReader {
     this.piece = number;
     this.fillHoles = piece.sealed();
     this.mesh = piece.shape();
+    this.noise = Tolerance.noise(furthest(mesh));
     this.points = new Vec3[mesh.vertexCount()];
     this.places = new Point[points.length];
     this.same = new int[points.length];
@@ -75,6 +104,16 @@ final class FacetReader {
     }
   }
 
+  /** The largest of its coordinates. */
+  private static double furthest(Mesh mesh) {
+    Vec3 min = mesh.bounds().min();
+    Vec3 max = mesh.bounds().max();
+    return Stream.of(min.x(), min.y(), min.z(), max.x(), max.y(), max.z())
+        .mapToDouble(Math::abs)
+        .max()
+        .orElse(0);
+  }
+
   static List<Facet> read(List<Piece> pieces, Transform frame) {
     return IntStream.range(0, pieces.size())
         .parallel()
@@ -85,20 +124,56 @@ final class FacetReader {
 
   private List<Facet> facets() {
     Map<PlaneKey, Group> groups = new LinkedHashMap<>();
+    List<int[]> withoutArea = new ArrayList<>();
     for (int t = 0; t < mesh.triangleCount(); t++) {
       Vec3 p = points[mesh.corner(t, 0)];
       Vec3 q = points[mesh.corner(t, 1)];
       Vec3 r = points[mesh.corner(t, 2)];
       Vec3 normal = q.minus(p).cross(r.minus(p));
       double length = normal.length();
-      if (Math.abs(normal.z()) > WaterRules.WALL * length) {
-        Group group = add(groups, normal.times(1 / length), length, p);
-        for (int k = 0; k < 3; k++) {
-          group.toggle(same[mesh.corner(t, k)], same[mesh.corner(t, (k + 1) % 3)]);
-        }
+      if (length <= noise * longest(p, q, r)) {
+        withoutArea.add(corners(t));
+      } else if (Math.abs(normal.z()) > WaterRules.WALL * length) {
+        add(groups, normal.times(1 / length), length, p).toggle(corners(t));
       }
     }
+    giveAway(withoutArea, groups.values());
     return groups.values().stream().filter(g -> !g.edges.isEmpty()).map(this::facet).toList();
+  }
+
+  private int[] corners(int triangle) {
+    return new int[] {
+      same[mesh.corner(triangle, 0)], same[mesh.corner(triangle, 1)], same[mesh.corner(triangle, 2)]
+    };
+  }
+
+  private static double longest(Vec3 p, Vec3 q, Vec3 r) {
+    return Math.max(p.distance(q), Math.max(q.distance(r), r.distance(p)));
+  }
+
+  /**
+   * Each goes with the face that it lies in and most of its edges border, or what stays of them
+   * would part the face; one that lies in none, as in a wall, is left out.
+   */
+  private void giveAway(List<int[]> withoutArea, Collection<Group> groups) {
+    List<int[]> left = new ArrayList<>(withoutArea);
+    while (left.removeIf(corners -> joins(corners, groups))) {
+      // another may border what this one has joined
+    }
+  }
+
+  private boolean joins(int[] corners, Collection<Group> groups) {
+    Optional<Group> most =
+        groups.stream()
+            .filter(g -> g.shared(corners) > 0 && liesIn(g, corners))
+            .max(Comparator.comparingInt(g -> g.shared(corners)));
+    most.ifPresent(g -> g.toggle(corners));
+    return most.isPresent();
+  }
+
+  private boolean liesIn(Group group, int[] corners) {
+    return Arrays.stream(corners)
+        .allMatch(c -> Math.abs(group.normal.dot(points[c].minus(group.on))) <= SAME);
   }
 
   private static Group add(Map<PlaneKey, Group> groups, Vec3 unit, double area, Vec3 p) {

@@ -1,7 +1,6 @@
 package org.underlee.drainage;
 
 import java.util.Arrays;
-import java.util.List;
 
 /** Where water ends, as shares of the ends; they add up to one. */
 final class Fate {
@@ -17,25 +16,39 @@ final class Fate {
     return new Fate(new int[] {sink}, new double[] {1});
   }
 
-  static Fate mixed(List<Fate> ends, List<Double> weights) {
-    if (ends.stream().allMatch(ends.get(0)::isOneWith)) {
-      return ends.get(0);
+  /**
+   * The first {@code n} of some ends together.
+   *
+   * @param n at least one
+   */
+  static Fate mixed(Fate[] ends, double[] weights, int n) {
+    if (areOne(ends, n)) {
+      return ends[0];
     }
     double total = 0;
     int most = 0;
-    for (int i = 0; i < ends.size(); i++) {
-      total += weights.get(i);
-      most += ends.get(i).sinks.length;
+    for (int i = 0; i < n; i++) {
+      total += weights[i];
+      most += ends[i].sinks.length;
     }
     Fate sum = new Fate(new int[most], new double[most]);
     int count = 0;
-    for (int i = 0; i < ends.size(); i++) {
-      Fate end = ends.get(i);
+    for (int i = 0; i < n; i++) {
+      Fate end = ends[i];
       for (int k = 0; k < end.sinks.length; k++) {
-        count = sum.add(count, end.sinks[k], end.shares[k] * weights.get(i) / total);
+        count = sum.add(count, end.sinks[k], end.shares[k] * weights[i] / total);
       }
     }
     return new Fate(Arrays.copyOf(sum.sinks, count), Arrays.copyOf(sum.shares, count));
+  }
+
+  private static boolean areOne(Fate[] ends, int n) {
+    for (int i = 1; i < n; i++) {
+      if (!ends[0].isOneWith(ends[i])) {
+        return false;
+      }
+    }
+    return true;
   }
 
   /** Whether both are the same, so that a mixture of the two is as well. */

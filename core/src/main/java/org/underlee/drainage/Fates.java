@@ -136,19 +136,17 @@ final class Fates {
     if (ways.size() == 1) {
       return endOf(ways.get(0));
     }
-    List<Fate> ends = new ArrayList<>(ways.size());
-    List<Double> weights = new ArrayList<>(ways.size());
+    Fate[] ends = new Fate[ways.size()];
+    double[] weights = new double[ends.length];
+    int count = 0;
     for (Way way : ways) {
       Fate end = endOf(way);
       if (end != null) {
-        ends.add(end);
-        weights.add(way.weight());
+        ends[count] = end;
+        weights[count++] = way.weight();
       }
     }
-    if (ends.isEmpty()) {
-      return null;
-    }
-    return ends.size() == 1 ? ends.get(0) : Fate.mixed(ends, weights);
+    return count == 0 ? null : Fate.mixed(ends, weights, count);
   }
 
   private @Nullable Fate endOf(Way way) {
@@ -180,7 +178,10 @@ final class Fates {
     }
   }
 
-  /** Whether water on a layer stands, or runs into the pool or what is still open. */
+  /**
+   * Whether water on a layer runs into the pool or what is still open, or stands there as a part of
+   * one of these: what stands lower, over a sill, is another pool.
+   */
   private boolean fallsBack(Layer layer, Pool pool) {
     List<Way> ways = graph.ways(layer, blocked);
     for (Way way : ways) {
@@ -189,7 +190,11 @@ final class Fates {
         return true;
       }
     }
-    return ways.isEmpty();
+    return ways.isEmpty() && (pool.isLevelWith(layer) || isInOpenPool(layer));
+  }
+
+  private boolean isInOpenPool(Layer layer) {
+    return stack.stream().anyMatch(v -> v.pool != null && v.pool.isInside(layer));
   }
 
   private void finish(Pool pool, Fate end) {

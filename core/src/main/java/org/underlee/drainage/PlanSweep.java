@@ -78,6 +78,9 @@ final class PlanSweep {
     double[] stops = stops(more);
     SweepEdge[] inOrder = edges.toArray(new SweepEdge[0]);
     Arrays.parallelSort(inOrder, (a, b) -> Double.compare(a.u0, b.u0));
+    for (int i = 0; i < inOrder.length; i++) {
+      inOrder[i].number(i);
+    }
     int[] ends = ends(stops, stretches);
     IntStream.range(0, stretches)
         .parallel()

@@ -53,6 +53,7 @@ final class Pool {
   private Vec3 spillsAt = Vec3.ZERO;
   private @Nullable Fate end;
   private @Nullable Vec3 deepest;
+  private @Nullable WetColumn wet;
 
   Pool(WaterGraph graph, Layer start, FateBoard board) {
     this.graph = graph;
@@ -120,28 +121,23 @@ final class Pool {
     return spillsAt;
   }
 
-  /** Water at one corner or the middle of a layer's column. */
   private double depth(Layer layer, double u, double v) {
-    return Math.max(0, level - layer.top().at(u, v));
+    return level - layer.top().at(u, v);
   }
 
-  /** Mean depth over a layer's column, by its corners and its middle. */
-  private double meanDepth(Layer layer) {
-    Column c = layer.column();
-    double corners =
-        depth(layer, c.left(), c.lowLeft())
-            + depth(layer, c.left(), c.highLeft())
-            + depth(layer, c.right(), c.lowRight())
-            + depth(layer, c.right(), c.highRight());
-    return (corners + 2 * depth(layer, c.middleU(), c.middleV())) / 6;
+  /** All that stands in it. Asked when it is full. */
+  WetColumn wet() {
+    WetColumn known = wet;
+    if (known == null) {
+      known = WetColumn.of(layers, level);
+      wet = known;
+    }
+    return known;
   }
 
-  double volume() {
-    return layers.stream().mapToDouble(l -> meanDepth(l) * l.column().area()).sum();
-  }
-
-  double area() {
-    return layers.stream().filter(l -> meanDepth(l) > 0).mapToDouble(l -> l.column().area()).sum();
+  /** Whether a layer's top at the place where it spills is as high as it stands. */
+  boolean isLevelWith(Layer layer) {
+    return depth(layer, spillsAt.x(), spillsAt.y()) <= WaterRules.CLIMB;
   }
 
   /** Where it is deepest; its height is the floor's. Asked when it is full. */

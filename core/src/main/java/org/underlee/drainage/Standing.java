@@ -67,7 +67,7 @@ record Standing(DrainCase given, Places places, PlanSweep plan) {
     floor.forEach(fates::of);
     Optional<String> id = Optional.of(pieceId(places.outlets().get(outlet)));
     return fates.pools().stream()
-        .max(Comparator.comparingDouble(Pool::volume))
+        .max(Comparator.comparingDouble(p -> p.wet().volume()))
         .map(p -> standing(p, fates.sinks(), id));
   }
 
@@ -78,8 +78,8 @@ record Standing(DrainCase given, Places places, PlanSweep plan) {
         pieceId(pool.piece()),
         blocked,
         pool.depth(),
-        pool.area(),
-        pool.volume(),
+        pool.wet().area(),
+        pool.wet().volume(),
         world(pool.deepest()),
         world(pool.spillsAt()),
         to);

@@ -16,25 +16,33 @@ final class SweepEdge {
   double middle;
 
   /** Among the edges of the whole plan: of two at one place the first comes first. */
-  private final int order;
+  private int order;
 
   SweepEdge(int shape, double u0, double v0, double u1, double v1) {
-    this(shape, u0, v0, u1, v1, 0);
-  }
-
-  private SweepEdge(int shape, double u0, double v0, double u1, double v1, int order) {
     this.shape = shape;
     this.u0 = u0;
     this.v0 = v0;
     this.u1 = u1;
     this.v1 = v1;
-    this.order = order;
     this.upright = u1 - u0 < WaterRules.SAME_PLAN;
   }
 
-  /** The same edge for one stretch of the sweep. */
-  SweepEdge numbered(int number) {
-    return new SweepEdge(shape, u0, v0, u1, v1, number);
+  /** Given once, by the sweep. */
+  void number(int ownOrder) {
+    this.order = ownOrder;
+  }
+
+  /**
+   * The edge for a stretch of the sweep, which stands it between stops: one that other stretches
+   * meet, too, is copied.
+   */
+  SweepEdge within(double from, double to) {
+    if (u0 >= from && u1 <= to) {
+      return this;
+    }
+    SweepEdge own = new SweepEdge(shape, u0, v0, u1, v1);
+    own.order = order;
+    return own;
   }
 
   static int compare(SweepEdge a, SweepEdge b) {

@@ -44,7 +44,7 @@ final class SweepStretch {
       double middle = (left + right) / 2;
       while (next < edges.length && edges[next].u0 < middle) {
         if (edges[next].u1 >= middle) {
-          active.add(edges[next].numbered(next));
+          active.add(edges[next].within(stops[first], stops[last]));
         }
         next++;
       }

@@ -134,14 +134,23 @@ final class WaterGraph {
   private List<Way> downhill(Layer layer) {
     Facet face = layer.top();
     List<Way> ways = new ArrayList<>(2);
-    downhill(layer, neighbours.along(layer.column(), -1), ways);
-    downhill(layer, neighbours.along(layer.column(), 1), ways);
+    along(layer, -1, ways);
+    along(layer, 1, ways);
     if (Math.abs(face.b()) > ALONG * face.slope()) {
       for (Side side : neighbours.across(layer.column(), face.b() > 0 ? -1 : 1)) {
         downhill(layer, side, ways);
       }
     }
     return ways;
+  }
+
+  /** At one of the two sides along the fall, of which water goes out at one at most. */
+  private void along(Layer layer, int dv, List<Way> ways) {
+    Facet face = layer.top();
+    Column column = layer.column();
+    if (column.flux(dv, -face.b(), -face.c()) > 0) {
+      downhill(layer, neighbours.along(column, dv), ways);
+    }
   }
 
   private void downhill(Layer layer, Side side, List<Way> ways) {

@@ -19,9 +19,17 @@ public record Tolerance(double same, double touch, double plyGap, double paralle
 
   /** The tolerances for coordinates up to {@code magnitude} metres from the origin. */
   public static Tolerance forCoordinates(double magnitude) {
-    double noise = magnitude * NOISE;
+    double noise = noise(magnitude);
     return new Tolerance(
         Math.max(0.00005, noise), Math.max(0.006, noise), Math.max(0.006, noise), 0.01);
+  }
+
+  /**
+   * What is rounding of coordinates up to {@code magnitude} metres from the origin: a triangle that
+   * is no higher has no direction of its own.
+   */
+  public static double noise(double magnitude) {
+    return magnitude * NOISE;
   }
 
   /** Whether plies with this gap, or overlap, act as one: the widest gap itself still does. */

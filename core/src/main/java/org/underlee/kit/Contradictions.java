@@ -17,6 +17,7 @@ final class Contradictions {
     KitLimits limits = KitLimits.of(kit.family());
     return Stream.of(
             limits.pairs().stream().flatMap(p -> pair(kit, p).stream()),
+            nominal(kit).stream(),
             limits.cutToLength().stream().flatMap(i -> notSoldByLength(kit, i).stream()),
             kit.stock().stream().flatMap(s -> withoutThickness(s).stream()),
             limits.onePiece().stream().flatMap(p -> tooShort(kit, p).stream()))
@@ -33,6 +34,18 @@ final class Contradictions {
                 + words(kit, pair.greater())
                 + ": "
                 + pair.because());
+  }
+
+  /** Tables would say more of a pipe than it carries. */
+  private static Optional<String> nominal(Kit kit) {
+    double outside = kit.get(DrainValue.DOWNSPOUT_DIAMETER);
+    return kit.find(DrainValue.DOWNSPOUT_NOMINAL).orElse(0) <= outside
+        ? Optional.empty()
+        : Optional.of(
+            words(kit, List.of(DrainValue.DOWNSPOUT_NOMINAL))
+                + " is more than "
+                + words(kit, List.of(DrainValue.DOWNSPOUT_DIAMETER))
+                + ": a downspout is called by no more than its outside");
   }
 
   private static Optional<String> notSoldByLength(Kit kit, String item) {

@@ -25,6 +25,10 @@ public enum DrainValue implements KitNumber {
   HANGER_END("hangerEndMm", KitNumber.MM, "From a gutter end to its first hanger"),
   HANGER_SPACING("hangerSpacingMm", KitNumber.MM, "Greatest spacing of gutter hangers"),
   DOWNSPOUT_DIAMETER("downspoutDiameterMm", KitNumber.MM, "Outside diameter of the downspout"),
+  DOWNSPOUT_NOMINAL(
+      "downspoutNominalMm",
+      KitNumber.MM,
+      "Size that the downspout is called by, at which tables of codes are read; may be left out"),
   DOWNSPOUT_OFF_POST(
       "downspoutOffPostMm", KitNumber.MM, "Gap between the downspout and a post's face"),
   STRAP_SPACING("strapSpacingMm", KitNumber.MM, "Greatest spacing of the straps of a downspout"),
@@ -58,5 +62,10 @@ public enum DrainValue implements KitNumber {
   @Override
   public Stated stated() {
     return stated;
+  }
+
+  @Override
+  public boolean isOptional() {
+    return this == DOWNSPOUT_NOMINAL;
   }
 }

@@ -5,12 +5,14 @@ import java.util.List;
 import java.util.Map;
 import java.util.NoSuchElementException;
 import java.util.Objects;
+import java.util.Optional;
+import java.util.OptionalDouble;
 
 /**
  * One kind of assembly: its numbers, what it is made of and what is bought for it.
  *
  * @param version of the kit's own data
- * @param values every number of its family, in SI, with its source
+ * @param values every number of its family but those left out, in SI, with its source
  */
 public record Kit(
     String id,
@@ -39,10 +41,22 @@ public record Kit(
     return Objects.requireNonNull(values.get(value), value::key).value();
   }
 
+  /** A value that a kit may leave out, likewise. */
+  public OptionalDouble find(KitNumber value) {
+    return Optional.ofNullable(values.get(value)).stream().mapToDouble(Sourced::value).findFirst();
+  }
+
   /** The same kit with one number set by the user. */
   public Kit with(KitNumber value, double si, String source) {
     Map<KitNumber, Sourced> all = new HashMap<>(values);
     all.put(value, new Sourced(si, source));
+    return new Kit(id, version, name, family, all, materials, stock);
+  }
+
+  /** The same kit without a number that may be left out. */
+  public Kit without(KitNumber value) {
+    Map<KitNumber, Sourced> all = new HashMap<>(values);
+    all.remove(value);
     return new Kit(id, version, name, family, all, materials, stock);
   }
 

@@ -2,7 +2,7 @@ package org.underlee.kit;
 
 /**
  * A number that a kit file states. The key ends with the unit; the factor takes it to SI. A kit has
- * the numbers of {@link Family#numbers()} of its family and no others.
+ * the numbers of {@link Family#numbers()} of its family, but for optional ones, and no others.
  */
 public sealed interface KitNumber permits DrainValue, PanValue, DrapeValue, SheetValue {
   /** Takes a number of a kit file that is given in millimetres to SI. */
@@ -27,6 +27,11 @@ public sealed interface KitNumber permits DrainValue, PanValue, DrapeValue, Shee
   /** What it is, for people. */
   default String meaning() {
     return stated().meaning;
+  }
+
+  /** Whether a kit may leave it out. */
+  default boolean isOptional() {
+    return false;
   }
 
   /** The number of a kit file in SI: metres, or a plain ratio. */

@@ -190,7 +190,9 @@ public final class KitReader {
                 v -> values.put(v, new Kit.Sourced(v.toSi(number.value), number.source)));
           });
       for (KitNumber value : family.numbers()) {
-        require(values.containsKey(value), "its value \"" + value.key() + "\" is missing");
+        require(
+            value.isOptional() || values.containsKey(value),
+            "its value \"" + value.key() + "\" is missing");
       }
       return values;
     }

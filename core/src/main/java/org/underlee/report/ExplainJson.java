@@ -39,6 +39,8 @@ public final class ExplainJson {
 
   private static void ratings(ObjectNode node, OutletRatings outlet) {
     node.put("stretchMm", Json.mm(outlet.stretch()));
+    node.put("downspoutSizeMm", Json.mm(outlet.spout().size()));
+    node.put("downspoutSizedBy", outlet.spout().sizedBy().name().toLowerCase(Locale.ROOT));
     ArrayNode all = node.putArray("ratings");
     for (Rating.Part part : Rating.Part.values()) {
       outlet.of(part).forEach(r -> rating(all.addObject(), r, outlet.governs(r)));

@@ -3,6 +3,7 @@ package org.underlee.report;
 import java.util.List;
 import java.util.Locale;
 import org.underlee.check.OutletRatings;
+import org.underlee.drainage.flow.Downspout;
 import org.underlee.drainage.flow.Rating;
 import org.underlee.units.Lengths;
 import org.underlee.units.Lengths.UnitSystem;
@@ -30,10 +31,24 @@ public final class RatingsText {
             .append(" on ")
             .append(Quantity.area(outlet.catchment(part)).in(units))
             .append('\n');
+        if (part == Rating.Part.DOWNSPOUT) {
+          out.append("    tables read at ").append(size(outlet.spout(), units)).append('\n');
+        }
         ratings.forEach(r -> row(out, r, outlet.governs(r), units));
       }
     }
     return out.toString();
+  }
+
+  private static String size(Downspout spout, UnitSystem units) {
+    String size = Lengths.format(spout.size(), units);
+    return switch (spout.sizedBy()) {
+      case NOMINAL -> size + ", the size that it is called by";
+      case CLEAR ->
+          size
+              + ", what is clear in it with an allowance for its wall: by what size it is called is"
+              + " not stated";
+    };
   }
 
   private static void row(StringBuilder out, Rating r, boolean governs, UnitSystem units) {

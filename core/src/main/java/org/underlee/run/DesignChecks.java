@@ -53,13 +53,16 @@ final class DesignChecks {
       Set<String> strange = again.strange(deck);
       return strange.isEmpty()
           ? proved.with(
-              again.checks(proved.proof(), proved.survey().elements()),
+              again.checks(
+                  proved.proof(),
+                  proved.survey().elements(),
+                  new SpoutSizes(drained, proved.parts())),
               OpenDeck.reasons(again.meant.findings()))
           : leftOut(
               proved,
               strange.size() + " parts, such as " + strange.iterator().next() + ", are not of it",
-              "Name the models of services that it was laid out around by --services, or run resync,"
-                  + " which lays the assembly out for the framing as it is now.");
+              "Name the models of services that it was laid out around by --services, or run"
+                  + " resync, which lays the assembly out for the framing as it is now.");
     } catch (InputException unknown) {
       return leftOut(proved, String.valueOf(unknown.getMessage()), unknown.advice());
     }
@@ -97,13 +100,16 @@ final class DesignChecks {
     }
 
     /**
+     * By what is stated in the model; it is laid out by what the kit states.
+     *
      * @param elements all that stands near, those of the services too: whether the assembly was
      *     laid out around a vent or a meter says nothing of the room that it needs
      */
-    Answer checks(DrainProof proof, List<BuildingElement> elements) {
+    Answer checks(DrainProof proof, List<BuildingElement> elements, SpoutSizes stated) {
+      Layout told = new Layout(stated.in(kit), meant.fields(), meant.findings());
       return Checks.of(
           CheckInput.asItStands(
-                  survey.bays(), elements, meant, decided.storm(), proof.outlets(), shapes)
+                  survey.bays(), elements, told, decided.storm(), proof.outlets(), shapes)
               .with(decided.scope().wishes()));
     }
   }

@@ -5,7 +5,6 @@ import java.util.List;
 import org.underlee.geom.Box;
 import org.underlee.geom.Transform;
 import org.underlee.geom.Vec3;
-import org.underlee.kit.Kit;
 import org.underlee.layout.FieldLayout;
 import org.underlee.layout.Part;
 
@@ -16,7 +15,6 @@ final class AssemblyWriter {
   private final PartWriter partWriter;
   private final PropertyWriter properties;
   private final QuantityWriter quantities;
-  private final Kit kit;
   private final Provenance provenance;
 
   AssemblyWriter(
@@ -25,14 +23,12 @@ final class AssemblyWriter {
       PartWriter partWriter,
       PropertyWriter properties,
       QuantityWriter quantities,
-      Kit kit,
       Provenance provenance) {
     this.draft = draft;
     this.shapes = shapes;
     this.partWriter = partWriter;
     this.properties = properties;
     this.quantities = quantities;
-    this.kit = kit;
     this.provenance = provenance;
   }
 
@@ -52,7 +48,7 @@ final class AssemblyWriter {
     }
     Value elements = Value.list(parts.stream().map(PlacedPart::element).toList());
     draft.relate("IfcRelAggregates", id(field, "aggregates"), assembly, elements);
-    properties.writeLayout(assembly, field, kit, provenance);
+    properties.writeLayout(assembly, field, provenance);
     new DrainRunWriter(draft, shapes).write(field, parts);
     return parts;
   }

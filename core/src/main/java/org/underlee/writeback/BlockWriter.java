@@ -36,9 +36,8 @@ final class BlockWriter {
             draft,
             shapes,
             new PartWriter(draft, shapes, materials),
-            new PropertyWriter(draft, definitions),
+            new PropertyWriter(draft, definitions, kit),
             new QuantityWriter(draft, kit, definitions),
-            kit,
             provenance);
     for (FieldLayout field : layout.fields()) {
       if (!field.parts().isEmpty()) {

@@ -2,6 +2,7 @@ package org.underlee.writeback;
 
 import java.util.List;
 import java.util.Optional;
+import org.underlee.kit.DrainValue;
 import org.underlee.kit.Kit;
 import org.underlee.layout.FieldLayout;
 import org.underlee.layout.Part;
@@ -18,10 +19,12 @@ final class PropertyWriter {
 
   private final Draft draft;
   private final Definitions definitions;
+  private final Kit kit;
 
-  PropertyWriter(Draft draft, Definitions definitions) {
+  PropertyWriter(Draft draft, Definitions definitions, Kit kit) {
     this.draft = draft;
     this.definitions = definitions;
+    this.kit = kit;
   }
 
   void write(PlacedPart placed) {
@@ -32,7 +35,7 @@ final class PropertyWriter {
     attach(placed, own(placed.part()));
   }
 
-  void writeLayout(Value assembly, FieldLayout field, Kit kit, Provenance from) {
+  void writeLayout(Value assembly, FieldLayout field, Provenance from) {
     PropertySet made =
         set(Strip.LAYOUT_SET)
             .with("Kit", "IfcLabel", Value.label(kit.id()))
@@ -59,7 +62,9 @@ final class PropertyWriter {
       case MEMBER -> Optional.of(sloped(bearing(named("Pset_MemberCommon", placed)), placed));
       case COVERING -> Optional.of(covering(placed));
       case SEGMENT ->
-          old ? Optional.empty() : Optional.of(named("Pset_PipeSegmentTypeCommon", placed));
+          old
+              ? Optional.empty()
+              : Optional.of(called(named("Pset_PipeSegmentTypeCommon", placed), placed.part()));
       case FITTING ->
           old ? Optional.empty() : Optional.of(named("Pset_PipeFittingTypeCommon", placed));
       case ACCESSORY, FASTENER ->
@@ -90,6 +95,16 @@ final class PropertyWriter {
     return draft.ifc2x3() ? set : set.with("IsExternal", "IfcBoolean", Value.TRUE);
   }
 
+  /** A downspout with the size that its kit calls it by. */
+  private PropertySet called(PropertySet set, Part part) {
+    if (part.kind() == PartKind.DOWNSPOUT) {
+      kit.find(DrainValue.DOWNSPOUT_NOMINAL)
+          .ifPresent(
+              size -> set.with(Strip.NOMINAL_DIAMETER, "IfcPositiveLengthMeasure", length(size)));
+    }
+    return set;
+  }
+
   /** The standard's slope of a gutter is an angle; the gradient of a pipe run is a ratio. */
   private void gutter(PlacedPart placed) {
     PropertySet type = set("Pset_PipeSegmentTypeGutter");
@@ -113,7 +128,7 @@ final class PropertyWriter {
       set.with("WidthCut", "IfcLengthMeasure", length(part.width()));
     }
     part.fall().ifPresent(fall -> set.with("Fall", "IfcRatioMeasure", Value.real(fall)));
-    return set;
+    return draft.ifc2x3() ? called(set, part) : set;
   }
 
   private void attach(PlacedPart placed, PropertySet set) {

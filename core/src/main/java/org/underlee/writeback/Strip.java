@@ -17,6 +17,9 @@ public final class Strip {
   /** The property set that every assembly of ours carries. */
   public static final String LAYOUT_SET = "Underlee_Layout";
 
+  /** By what size a downspout is called: the standard's property, in a set of ours in IFC2X3. */
+  public static final String NOMINAL_DIAMETER = "NominalDiameter";
+
   /** In the marks and in the name of the property set. */
   private static final String IN_ALL_OF_OURS = "Underlee";
 

@@ -11,11 +11,16 @@ import org.underlee.geom.Vec3;
 
 /** Shares of ends, and the boards and lists that they are kept on. */
 class FatesByHandTest {
+  private static Fate mixed(List<Fate> ends, List<Double> weights) {
+    double[] all = weights.stream().mapToDouble(w -> w).toArray();
+    return Fate.mixed(ends.toArray(new Fate[0]), all, all.length);
+  }
+
   @Test
   void aMixtureHasTheWeightedSharesOfItsEnds() {
-    Fate half = Fate.mixed(List.of(Fate.of(7), Fate.of(3)), List.of(2.0, 2.0));
+    Fate half = mixed(List.of(Fate.of(7), Fate.of(3)), List.of(2.0, 2.0));
     // A quarter of the half-and-half, and three quarters of end 3.
-    Fate mixed = Fate.mixed(List.of(half, Fate.of(3), Fate.of(1)), List.of(1.0, 2.0, 1.0));
+    Fate mixed = mixed(List.of(half, Fate.of(3), Fate.of(1)), List.of(1.0, 2.0, 1.0));
     assertThat(mixed.ends()).isEqualTo(3);
     assertThat(List.of(mixed.sink(0), mixed.sink(1), mixed.sink(2))).containsExactly(1, 3, 7);
     assertThat(mixed.share(0)).isCloseTo(0.25, within(1e-12));
@@ -29,16 +34,16 @@ class FatesByHandTest {
   @Test
   void aMixtureOfOneEndIsThatEnd() {
     Fate end = Fate.of(4);
-    assertThat(Fate.mixed(List.of(end, Fate.of(4)), List.of(1.0, 5.0))).isSameAs(end);
-    assertThat(Fate.mixed(List.of(end, Fate.of(5)), List.of(1.0, 1.0)).ends()).isEqualTo(2);
-    Fate both = Fate.mixed(List.of(end, Fate.of(5)), List.of(1.0, 1.0));
-    assertThat(Fate.mixed(List.of(end, both), List.of(1.0, 1.0)).share(0))
+    assertThat(mixed(List.of(end, Fate.of(4)), List.of(1.0, 5.0))).isSameAs(end);
+    assertThat(mixed(List.of(end, Fate.of(5)), List.of(1.0, 1.0)).ends()).isEqualTo(2);
+    Fate both = mixed(List.of(end, Fate.of(5)), List.of(1.0, 1.0));
+    assertThat(mixed(List.of(end, both), List.of(1.0, 1.0)).share(0))
         .isCloseTo(0.75, within(1e-12));
   }
 
   @Test
   void waterLeadsToAnEndThatTakesAnyOfIt() {
-    Fate both = Fate.mixed(List.of(Fate.of(0), Fate.of(2)), List.of(1.0, 9.0));
+    Fate both = mixed(List.of(Fate.of(0), Fate.of(2)), List.of(1.0, 9.0));
     assertThat(both.leadsTo(new boolean[] {true, false, false})).isTrue();
     assertThat(both.leadsTo(new boolean[] {false, true, false})).isFalse();
     assertThat(both.leadsTo(new boolean[] {false, false, true})).isTrue();

@@ -141,6 +141,78 @@ class PondsByHandTest {
     assertThat(ponds.get(0).volume()).isCloseTo(0.05, STRIP);
   }
 
+  /**
+   * A basin of 1 m with its floor at 0, a level ridge of 100 mm at 20 mm, a basin of 0.9 m with its
+   * floor at {@code floor}, and a rim beyond it; all others are at 100 mm. All is 1 m wide.
+   */
+  private static List<StandingWater> besideALevelRidge(double floor, double rim) {
+    Mesh tray =
+        Mesh.union(
+            List.of(
+                box(-0.01, 0, -0.02, 0, 1, 0.1),
+                box(0, 0, -0.02, 1, 1, 0),
+                box(1, 0, -0.02, 1.1, 1, 0.02),
+                box(1.1, 0, -0.02, 2, 1, floor),
+                box(2, 0, -0.02, 2.01, 1, rim),
+                box(-0.01, -0.01, -0.02, 2.01, 0, 0.1),
+                box(-0.01, 1, -0.02, 2.01, 1.01, 0.1)));
+    return new ByHand().put("tray", Kind.SHEET, tray).rainOn(0, 0, 2, 1).proof().ponds();
+  }
+
+  /** The upper one holds 20 mm on 1 m², the lower one 10 mm from its floor up on 0.9 m². */
+  @ParameterizedTest
+  @CsvSource({"0", "-0.009", "0.005"})
+  void behindALevelRidgeWaterStandsNoHigherThanItsOwnRim(double floor) {
+    List<StandingWater> ponds = besideALevelRidge(floor, floor + 0.01);
+    assertThat(ponds).hasSize(2);
+    StandingWater upper = pond(ponds, 0);
+    assertThat(upper.depth()).isCloseTo(0.02, NEAR);
+    assertThat(upper.volume()).isCloseTo(0.02, NEAR);
+    assertThat(upper.area()).isCloseTo(1, NEAR);
+    StandingWater lower = pond(ponds, 1.1);
+    assertThat(lower.depth()).isCloseTo(0.01, NEAR);
+    assertThat(lower.volume()).isCloseTo(0.009, NEAR);
+    assertThat(lower.area()).isCloseTo(0.9, NEAR);
+    assertThat(lower.spillsAt().z()).isCloseTo(floor + 0.01, NEAR);
+  }
+
+  /** 50 mm on 1 m², 30 mm on the ridge's 0.1 m², 50 mm on 0.9 m². */
+  @Test
+  void aLevelRidgeBelowTheRimIsUnderWater() {
+    StandingWater all = largest(besideALevelRidge(0, 0.05));
+    assertThat(all.depth()).isCloseTo(0.05, NEAR);
+    assertThat(all.volume()).isCloseTo(0.05 + 0.003 + 0.045, NEAR);
+    assertThat(all.area()).isCloseTo(2, NEAR);
+  }
+
+  private static StandingWater pond(List<StandingWater> ponds, double from) {
+    return ponds.stream()
+        .filter(p -> p.at().x() >= from && p.at().x() <= from + 1)
+        .findFirst()
+        .orElseThrow();
+  }
+
+  private static StandingWater largest(List<StandingWater> ponds) {
+    return ponds.stream().max(java.util.Comparator.comparing(StandingWater::volume)).orElseThrow();
+  }
+
+  /**
+   * A floor of 1 m that falls 1:50 along and not across, with a rim of 12 mm at its foot: wet for
+   * 0.6 m, 12 mm deep at the foot.
+   */
+  @Test
+  void ofAFloorThatIsPartlyWetTheWetPartCounts() {
+    List<Mesh> all = new ArrayList<>(tray(0.05));
+    all.set(0, wedge(Outline.rectangle(0, 0, 1, 1), 0.02, -0.02, 0, 0.001));
+    all.set(2, box(1, 0, -0.02, 1.01, 1, 0.012));
+    List<StandingWater> ponds =
+        new ByHand().put("tray", Kind.SHEET, Mesh.union(all)).rainOn(0, 0, 1, 1).proof().ponds();
+    assertThat(ponds).hasSize(1);
+    assertThat(ponds.get(0).depth()).isCloseTo(0.012, NEAR);
+    assertThat(ponds.get(0).area()).isCloseTo(0.6, NEAR);
+    assertThat(ponds.get(0).volume()).isCloseTo(0.6 * 0.012 / 2, NEAR);
+  }
+
   private static List<Mesh> tray(double rim) {
     return List.of(
         box(0, 0, -0.01, 1, 1, 0),

@@ -70,6 +70,16 @@ class KitReaderTest {
         .isCloseTo(inches * 0.0254, within(1e-12));
   }
 
+  @Test
+  void aKitNeedNotSayByWhatSizeItsDownspoutIsCalled() throws IOException {
+    ObjectNode text = builtInText();
+    ((ObjectNode) text.get("values")).remove("downspoutNominalMm");
+    Kit unnamed = KitReader.read(text.toString(), "my-kit.json");
+    assertThat(unnamed.find(DrainValue.DOWNSPOUT_NOMINAL)).isEmpty();
+    assertThat(unnamed).isEqualTo(KitReader.builtIn().without(DrainValue.DOWNSPOUT_NOMINAL));
+    assertThat(KitReader.builtIn().find(DrainValue.DOWNSPOUT_NOMINAL)).hasValue(76.2 * 0.001);
+  }
+
   /** 1/8 in in 12 in is 1:96; 1/16 in in 12 in is 1:192. */
   @Test
   void pansFallAnEighthAndGuttersASixteenthOfAnInchPerFoot() {
@@ -223,6 +233,10 @@ class KitReaderTest {
             "railEndGapMm (90) plus panDripSetbackMm (50.8)",
             "gutterBackGapMm (6) plus gutterWidthMm (127)"),
         against("downspoutDiameterMm", 127, "downspoutDiameterMm (127)", "gutterWidthMm (127)"),
+        against(
+            "downspoutNominalMm",
+            101.6,
+            "downspoutNominalMm (101.6) is more than downspoutDiameterMm (76.2)"),
         against("panLongestMm", 15240, "panLongestMm (15240)", "pan-sheet", "15240 mm"),
         against("panWidestMm", 3100, "panWidestMm (3100)", "head-rail", "3048 mm"),
         against("gutterLongestMm", 12200, "gutterLongestMm (12200)", "gutter", "12192 mm"),

@@ -79,7 +79,10 @@ final class KitReference {
   }
 
   private static void numbers(ObjectNode node, Family family) {
-    ObjectNode properties = object(node, family.numbers().stream().map(KitNumber::key).toList());
+    ObjectNode properties =
+        object(
+            node,
+            family.numbers().stream().filter(n -> !n.isOptional()).map(KitNumber::key).toList());
     for (KitNumber value : family.numbers()) {
       ObjectNode own = properties.putObject(value.key());
       own.put("description", value.meaning());
@@ -120,10 +123,7 @@ final class KitReference {
     text(
         properties, "id", "One of " + String.join(", ", family.items()) + "; or another, not used");
     text(properties, "description", "As on a shopping list");
-    text(
-        properties,
-        KitReferenceTest.OPTIONAL,
-        "The same with its sizes in inches; may be left out");
+    text(properties, "descriptionInInches", "The same with its sizes in inches; may be left out");
     text(properties, "unit", "What it is bought in: length, piece, roll, coil");
     ObjectNode lengths = properties.putObject("stockLengthsMm");
     lengths.put("type", "array").put("description", "Empty for what is counted by the piece");
@@ -190,8 +190,8 @@ final class KitReference {
             # Values of a kit
 
             Generated from the code that reads kits; `kit.schema.json` holds the same keys. Every key of the
-            kit's family must be in a kit file, with a number above zero in the unit that the key ends with,
-            and its source.
+            kit's family must be in a kit file, but for those that may be left out, with a number above zero in the
+            unit that the key ends with, and its source.
             """);
     meanings(page, "Every family: the drain run", List.of(DrainValue.values()));
     for (Family family : Family.values()) {

@@ -28,7 +28,8 @@ public final class ProofData {
     ROOF_FALL_LEAST("roofFallLeast"),
     EAVE_GUTTER_MM("eaveGutterMm"),
     EAVE_WORTH_M2("eaveWorthM2"),
-    LEVEL_FACE_M2("levelFaceM2");
+    LEVEL_FACE_M2("levelFaceM2"),
+    SPOUT_WALL_MM("spoutWallMm");
 
     private final String name;
 

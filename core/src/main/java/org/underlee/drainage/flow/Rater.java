@@ -30,11 +30,11 @@ public final class Rater {
   }
 
   /**
-   * Rates a gutter whose outlets each lead to a downspout of this clear shape.
+   * Rates a gutter whose outlets each lead to such a downspout.
    *
    * @throws IllegalArgumentException when nothing flows in, so that there is nothing to rate
    */
-  public FlowResult rate(GutterRun run, Opening downspout) {
+  public FlowResult rate(GutterRun run, Downspout downspout) {
     if (!(run.inflow() > 0)) {
       throw new IllegalArgumentException(
           "a gutter with an inflow of " + run.inflow() + " m3/s has nothing to rate");
@@ -51,7 +51,7 @@ public final class Rater {
    * Whether all accepted methods pass a gutter with something flowing in, as {@link #rate} says,
    * which also works out how much more it could carry.
    */
-  public boolean carries(GutterRun run, Opening downspout) {
+  public boolean carries(GutterRun run, Downspout downspout) {
     if (run.outlets().size() == 1) {
       return carriesToOne(run, downspout);
     }
@@ -67,7 +67,7 @@ public final class Rater {
    * as {@link #rate} says. Where a formula leaves less than the flow solution, one solution shows
    * it, instead of the many that say how much more the gutter could carry.
    */
-  public Optional<Rating> hardest(GutterRun run, Opening downspout) {
+  public Optional<Rating> hardest(GutterRun run, Downspout downspout) {
     if (run.outlets().size() == 1) {
       Optional<Rating> formula =
           hardest(ratings(run, knownFlows(run), downspout, Double.POSITIVE_INFINITY));
@@ -86,7 +86,7 @@ public final class Rater {
   }
 
   /** With one outlet all flows are known beforehand: what needs no solution is asked first. */
-  private boolean carriesToOne(GutterRun run, Opening downspout) {
+  private boolean carriesToOne(GutterRun run, Downspout downspout) {
     return ratings(run, knownFlows(run), downspout, Double.POSITIVE_INFINITY).stream()
             .filter(r -> r.capacity().accepted())
             .allMatch(Rating::passes)
@@ -110,7 +110,7 @@ public final class Rater {
   }
 
   private List<Rating> ratings(
-      GutterRun run, FlowProfile profile, Opening downspout, double times) {
+      GutterRun run, FlowProfile profile, Downspout downspout, double times) {
     List<Rating> ratings = new ArrayList<>();
     double carried = profile.greatestFlow();
     gutter(run, times * carried)
@@ -227,18 +227,19 @@ public final class Rater {
   /**
    * What every method says of a downspout; formulas take a rectangle as the pipe that rubs alike.
    */
-  public List<Capacity> downspout(Opening downspout) {
-    double diameter = downspout.hydraulicDiameter();
+  public List<Capacity> downspout(Downspout downspout) {
+    Opening clear = downspout.clear();
+    double diameter = clear.hydraulicDiameter();
     List<Capacity> all = new ArrayList<>();
     all.add(data.method("wyly-eaton").of(Formulas.wylyEaton(diameter, Formulas.DOWNSPOUT_FILLING)));
     all.add(
         data.method("en-12056-3-downpipe").of(Formulas.enDownpipe(diameter, Formulas.EN_FILLING)));
-    all.add(data.method("area-rule").of(Formulas.areaRule(downspout.area())));
-    boolean round = downspout instanceof Opening.Round;
+    all.add(data.method("area-rule").of(Formulas.areaRule(clear.area())));
+    boolean round = clear instanceof Opening.Round;
     all.addAll(
         data.tabled(
             round ? CapacityData.ROUND_DOWNSPOUT : CapacityData.RECTANGULAR_DOWNSPOUT,
-            downspout.equalDiameter(),
+            downspout.size(),
             0));
     return all;
   }

@@ -124,14 +124,15 @@ public final class Sizing {
   /** Whether one set passes, without how near it comes, which takes eight times as long. */
   private boolean passes(Choice choice, Need need) {
     return choice.height(need.length()) <= need.room()
-        && runs(choice, need).stream().allMatch(r -> rater.carries(r, choice.downspout()));
+        && runs(choice, need).stream()
+            .allMatch(r -> rater.carries(r, Downspout.called(choice.downspout())));
   }
 
   /** One set, worked out. */
   Answer attempt(Choice choice, Need need) {
     FlowResult result = null;
     for (GutterRun run : runs(choice, need)) {
-      FlowResult half = rater.rate(run, choice.downspout());
+      FlowResult half = rater.rate(run, Downspout.called(choice.downspout()));
       if (result == null || half.governing().use() > result.governing().use()) {
         result = half;
       }

@@ -14,6 +14,7 @@ import java.util.Optional;
  */
 record Phrasebook(Map<String, String> phrases) {
   private static final String AFTER_NAME = ": ";
+  private static final String REMARK = " (";
 
   /** The book of a language; an empty one for English. */
   static Phrasebook of(String language) {
@@ -27,10 +28,12 @@ record Phrasebook(Map<String, String> phrases) {
 
   /**
    * The text in this language; after a name and a colon, too, or before them: {@code deck-1: its
-   * boards …}, {@code water stands …: gutter-1}.
+   * boards …}, {@code water stands …: gutter-1}; and with a remark behind it: {@code Flow solution
+   * (your own table)}.
    */
   String say(String english) {
     return known(english)
+        .or(() -> remarked(english))
         .or(
             () -> {
               int colon = english.indexOf(AFTER_NAME);
@@ -45,6 +48,14 @@ record Phrasebook(Map<String, String> phrases) {
                                   .map(s -> s + english.substring(colon)));
             })
         .orElse(english);
+  }
+
+  private Optional<String> remarked(String english) {
+    int remark = english.lastIndexOf(REMARK);
+    return remark < 0 || !english.endsWith(")")
+        ? Optional.empty()
+        : known(english.substring(remark + REMARK.length(), english.length() - 1))
+            .map(s -> say(english.substring(0, remark)) + REMARK + s + ")");
   }
 
   private Optional<String> known(String english) {

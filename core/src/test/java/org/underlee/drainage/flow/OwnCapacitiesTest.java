@@ -35,10 +35,10 @@ class OwnCapacitiesTest {
 
   private static String file(String tables, String shownOnly) {
     return """
-        {"schema": "underlee/own-capacities/1",
-         "tables": [%s],
-         "shownOnly": [%s]}
-        """
+    {"schema": "underlee/own-capacities/1",
+     "tables": [%s],
+     "shownOnly": [%s]}
+    """
         .formatted(tables, shownOnly);
   }
 
@@ -82,7 +82,7 @@ class OwnCapacitiesTest {
    */
   @Test
   void whatMayNotDecideDecidesNoMore() {
-    Opening leader = new Opening.Round(THREE_INCHES);
+    Downspout leader = Downspout.called(new Opening.Round(THREE_INCHES));
     assertThat(least(DATA, leader)).isCloseTo(67, within(1.0));
     assertThat(least(with(file(table("mine", 3, 50, 4, 190), "")), leader))
         .isEqualTo(50, within(1e-9));
@@ -93,7 +93,7 @@ class OwnCapacitiesTest {
   }
 
   /** Gallons a minute. */
-  private static double least(CapacityData data, Opening leader) {
+  private static double least(CapacityData data, Downspout leader) {
     return new Rater(data, 0)
             .downspout(leader).stream()
                 .filter(Capacity::accepted)

@@ -45,7 +45,7 @@ class RaterShortCutsTest {
     int carried = 0;
     for (int n = 0; n < GUTTERS; n++) {
       GutterRun run = gutter(random);
-      Opening spout = pipe(random);
+      Downspout spout = Downspout.called(pipe(random));
       List<Rating> all =
           RATER.rate(run, spout).ratings().stream().filter(r -> r.capacity().accepted()).toList();
       double use = all.stream().mapToDouble(Rating::use).max().orElseThrow();

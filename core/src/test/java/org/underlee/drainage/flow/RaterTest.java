@@ -25,7 +25,7 @@ class RaterTest {
             0.012,
             List.of(new Inflow(0, length, 10 * Flows.GPM)),
             List.of(Outlet.hole(length, new Opening.Round(3 * IN))));
-    FlowResult result = RATER.rate(run, new Opening.Round(3 * IN));
+    FlowResult result = RATER.rate(run, Downspout.called(new Opening.Round(3 * IN)));
     assertThat(result.ratings())
         .extracting(r -> r.capacity().id())
         .contains(
@@ -55,7 +55,7 @@ class RaterTest {
             List.of(new Inflow(0, length, 10 * Flows.GPM)),
             List.of(Outlet.openEnd(length)));
     double capacity =
-        RATER.rate(run, new Opening.Round(3 * IN)).ratings().stream()
+        RATER.rate(run, Downspout.called(new Opening.Round(3 * IN))).ratings().stream()
             .filter(r -> r.capacity().id().equals("flow-solution"))
             .findFirst()
             .orElseThrow()

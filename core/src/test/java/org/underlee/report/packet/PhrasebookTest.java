@@ -2,13 +2,19 @@ package org.underlee.report.packet;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.underlee.check.SiteQuestion;
+import org.underlee.drainage.LeakCause;
+import org.underlee.drainage.flow.CapacityData;
 import org.underlee.finding.Finding;
 import org.underlee.kit.Kit;
 import org.underlee.kit.KitReader;
@@ -74,6 +80,55 @@ class PhrasebookTest {
       assertThat(design.findings()).hasSizeGreaterThan(3);
       assertThat(english).as(sample + ": said in English still").isEmpty();
     }
+  }
+
+  /** What is told of a model's file, before any deck is found in it, stays in English. */
+  @Test
+  void whateverIsToldOfADesignIsSaidInSpanish() throws IOException {
+    Set<String> texts = ToldTexts.in(telling());
+    for (LeakCause cause : LeakCause.values()) {
+      texts.addAll(List.of(cause.why(), cause.fix()));
+    }
+    assertThat(texts)
+        .hasSizeGreaterThan(160)
+        .contains("one outlet serves %s of gutter.", "Use a kit of one metal.", "one downspout");
+    Set<String> english = new TreeSet<>();
+    texts.forEach(text -> same(text, english));
+    assertThat(english).as("said in English still").isEmpty();
+  }
+
+  /** Parts of sentences that findings of the layout take from elsewhere in it. */
+  private static final Set<String> TAKEN_IN =
+      Set.of("Alternative.java", "SeatLimit.java", "SeatRange.java", "Unseated.java");
+
+  /** The files of checks, of the proof, and those of the layout that make findings. */
+  private static List<Path> telling() throws IOException {
+    List<Path> telling = new ArrayList<>();
+    for (String part : List.of("check", "drainage", "layout")) {
+      try (Stream<Path> files =
+          Files.walk(ROOT.resolve("core/src/main/java/org/underlee").resolve(part))) {
+        for (Path file : files.filter(f -> f.toString().endsWith(".java")).toList()) {
+          if (!part.equals("layout")
+              || TAKEN_IN.contains(file.getFileName().toString())
+              || Files.readString(file).contains("import org.underlee.finding.F")) {
+            telling.add(file);
+          }
+        }
+      }
+    }
+    return telling;
+  }
+
+  @Test
+  void methodsOfRatingAndHowFarTheyCanBeTrustedAreSaidInSpanish() {
+    Set<String> english = new TreeSet<>();
+    CapacityData.builtIn().methods().forEach(m -> same(m.name(), english));
+    assertThat(english).isEmpty();
+    assertThat(SPANISH.say("Beij gutter formula (from memory — verify)"))
+        .isEqualTo("fórmula de Beij para canalones (de memoria: compruébelo)");
+    assertThat(SPANISH.say("IPC 2021, Table 1106.3 (your own table)"))
+        .isEqualTo("IPC 2021, Table 1106.3 (su propia tabla)");
+    assertThat(SPANISH.say("deck-1 (of no book)")).isEqualTo("deck-1 (of no book)");
   }
 
   @Test

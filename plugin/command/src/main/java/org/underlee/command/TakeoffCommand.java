@@ -4,7 +4,6 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
-import org.underlee.drainage.flow.RainData;
 import org.underlee.drainage.flow.Storm;
 import org.underlee.kit.Kit;
 import org.underlee.layout.Layout;
@@ -38,6 +37,8 @@ final class TakeoffCommand implements Callable<Integer> {
 
   @Mixin WishOptions wishes = new WishOptions();
 
+  @Mixin RainOption rain = new RainOption();
+
   @Override
   public Integer call() {
     out.ifPresent(f -> Output.requireTakeoffFormat(model, "--out", f));
@@ -46,7 +47,7 @@ final class TakeoffCommand implements Callable<Integer> {
     Buying lists = buying.buying(List.of(chosen));
     Survey survey = model.survey();
     Scope scope = wishes.of(model.scope(), survey);
-    Storm storm = RainData.builtIn().service(RainData.ANYWHERE);
+    Storm storm = rain.storm();
     Layout layout = DeckRun.layOut(survey, scope, chosen, storm);
     Design design = DeckRun.design(survey, scope, layout, storm, lists);
     out.ifPresentOrElse(f -> Output.takeoff(model, f, design), () -> model.print(text(design)));

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.underlee.command.Ran.run;
 
 import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -64,6 +65,16 @@ class DesignVerbTest extends AtTheShell {
     assertThat(second.code()).isZero();
     assertThat(sha256(twice)).isEqualTo(sha256(once));
     assertThat(second.json().get("parts")).isEqualTo(first.json().get("parts"));
+  }
+
+  /** 30 in/h asks for more outlets than 8, each with its pipe. */
+  @Test
+  void aTakeoffIsForTheRainThatADesignIsFor() throws Exception {
+    Path bill = folder.resolve("bill.json");
+    run("design", deck, "--rain", "30in/h", "--takeoff", bill);
+    JsonNode heavy = run("takeoff", deck, "--rain", "30in/h", "--json").json();
+    assertThat(heavy).isEqualTo(new ObjectMapper().readTree(bill.toFile()));
+    assertThat(heavy).isNotEqualTo(run("takeoff", deck, "--json").json());
   }
 
   @Test
