@@ -119,6 +119,14 @@ public final class LayoutRules {
           "A joist line is thinner over part of the bay, so its rail needs packing there to run"
               + " straight.");
 
+  static final Rule BESIDE_RAIL =
+      new Rule(
+          "leg-left-whole",
+          Level.NOTE,
+          Rule.COMMON_PRACTICE,
+          "Something in the bay stands as high as a rail's leg, but leaves room beside it: the leg is"
+              + " not notched.");
+
   static final Rule NO_POST =
       new Rule(
           "no-post-for-downspout",
@@ -201,6 +209,7 @@ public final class LayoutRules {
         BOARDS_ON,
         BOARDS_TAKEN_OFF,
         RAIL_PACKED,
+        BESIDE_RAIL,
         NO_POST,
         HEADROOM,
         INSIDE_FLOOR,
