@@ -80,6 +80,21 @@ public final class LayoutRules {
           Rule.OWN,
           "A bay is left open because it is over nothing that the user wants dry.");
 
+  static final Rule ZONE_SPLASHED =
+      new Rule(
+          "dry-zone-splashed",
+          Level.WARNING,
+          Rule.COMMON_PRACTICE,
+          "The drained part ends in the middle of the deck, so near to the dry zone that rain beside"
+              + " the last joist splashes in.");
+
+  static final Rule ZONE_BEYOND =
+      new Rule(
+          "dry-zone-beyond-gutter",
+          Level.WARNING,
+          Rule.OWN,
+          "The dry zone goes on beyond the gutter, below deck that drips.");
+
   static final Rule NOTCHED_LONG =
       new Rule(
           "rail-notched-long",
@@ -204,6 +219,8 @@ public final class LayoutRules {
         BATTEN_NOT_HUNG,
         LEFT_OPEN,
         OUTSIDE_ZONE,
+        ZONE_SPLASHED,
+        ZONE_BEYOND,
         NOTCHED_LONG,
         NO_SUCH_LOW_END,
         BOARDS_ON,

@@ -15,6 +15,10 @@ enum RailSide {
     return this == LEFT ? 1 : -1;
   }
 
+  RailSide opposite() {
+    return this == LEFT ? RIGHT : LEFT;
+  }
+
   Linear face(Bay bay) {
     return this == LEFT ? bay.leftFace() : bay.rightFace();
   }
