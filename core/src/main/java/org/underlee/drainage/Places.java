@@ -131,13 +131,16 @@ final class Places {
   private void learn(Column c, int bay) {
     boolean ours = false;
     boolean gutter = false;
+    boolean joist = false;
     for (Layer l : c.layers()) {
       Kind kind = given.pieces().get(l.piece()).kind();
       gutter |= kind == Kind.GUTTER;
       ours |= kind == Kind.GUTTER || kind == Kind.SHEET;
+      joist |= kind == Kind.JOIST;
     }
-    area[bay] += c.area();
-    covered[bay] += ours ? c.area() : 0;
+    // a strip below a joist line is of the bay at its other side, too, and covers neither
+    area[bay] += joist ? 0 : c.area();
+    covered[bay] += ours && !joist ? c.area() : 0;
     furthest[bay] = gutter ? Math.max(furthest[bay], c.right()) : furthest[bay];
   }
 

@@ -29,6 +29,10 @@ public enum PanValue implements KitNumber {
   PAN_LAP("panLapMm", KitNumber.MM, "How far an uphill piece lies over the next one"),
   NOTCH_CLEARANCE(
       "notchClearanceMm", KitNumber.MM, "Free width kept around what a rail leg is notched for"),
+  LEG_ROOM(
+      "legRoomMm",
+      KitNumber.MM,
+      "Least free width beside a rail leg to set and screw it, where something stands in the bay"),
   HEAD_RAIL_LEG("headRailLegMm", KitNumber.MM, "Height of the head rail's upper leg"),
   HEAD_RAIL_LEAST_LEG(
       "headRailLeastLegMm",

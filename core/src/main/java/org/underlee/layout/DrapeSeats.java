@@ -43,7 +43,7 @@ record DrapeSeats(Kit kit) implements SeatRules {
   }
 
   @Override
-  public double under(Obstacle o) {
+  public double under(BayRun run, Obstacle o) {
     return Double.NEGATIVE_INFINITY;
   }
 

@@ -129,6 +129,28 @@ public record DryZone(List<List<Vec2>> polygons) {
     return BigDecimal.valueOf(metres).toPlainString();
   }
 
+  /** With more polygons. */
+  DryZone and(List<List<Vec2>> more) {
+    return new DryZone(Stream.concat(polygons.stream(), more.stream()).toList());
+  }
+
+  /** All of it as one shape in the x and y of a level frame. */
+  Geometry in(Transform frame) {
+    List<Geometry> drawn =
+        polygons.stream()
+            .map(p -> p.stream().map(c -> local(c, frame)).toList())
+            .map(p -> (Geometry) PlanGeometry.polygon(p))
+            .toList();
+    GeometryFactory factory = new GeometryFactory();
+    Geometry all = OverlayNGRobust.union(drawn, factory);
+    return all == null ? factory.createPolygon() : all;
+  }
+
+  private static Vec2 local(Vec2 corner, Transform frame) {
+    Vec3 p = frame.toLocal(new Vec3(corner.x(), corner.y(), frame.origin().z()));
+    return new Vec2(p.x(), p.y());
+  }
+
   /** Whether some of it lies below the bay. */
   boolean isBelow(Bay bay, Transform frame) {
     Geometry within = PlanGeometry.polygon(plan(bay, frame)).buffer(-TOUCH);

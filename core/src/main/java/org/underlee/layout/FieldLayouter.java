@@ -75,6 +75,7 @@ final class FieldLayouter {
     }
     FieldLayout layout = built(deck, plan);
     noteBeyond(plan);
+    noteZone(plan);
     noteFixings(plan);
     findings.addAll(assembly.notes(plan));
     return Optional.of(layout);
@@ -159,6 +160,16 @@ final class FieldLayouter {
                   "Keep what must stay dry on the house side of the beam.")
               .about(new Subject(bays.field().id(), "", place, Optional.empty())));
     }
+  }
+
+  private void noteZone(FieldPlan plan) {
+    wishes
+        .dryZone()
+        .ifPresent(
+            zone -> {
+              new ZoneEdges(plan, zone, wishes).finding().ifPresent(findings::add);
+              new ZoneBeyond(plan, zone).finding().ifPresent(findings::add);
+            });
   }
 
   private void noteFixings(FieldPlan plan) {

@@ -211,9 +211,11 @@ final class FieldPlanner {
         bays, kit, end, height, served, cuts(served, height), seat.binding(), List.of());
   }
 
-  /** What stands on both sides of a bay is cut at each place. */
   private int cuts(List<BayRun> served, double seatHigh) {
-    return served.stream().mapToInt(r -> 2 * seats.notches(r, seatHigh).size()).sum();
+    return served.stream()
+        .flatMap(r -> seats.notches(r, seatHigh).stream())
+        .mapToInt(n -> n.rails().size())
+        .sum();
   }
 
   private void keepIfItFits(BayRun run, List<BayRun> fit, List<Finding> findings) {

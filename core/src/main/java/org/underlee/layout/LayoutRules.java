@@ -80,6 +80,21 @@ public final class LayoutRules {
           Rule.OWN,
           "A bay is left open because it is over nothing that the user wants dry.");
 
+  static final Rule ZONE_SPLASHED =
+      new Rule(
+          "dry-zone-splashed",
+          Level.WARNING,
+          Rule.COMMON_PRACTICE,
+          "The drained part ends in the middle of the deck, so near to the dry zone that rain beside"
+              + " the last joist splashes in.");
+
+  static final Rule ZONE_BEYOND =
+      new Rule(
+          "dry-zone-beyond-gutter",
+          Level.WARNING,
+          Rule.OWN,
+          "The dry zone goes on beyond the gutter, below deck that drips.");
+
   static final Rule NOTCHED_LONG =
       new Rule(
           "rail-notched-long",
@@ -118,6 +133,14 @@ public final class LayoutRules {
           Rule.COMMON_PRACTICE,
           "A joist line is thinner over part of the bay, so its rail needs packing there to run"
               + " straight.");
+
+  static final Rule BESIDE_RAIL =
+      new Rule(
+          "leg-left-whole",
+          Level.NOTE,
+          Rule.COMMON_PRACTICE,
+          "Something in the bay stands as high as a rail's leg, but leaves room beside it: the leg is"
+              + " not notched.");
 
   static final Rule NO_POST =
       new Rule(
@@ -196,11 +219,14 @@ public final class LayoutRules {
         BATTEN_NOT_HUNG,
         LEFT_OPEN,
         OUTSIDE_ZONE,
+        ZONE_SPLASHED,
+        ZONE_BEYOND,
         NOTCHED_LONG,
         NO_SUCH_LOW_END,
         BOARDS_ON,
         BOARDS_TAKEN_OFF,
         RAIL_PACKED,
+        BESIDE_RAIL,
         NO_POST,
         HEADROOM,
         INSIDE_FLOOR,

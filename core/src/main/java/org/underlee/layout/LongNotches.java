@@ -5,6 +5,7 @@ import static org.underlee.kit.PanValue.RAIL_FASTENER_MARGIN;
 import static org.underlee.kit.PanValue.RAIL_FASTENER_SPACING;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
@@ -24,10 +25,11 @@ import org.underlee.units.Words;
 final class LongNotches {
   private LongNotches() {}
 
-  /** The longest stretch of a bay's rails without a place for a screw, where it is too long. */
+  /** The longest stretch of one of a bay's rails without a place for a screw, where too long. */
   static Optional<Finding> of(FieldPlan plan, BayRun run) {
     double limit = plan.kit().get(RAIL_FASTENER_SPACING);
-    return bare(plan, run).stream()
+    return Arrays.stream(RailSide.values())
+        .flatMap(side -> bare(plan, run, side).stream())
         .map(Interval::length)
         .max(Comparator.naturalOrder())
         .filter(length -> length > limit + SeatRange.SAME)
@@ -35,12 +37,13 @@ final class LongNotches {
   }
 
   /** Stretches of notches that take no screw; those that meet count as one. */
-  private static List<Interval> bare(FieldPlan plan, BayRun run) {
+  private static List<Interval> bare(FieldPlan plan, BayRun run, RailSide side) {
     Interval rail = new Interval(run.railStart(), run.railEnd());
     List<Interval> joined = new ArrayList<>();
     SeatRanges.with(plan.kit()).notches(run, plan.seatHigh()).stream()
-        .filter(n -> !takesScrew(plan, run, n))
-        .map(n -> n.stretch().meet(rail))
+        .filter(n -> n.rails().contains(side))
+        .map(n -> bare(plan, run, n).meet(rail))
+        .filter(n -> !n.isEmpty())
         .sorted(Comparator.comparingDouble(Interval::from))
         .forEach(
             n -> {
@@ -54,11 +57,20 @@ final class LongNotches {
     return joined;
   }
 
-  private static boolean takesScrew(FieldPlan plan, BayRun run, SeatRanges.Notch notch) {
-    double highest = notch.bottom() - plan.kit().get(RAIL_FASTENER_MARGIN);
-    double lowest =
+  /**
+   * The part of a notch that takes no screw: all of it where the joist's edge is too near, else
+   * down to where the seat has fallen far enough below what is left of the leg.
+   */
+  private static Interval bare(FieldPlan plan, BayRun run, SeatRanges.Notch notch) {
+    double margin = plan.kit().get(RAIL_FASTENER_MARGIN);
+    double highest = notch.bottom() - margin;
+    double edge =
         run.bay().joistBottom(notch.stretch().middle()) + plan.kit().get(JOIST_EDGE_DISTANCE);
-    return highest >= lowest - SeatRange.SAME;
+    if (highest < edge - SeatRange.SAME) {
+      return notch.stretch();
+    }
+    double room = (plan.seatHigh() + margin - highest - SeatRange.SAME) / plan.fall();
+    return notch.stretch().meet(new Interval(notch.stretch().from(), room));
   }
 
   private static Finding finding(FieldPlan plan, BayRun run, double length, double limit) {

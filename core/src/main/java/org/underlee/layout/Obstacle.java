@@ -2,11 +2,13 @@ package org.underlee.layout;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.underlee.bay.Bay;
 import org.underlee.bay.Block;
 import org.underlee.bay.Crossing;
 import org.underlee.bay.Way;
 import org.underlee.framing.BuildingElement;
 import org.underlee.geom.Interval;
+import org.underlee.geom.Linear;
 import org.underlee.units.Quantity;
 import org.underlee.units.Words;
 
@@ -22,6 +24,19 @@ record Obstacle(
     Interval stretch, Interval heights, Interval across, Words words, BuildingElement element) {
   private static final Interval WHOLE_BAY =
       new Interval(Double.NEGATIVE_INFINITY, Double.POSITIVE_INFINITY);
+
+  /**
+   * Free width between the face of a bay's joist and this, where it comes nearest; below zero where
+   * it reaches past the face.
+   */
+  double beside(Bay bay, RailSide side) {
+    Linear face = side.face(bay);
+    double from = face.at(stretch.from());
+    double to = face.at(stretch.to());
+    return side == RailSide.LEFT
+        ? across.from() - Math.max(from, to)
+        : Math.min(from, to) - across.to();
+  }
 
   /** What stands in the way of a run; what lies beyond its low end does not. */
   static List<Obstacle> in(BayRun run) {

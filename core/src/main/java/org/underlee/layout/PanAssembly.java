@@ -153,6 +153,7 @@ record PanAssembly(FieldBays bays, Kit kit) implements Assembly {
               "Flash the pans' heads against what stands there."));
     }
     plan.served().forEach(r -> notes.addAll(PackedRails.of(bays.field().id(), r)));
+    plan.served().forEach(r -> notes.addAll(LegsLeftWhole.of(plan, r)));
     plan.served().forEach(r -> LongNotches.of(plan, r).ifPresent(notes::add));
     return notes;
   }

@@ -3,14 +3,20 @@ package org.underlee.layout;
 import static org.underlee.kit.DrainValue.CLEARANCE_ABOVE;
 import static org.underlee.kit.PanValue.HEAD_RAIL_LEAST_LEG;
 import static org.underlee.kit.PanValue.JOIST_EDGE_DISTANCE;
+import static org.underlee.kit.PanValue.LEG_ROOM;
 import static org.underlee.kit.PanValue.NOTCH_CLEARANCE;
 import static org.underlee.kit.PanValue.PAN_HEM;
 import static org.underlee.kit.PanValue.RAIL_FASTENER_MARGIN;
+import static org.underlee.kit.PanValue.RAIL_FASTENER_SPACING;
 import static org.underlee.kit.PanValue.RAIL_LEG;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.EnumSet;
 import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.underlee.bay.Bay;
 import org.underlee.framing.Support;
 import org.underlee.geom.Interval;
@@ -59,12 +65,36 @@ record PanSeats(Kit kit) implements SeatRules {
     return limits;
   }
 
+  /**
+   * The pan's edges pass under. Where a rail's leg is cut away over more than the spacing of
+   * screws, what is left of the leg takes a screw as well.
+   */
   @Override
-  public double under(Obstacle o) {
-    return o.heights().from()
-        - kit.get(PAN_HEM)
-        - kit.get(CLEARANCE_ABOVE)
-        + fall() * o.stretch().from();
+  public double under(BayRun run, Obstacle o) {
+    double pan = kit.get(PAN_HEM) + kit.get(CLEARANCE_ABOVE);
+    double leg = isLong(o) && !crowded(run, o).isEmpty() ? screwed(kit) : 0;
+    return o.heights().from() - Math.max(pan, leg) + fall() * o.stretch().from();
+  }
+
+  private boolean isLong(Obstacle o) {
+    return gap(o).length() > kit.get(RAIL_FASTENER_SPACING) + SeatRange.SAME;
+  }
+
+  /** From the seat up to what stands there when one screw fits in what is left of the leg. */
+  private static double screwed(Kit kit) {
+    return 2 * kit.get(RAIL_FASTENER_MARGIN) + kit.get(NOTCH_CLEARANCE);
+  }
+
+  /** The rails that it leaves too little room beside: a leg there, a hand and a screw. */
+  Set<RailSide> crowded(BayRun run, Obstacle o) {
+    return Arrays.stream(RailSide.values())
+        .filter(s -> o.beside(run.bay(), s) < kit.get(LEG_ROOM) - SeatRange.SAME)
+        .collect(Collectors.toCollection(() -> EnumSet.noneOf(RailSide.class)));
+  }
+
+  private Interval gap(Obstacle o) {
+    double clear = kit.get(NOTCH_CLEARANCE);
+    return new Interval(o.stretch().from() - clear, o.stretch().to() + clear);
   }
 
   @Override
@@ -84,6 +114,7 @@ record PanSeats(Kit kit) implements SeatRules {
   @Override
   public List<SeatRange> cutFree(BayRun run) {
     return Obstacle.in(run).stream()
+        .filter(o -> !crowded(run, o).isEmpty())
         .map(
             o -> {
               double top =
@@ -97,22 +128,26 @@ record PanSeats(Kit kit) implements SeatRules {
         .toList();
   }
 
-  /** The gaps to cut in the rail legs. */
+  /** The gaps to cut in the rail legs: only in those that the thing leaves no room beside. */
   @Override
   public List<Notch> notches(BayRun run, double seatHigh) {
-    double clear = kit.get(NOTCH_CLEARANCE);
-    return Obstacle.in(run).stream()
-        .filter(o -> seatHigh <= under(o) + SeatRange.SAME)
-        .filter(
-            o ->
-                seatHigh - fall() * o.stretch().from() + kit.get(RAIL_LEG) + clear
-                    > o.heights().from() + SeatRange.SAME)
+    return beside(run, seatHigh)
         .map(
             o ->
                 new Notch(
-                    new Interval(o.stretch().from() - clear, o.stretch().to() + clear),
-                    o.heights().from() - clear))
+                    o, crowded(run, o), gap(o), o.heights().from() - kit.get(NOTCH_CLEARANCE)))
+        .filter(n -> !n.rails().isEmpty())
         .toList();
+  }
+
+  /** What the pan passes under and whole legs would rise beside, or into. */
+  Stream<Obstacle> beside(BayRun run, double seatHigh) {
+    double leg = kit.get(RAIL_LEG) + kit.get(NOTCH_CLEARANCE);
+    return Obstacle.in(run).stream()
+        .filter(o -> seatHigh <= under(run, o) + SeatRange.SAME)
+        .filter(
+            o ->
+                seatHigh - fall() * o.stretch().from() + leg > o.heights().from() + SeatRange.SAME);
   }
 
   @Override

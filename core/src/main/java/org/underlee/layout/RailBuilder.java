@@ -33,22 +33,21 @@ record RailBuilder(FieldPlan plan, PartNames names, SeatRanges seats) {
 
   List<Part> parts(BayRun run) {
     List<Part> parts = new ArrayList<>();
-    parts.addAll(rail(run, run.bay().leftFace(), 1, 1));
-    parts.addAll(rail(run, run.bay().rightFace(), -1, parts.size() + 1));
+    for (RailSide side : RailSide.values()) {
+      parts.addAll(rail(run, side, parts.size() + 1));
+    }
     return parts;
   }
 
-  /**
-   * @param into +1 when the bay lies toward growing u
-   */
-  private List<Part> rail(BayRun run, Linear face, int into, int firstOrdinal) {
+  private List<Part> rail(BayRun run, RailSide side, int firstOrdinal) {
+    Linear face = side.face(run.bay());
     StockItem stock = plan.kit().item(Items.SIDE_RAIL);
     double start = run.railStart();
     Vec3 along = new Vec3(face.slope(), 1, -plan.fall());
     double perStation = along.length();
     double length = (run.railEnd() - start) * perStation;
     double lap = plan.kit().get(PAN_LAP);
-    List<Interval> stretches = stretches(run, length, perStation);
+    List<Interval> stretches = stretches(run, side, length, perStation);
     Transform local = face(new Vec3(face.at(start), start, plan.seat(start)), along.unit());
     RunReckoning reckoning = new RunReckoning(plan, run);
     List<Part> parts = new ArrayList<>();
@@ -56,8 +55,9 @@ record RailBuilder(FieldPlan plan, PartNames names, SeatRanges seats) {
       Interval own = stretches.get(i);
       boolean last = i == stretches.size() - 1;
       double under = i * stock.thickness();
-      List<Gap> gaps = gaps(run, own, start, perStation, under);
-      RailShape form = new RailShape(plan.kit(), lowered(local, under), into, own, last ? 0 : lap);
+      List<Gap> gaps = gaps(run, side, own, start, perStation, under);
+      RailShape form =
+          new RailShape(plan.kit(), lowered(local, under), side.into(), own, last ? 0 : lap);
       List<Derivation> derivations = new ArrayList<>();
       derivations.add(lengthWhy(reckoning, perStation, stretches, i));
       derivations.add(widthWhy());
@@ -83,7 +83,7 @@ record RailBuilder(FieldPlan plan, PartNames names, SeatRanges seats) {
               .cut(cuts(gaps, form))
               .derived(derivations);
       parts.add(
-          names.inBay(run.bay().id(), PartKind.SIDE_RAIL, firstOrdinal + i, shape, why(run, into)));
+          names.inBay(run.bay().id(), PartKind.SIDE_RAIL, firstOrdinal + i, shape, why(run, side)));
     }
     return parts;
   }
@@ -94,7 +94,7 @@ record RailBuilder(FieldPlan plan, PartNames names, SeatRanges seats) {
   }
 
   /** Equal pieces, but for joints that would lie in a notch: they go where the pieces allow. */
-  private List<Interval> stretches(BayRun run, double length, double perStation) {
+  private List<Interval> stretches(BayRun run, RailSide side, double length, double perStation) {
     double lap = plan.kit().get(PAN_LAP);
     List<Interval> equal = new Laps(longest(), lap).split(new Interval(0, length), false);
     List<Interval> moved = new ArrayList<>();
@@ -105,7 +105,7 @@ record RailBuilder(FieldPlan plan, PartNames names, SeatRanges seats) {
       double to =
           last
               ? length
-              : joint(run, own.to(), new Interval(least, done + longest() - lap), perStation);
+              : joint(run, side, own.to(), new Interval(least, done + longest() - lap), perStation);
       moved.add(new Interval(done, to));
       done = to;
     }
@@ -113,10 +113,11 @@ record RailBuilder(FieldPlan plan, PartNames names, SeatRanges seats) {
   }
 
   /** The place for a joint that is nearest to the given one and whose lap meets no notch. */
-  private double joint(BayRun run, double equal, Interval allowed, double perStation) {
+  private double joint(
+      BayRun run, RailSide side, double equal, Interval allowed, double perStation) {
     double lap = plan.kit().get(PAN_LAP);
     List<Interval> notches =
-        seats.notches(run, plan.seatHigh()).stream()
+        notches(run, side)
             .map(
                 n ->
                     new Interval(
@@ -170,9 +171,10 @@ record RailBuilder(FieldPlan plan, PartNames names, SeatRanges seats) {
    */
   private record Gap(Obstacle obstacle, Interval stretch, double height, double bottom) {}
 
-  private List<Gap> gaps(BayRun run, Interval own, double start, double perStation, double under) {
+  private List<Gap> gaps(
+      BayRun run, RailSide side, Interval own, double start, double perStation, double under) {
     List<Gap> gaps = new ArrayList<>();
-    for (SeatRanges.Notch notch : seats.notches(run, plan.seatHigh())) {
+    for (SeatRanges.Notch notch : notches(run, side).toList()) {
       Interval gap =
           new Interval(
                   (notch.stretch().from() - start) * perStation,
@@ -180,17 +182,14 @@ record RailBuilder(FieldPlan plan, PartNames names, SeatRanges seats) {
               .meet(own);
       if (!gap.isEmpty()) {
         double height = notch.bottom() - plan.seat(notch.stretch().from()) + under;
-        gaps.add(new Gap(obstacle(run, notch), gap, height, notch.bottom()));
+        gaps.add(new Gap(notch.obstacle(), gap, height, notch.bottom()));
       }
     }
     return gaps;
   }
 
-  private static Obstacle obstacle(BayRun run, SeatRanges.Notch notch) {
-    return Obstacle.in(run).stream()
-        .filter(o -> notch.stretch().contains(o.stretch().middle()))
-        .findFirst()
-        .orElseThrow();
+  private Stream<SeatRanges.Notch> notches(BayRun run, RailSide side) {
+    return seats.notches(run, plan.seatHigh()).stream().filter(n -> n.rails().contains(side));
   }
 
   private List<RailShape.Step> profile(Interval own, List<Gap> gaps) {
@@ -324,8 +323,7 @@ record RailBuilder(FieldPlan plan, PartNames names, SeatRanges seats) {
     return new Measured(List.of(gap.obstacle.element()));
   }
 
-  private static String why(BayRun run, int into) {
-    return "carries the pan's edge, screwed to the face of "
-        + (into > 0 ? run.bay().left().id() : run.bay().right().id());
+  private static String why(BayRun run, RailSide side) {
+    return "carries the pan's edge, screwed to the face of " + side.line(run.bay()).id();
   }
 }

@@ -2,6 +2,7 @@ package org.underlee.layout;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 import org.underlee.framing.Support;
 import org.underlee.geom.Interval;
 import org.underlee.kit.Kit;
@@ -29,7 +30,7 @@ record SeatRanges(SeatRules rules) {
     for (Obstacle obstacle : Obstacle.in(run)) {
       List<SeatRange> left = new ArrayList<>();
       for (SeatRange range : ranges) {
-        left.addAll(without(range, obstacle));
+        left.addAll(without(run, range, obstacle));
       }
       ranges = left;
     }
@@ -40,7 +41,7 @@ record SeatRanges(SeatRules rules) {
   List<SeatLimit> limits(BayRun run, List<Support> beamsPassed) {
     List<SeatLimit> limits = new ArrayList<>(rules.framing(run, beamsPassed));
     for (Obstacle o : Obstacle.in(run)) {
-      Interval forbidden = new Interval(rules.under(o), rules.over(o));
+      Interval forbidden = new Interval(rules.under(run, o), rules.over(o));
       limits.add(new SeatLimit(forbidden, passes(past(forbidden), o)));
     }
     return limits;
@@ -77,8 +78,8 @@ record SeatRanges(SeatRules rules) {
         ceiling.why());
   }
 
-  private List<SeatRange> without(SeatRange range, Obstacle o) {
-    double under = rules.under(o);
+  private List<SeatRange> without(BayRun run, SeatRange range, Obstacle o) {
+    double under = rules.under(run, o);
     double over = rules.over(o);
     Interval h = range.heights();
     List<SeatRange> left = new ArrayList<>();
@@ -109,6 +110,14 @@ record SeatRanges(SeatRules rules) {
     return rules.notches(run, seatHigh);
   }
 
-  /** A gap in a rail leg: from the given height up, over the stations. */
-  record Notch(Interval stretch, double bottom) {}
+  /**
+   * A gap in a rail leg: from the given height up, over the stations.
+   *
+   * @param rails those that are cut
+   */
+  record Notch(Obstacle obstacle, Set<RailSide> rails, Interval stretch, double bottom) {
+    Notch {
+      rails = Set.copyOf(rails);
+    }
+  }
 }

@@ -20,7 +20,7 @@ interface SeatRules {
   List<SeatLimit> framing(BayRun run, List<Support> beamsPassed);
 
   /** The highest seat at the high end that passes under what stands in the bay. */
-  double under(Obstacle o);
+  double under(BayRun run, Obstacle o);
 
   /** The lowest seat at the high end that passes over it. */
   double over(Obstacle o);

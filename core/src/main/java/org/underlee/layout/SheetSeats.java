@@ -38,7 +38,7 @@ record SheetSeats(Kit kit) implements SeatRules {
   }
 
   @Override
-  public double under(Obstacle o) {
+  public double under(BayRun run, Obstacle o) {
     return o.heights().from()
         - kit.get(BATTEN_DEPTH)
         - kit.get(CLEARANCE_ABOVE)

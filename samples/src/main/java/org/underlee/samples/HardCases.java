@@ -28,6 +28,7 @@ public final class HardCases {
     return List.of(
         new HardCase(blocking(), PANS, false),
         new HardCase(pipe(), PANS, false),
+        new HardCase(conduit(), PANS, false),
         new HardCase(beam(), PANS, false),
         new HardCase(plies(), PANS, false),
         new HardCase(longRun(), PANS, false),
@@ -59,6 +60,19 @@ public final class HardCases {
             field
                 .of("Polypropylene")
                 .standingPipe("drain", 1, 75, 900, 200, -200, JOIST_TOP + 150));
+  }
+
+  /** So low that a leg beside it must be notched, and so near to one joist that only one is. */
+  private static SampleDeck conduit() {
+    return deck(
+        "pipe-at-edge",
+        "A conduit along one bay, near to one of its joists",
+        RUN,
+        new int[] {1, 1, 1, 1},
+        field ->
+            field
+                .of("Polypropylene")
+                .pipeAlong("conduit", 1, 50, 300, RUN - 300, 45, JOIST_BOTTOM + 85));
   }
 
   /** Pans that pass under the full-depth blocking are too low to pass over the beam. */

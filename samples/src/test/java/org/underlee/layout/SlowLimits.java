@@ -9,10 +9,12 @@ import static org.underlee.kit.DrapeValue.TROUGH_SAG;
 import static org.underlee.kit.DrapeValue.TROUGH_WIDEST;
 import static org.underlee.kit.PanValue.HEAD_RAIL_LEAST_LEG;
 import static org.underlee.kit.PanValue.JOIST_EDGE_DISTANCE;
+import static org.underlee.kit.PanValue.LEG_ROOM;
 import static org.underlee.kit.PanValue.NOTCH_CLEARANCE;
 import static org.underlee.kit.PanValue.PAN_HEM;
 import static org.underlee.kit.PanValue.PAN_WIDEST;
 import static org.underlee.kit.PanValue.RAIL_FASTENER_MARGIN;
+import static org.underlee.kit.PanValue.RAIL_FASTENER_SPACING;
 import static org.underlee.kit.PanValue.RAIL_LEG;
 import static org.underlee.kit.SheetValue.BATTEN_DEPTH;
 import static org.underlee.kit.SheetValue.BATTEN_HANGER_GRIP;
@@ -71,19 +73,23 @@ interface SlowLimits {
     return Stream.of(run.bay().stretch().from(), run.panEnd());
   }
 
-  record Space(Interval along, Interval heights) {
+  /** Across the field, a beam and blocking have no ends. */
+  record Space(Interval along, Interval across, Interval heights) {
+    private static final Interval ALL =
+        new Interval(Double.NEGATIVE_INFINITY, Double.POSITIVE_INFINITY);
+
     static Space of(Support beam) {
-      return new Space(beam.shape().along(), beam.shape().heights());
+      return new Space(beam.shape().along(), ALL, beam.shape().heights());
     }
 
     static List<Space> in(BayRun run) {
       List<Space> spaces = new ArrayList<>();
       for (Block b : run.bay().blocking()) {
-        spaces.add(new Space(b.stretch(), b.heights()));
+        spaces.add(new Space(b.stretch(), ALL, b.heights()));
       }
       for (Crossing c : run.bay().crossings()) {
         if (c.way() != Way.THROUGH) {
-          spaces.add(new Space(c.stretch(), c.heights()));
+          spaces.add(new Space(c.stretch(), c.acrossStretch(), c.heights()));
         }
       }
       spaces.removeIf(s -> s.along.from() >= run.railEnd());
@@ -92,6 +98,9 @@ interface SlowLimits {
   }
 
   record Pans(Kit kit) implements SlowLimits {
+    /** Looked at along what stands in a bay. */
+    private static final int PLACES = 50;
+
     @Override
     public boolean fits(BayRun run) {
       return run.bay().clearWidthHigh() <= get(PAN_WIDEST) + SAME && pipesLeaveSheet(run);
@@ -110,7 +119,7 @@ interface SlowLimits {
               && highestScrew >= bay.joistBottom(run.railEnd()) + get(JOIST_EDGE_DISTANCE) - SAME;
       return framing
           && end.passed().stream().allMatch(b -> isOver(seat, Space.of(b)))
-          && Space.in(run).stream().allMatch(s -> isUnder(seat, s) || isOver(seat, s));
+          && Space.in(run).stream().allMatch(s -> isUnder(run, seat, s) || isOver(seat, s));
     }
 
     @Override
@@ -119,14 +128,30 @@ interface SlowLimits {
       for (Space over : Space.in(run)) {
         double legTop = seat(seat, over.along.from()) + get(RAIL_LEG);
         boolean meets = legTop + get(NOTCH_CLEARANCE) > over.heights.from() + SAME;
-        cuts += isUnder(seat, over) && meets ? 2 : 0;
+        cuts += isUnder(run, seat, over) && meets ? crowdedRails(run, over) : 0;
       }
       return cuts;
     }
 
-    private boolean isUnder(double seat, Space s) {
-      double pan = get(PAN_HEM) + get(CLEARANCE_ABOVE);
-      return seat(seat, s.along.from()) + pan <= s.heights.from() + SAME;
+    /** How many of the two rails have less than the room for a hand at some station. */
+    private int crowdedRails(BayRun run, Space s) {
+      boolean left = false;
+      boolean right = false;
+      for (int i = 0; i <= PLACES; i++) {
+        double v = s.along.from() + i * s.along.length() / PLACES;
+        left |= s.across.from() - run.bay().leftFace().at(v) < get(LEG_ROOM) - SAME;
+        right |= run.bay().rightFace().at(v) - s.across.to() < get(LEG_ROOM) - SAME;
+      }
+      return (left ? 1 : 0) + (right ? 1 : 0);
+    }
+
+    private boolean isUnder(BayRun run, double seat, Space s) {
+      double here = seat(seat, s.along.from());
+      boolean pan = here + get(PAN_HEM) + get(CLEARANCE_ABOVE) <= s.heights.from() + SAME;
+      double notch = s.along.length() + 2 * get(NOTCH_CLEARANCE);
+      boolean mustHold = notch > get(RAIL_FASTENER_SPACING) + SAME && crowdedRails(run, s) > 0;
+      double cutAt = s.heights.from() - get(NOTCH_CLEARANCE);
+      return pan && (!mustHold || cutAt - here >= 2 * get(RAIL_FASTENER_MARGIN) - SAME);
     }
 
     private boolean isOver(double seat, Space s) {

@@ -126,6 +126,17 @@ class HardCaseOutputTest {
   }
 
   @Test
+  void aPipeNearOneJoistIsNotchedForInOneRailAndTheOtherIsLeftWhole() {
+    Design design = design(named("pipe-at-edge"));
+    List<Part> rails = parts(design, PartKind.SIDE_RAIL);
+    assertThat(rails.stream().filter(r -> !r.cuts().isEmpty()))
+        .singleElement()
+        .satisfies(r -> assertThat(r.bay()).contains("B2"));
+    assertThat(rules(design)).contains("leg-left-whole").doesNotContain("rail-notched-long");
+    assertThat(served(design)).isEqualTo(3);
+  }
+
+  @Test
   void underDoubledAndTripledJoistsLieStripsAndUnderSingleOnesNone() {
     Design design = design(named("doubled-joists"));
     assertThat(parts(design, PartKind.PLY_STRIP)).isNotEmpty();
