@@ -137,13 +137,13 @@ public final class DesignText {
   private static String cut(Takeoff.Cut cut, UnitSystem units) {
     String flat =
         cut.sheetWidth().isPresent()
-            ? " x " + Lengths.format(cut.sheetWidth().getAsDouble(), units) + " flat"
+            ? " x " + Lengths.cut(cut.sheetWidth().getAsDouble(), units) + " flat"
             : "";
     return String.format(
             Locale.ROOT,
             "  %3d x %-32s %-13s %s",
             cut.count(),
-            Lengths.format(cut.length(), units) + flat,
+            Lengths.cut(cut.length(), units) + flat,
             cut.kind().spoken(),
             places(cut.bays()))
         + "\n";

@@ -123,7 +123,7 @@ record GutterSheet(Job job) {
       rows.add(
           List.of(
               gutter.part().label(),
-              job.length(gutter.part().length()),
+              job.cut(gutter.part().length()),
               gutter.part().fall().isPresent()
                   ? job.writing().fall(gutter.part().fall().getAsDouble())
                   : "",

@@ -32,10 +32,10 @@ record StickerSheet(Job job) {
   }
 
   private Block.Sticker sticker(Part part) {
-    String size = job.length(part.cutLength());
+    String size = job.cut(part.cutLength());
     String wide =
         part.sheetWidth().isPresent()
-            ? size + " × " + job.length(part.sheetWidth().getAsDouble())
+            ? size + " × " + job.cut(part.sheetWidth().getAsDouble())
             : size;
     String bay = part.bay().map(b -> " · " + job.say("labels.bay", b)).orElse("");
     return new Block.Sticker(part.label(), job.word(part.kind()) + bay, wide, end(part.kind()));

@@ -13,6 +13,9 @@ final class JsonNumbers {
   private static final double ROUNDING = 1e-9;
   private static final double MM = 0.001;
 
+  private static final List<String> CUT =
+      List.of("lengthMm", "sheetWidthMm", "sheetLengthMm", "widthMm", "pattern", "cutLengthMm");
+
   private final Map<Kind, TreeMap<Double, Double>> known = new EnumMap<>(Kind.class);
   private final StringBuilder words = new StringBuilder();
 
@@ -63,6 +66,26 @@ final class JsonNumbers {
 
   JsonNumbers length(double mm) {
     return add(Kind.LENGTH, Math.abs(mm) * MM, 5e-7);
+  }
+
+  /** Lengths to cut of a node, which are printed rounded down to a millimetre or a sixteenth. */
+  JsonNumbers cuts(JsonNode node) {
+    for (String name : CUT) {
+      for (JsonNode found : node.findValues(name)) {
+        for (JsonNode one : found.isArray() ? found : List.of(found)) {
+          down(one.asDouble());
+        }
+      }
+    }
+    return this;
+  }
+
+  /** The file has it to a tenth of a millimetre, the nearest or the one below. */
+  private void down(double mm) {
+    for (double step : List.of(1.0, 25.4 / 16)) {
+      length(Math.floor(mm / step + ROUNDING) * step);
+      length(Math.floor((mm - 0.1) / step) * step);
+    }
   }
 
   JsonNumbers add(Kind kind, double si, double half) {

@@ -97,9 +97,9 @@ class PacketNumbersTest {
         }
       }
       case "buy" -> buy(known);
-      case "cutting" -> known.all(takeoff);
+      case "cutting" -> known.all(takeoff).cuts(takeoff);
       case "cuts" -> {
-        known.all(takeoff.get("lines")).all(takeoff.get("cuts"));
+        known.all(takeoff.get("lines")).all(takeoff.get("cuts")).cuts(takeoff);
         pieces(known);
       }
       case "templates" -> pieces(known);
@@ -108,7 +108,7 @@ class PacketNumbersTest {
       case "sections" -> {
         marks(known);
         pieces(known);
-        JsonNumbers.at(survey, "decks/fields/bays/clearWidths").forEach(known::all);
+        JsonNumbers.at(survey, "decks/fields/bays").forEach(known::all);
       }
       case "gutter" -> {
         known.all(marks);
@@ -151,7 +151,7 @@ class PacketNumbersTest {
   private static void pieces(JsonNumbers known) {
     int notched = 0;
     for (JsonNode part : json.get("parts")) {
-      known.all(part);
+      known.all(part).cuts(part);
       for (JsonNode cut : part.path("cuts")) {
         known.length(cut.path("fromMm").asDouble() + cut.path("lengthMm").asDouble());
       }

@@ -1,0 +1,98 @@
+package org.underlee.report.packet;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.underlee.bay.Bay;
+import org.underlee.kit.KitReader;
+import org.underlee.layout.Scope;
+import org.underlee.picture.PlanDrawing;
+import org.underlee.picture.PlanItem;
+import org.underlee.run.DeckRun;
+import org.underlee.units.Lengths.UnitSystem;
+
+/** What is said of bays that are not drawn is what their own drawings would say. */
+class SectionSheetTest {
+  private static final Path ROOT = Path.of(System.getProperty("underlee.root", "."));
+  private static final Pattern BAY = Pattern.compile("F\\d+-B\\d+");
+
+  private static Job job(String sample) {
+    return new Job(
+        DeckRun.design(
+            DeckRun.survey(ROOT.resolve("samples/" + sample + "/" + sample + ".ifc")),
+            Scope.OUTSIDE,
+            KitReader.builtIn()),
+        new Writing(UnitSystem.IMPERIAL, "en"));
+  }
+
+  /** All texts of the two drawings that a bay would have, but for their titles. */
+  private static List<String> drawn(Job job, String label) {
+    List<String> texts = new ArrayList<>();
+    for (Job.Place place : job.places()) {
+      for (Bay bay : place.served()) {
+        if (place.label(bay).equals(label)) {
+          BaySections own = new BaySections(job, place, SectionCut.of(place), bay);
+          Stream.of(own.along(), own.across()).forEach(d -> texts.addAll(texts(d)));
+        }
+      }
+    }
+    assertThat(texts).as(label).isNotEmpty();
+    return texts;
+  }
+
+  private static List<String> texts(PlanDrawing drawing) {
+    return drawing.items().stream()
+        .filter(PlanItem.Label.class::isInstance)
+        .map(i -> ((PlanItem.Label) i).text())
+        .toList();
+  }
+
+  private static List<String> bays(String text) {
+    List<String> bays = new ArrayList<>();
+    for (Matcher m = BAY.matcher(text); m.find(); ) {
+      bays.add(m.group());
+    }
+    return bays;
+  }
+
+  @Test
+  void everyBayThatIsNotDrawnHasItsOwnFiguresOrThoseOfTheDrawing() {
+    for (String sample : List.of("pine-deck", "harbour-balcony")) {
+      Job job = job(sample);
+      Set<String> named = new HashSet<>();
+      String last = "";
+      for (Block block : new SectionSheet(job).sheet().blocks()) {
+        if (block instanceof Block.Heading h) {
+          last = bays(h.text()).get(0);
+          named.add(last);
+        } else if (block instanceof Block.Text t) {
+          for (String bay : bays(t.text())) {
+            named.add(bay);
+            assertThat(drawn(job, bay)).as(bay + " as " + last).isEqualTo(drawn(job, last));
+          }
+        } else if (block instanceof Block.Table t) {
+          t.rows().forEach(r -> theRowIsWhatIsDrawn(job, r, named));
+        }
+      }
+      assertThat(named).hasSize(job.places().stream().mapToInt(p -> p.served().size()).sum());
+    }
+  }
+
+  private static void theRowIsWhatIsDrawn(Job job, List<String> row, Set<String> named) {
+    for (String bay : bays(row.get(0))) {
+      named.add(bay);
+      String drawn = String.join("|", drawn(job, bay)).replace('\u00a0', ' ');
+      for (String figure : row.subList(1, 5)) {
+        assertThat(drawn).as(bay).contains(figure.replace('\u00a0', ' '));
+      }
+    }
+  }
+}
