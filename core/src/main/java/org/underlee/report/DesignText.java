@@ -123,10 +123,9 @@ public final class DesignText {
 
   private static String used(Takeoff takeoff, Takeoff.Line line, UnitSystem units) {
     Takeoff.Lengths own = Objects.requireNonNull(takeoff.lengths().get(line.item()));
-    double room = own.bought() + own.onHand() + own.beside();
-    double waste = 100 * (room - line.quantity()) / room;
     return Lengths.format(line.quantity(), units)
-        + String.format(Locale.ROOT, " used, %.0f %% left over", waste);
+        + (own.beside() > 0 ? " side by side" : " used")
+        + String.format(Locale.ROOT, ", %.0f %% left over", 100 * takeoff.leftOver(line.item()));
   }
 
   private static String row(String amount, String what, String note) {

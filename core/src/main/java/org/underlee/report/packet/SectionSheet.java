@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.underlee.bay.Bay;
 import org.underlee.report.packet.Block.Column;
@@ -97,20 +98,30 @@ record SectionSheet(Job job) {
     return blocks;
   }
 
+  /** Of the figures those that are not the same in all. */
   private Block table(Map<List<String>, List<String>> named) {
-    return new Block.Table(
+    List<Column> all =
         List.of(
-            Column.text(job.say("col.bay")),
             Column.number(job.say("col.widthCut")),
             Column.number(job.say("col.widthCaught")),
             Column.text(job.say("col.highMark")),
             Column.text(job.say("col.lowMark")),
             Column.number(job.say("col.bayLength")),
-            Column.text(job.say("col.inIt"))),
+            Column.text(job.say("col.inIt")));
+    List<Integer> differ =
+        IntStream.range(0, all.size())
+            .filter(c -> named.keySet().stream().map(f -> f.get(c)).distinct().count() > 1)
+            .boxed()
+            .toList();
+    return new Block.Table(
+        Stream.concat(Stream.of(Column.text(job.say("col.bay"))), differ.stream().map(all::get))
+            .toList(),
         named.entrySet().stream()
             .map(
                 e ->
-                    Stream.concat(Stream.of(String.join(", ", e.getValue())), e.getKey().stream())
+                    Stream.concat(
+                            Stream.of(String.join(", ", e.getValue())),
+                            differ.stream().map(c -> e.getKey().get(c)))
                         .toList())
             .toList());
   }

@@ -44,8 +44,9 @@ record StickerSheet(Job job) {
   private String end(PartKind kind) {
     return switch (kind) {
       case HEAD_RAIL -> job.say("labels.end.head");
-      case GUTTER -> job.say("labels.end.gutter");
+      case GUTTER, FLASHING -> job.say("labels.end.gutter");
       case DOWNSPOUT, BATTEN_HANGER -> job.say("labels.end.downspout");
+      case SADDLE -> job.say("labels.end.saddle");
       case BATTEN -> job.say("labels.end.batten");
       default -> job.say("labels.end.house");
     };
