@@ -204,7 +204,8 @@ public final class BaySection {
     double from = bay.stretch().from();
     double end = from + l.run();
     double below = low - ROW;
-    seat(from + 0.1 * l.run(), 0.03, l, below);
+    // its text runs to the left of the bay, or the other seat's line would cross it
+    seat(from + 0.1 * l.run(), -0.1 * l.run() - 0.02, l, below);
     seat(from + 0.88 * l.run(), -0.03, l, below - 0.6 * ROW);
     double a = from + 0.38 * l.run();
     double b = from + 0.56 * l.run();

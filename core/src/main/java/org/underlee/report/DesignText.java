@@ -123,9 +123,11 @@ public final class DesignText {
 
   private static String used(Takeoff takeoff, Takeoff.Line line, UnitSystem units) {
     Takeoff.Lengths own = Objects.requireNonNull(takeoff.lengths().get(line.item()));
+    double left = takeoff.leftOver(line.item());
+    boolean ripped = line.quantity() > (own.bought() + own.onHand()) * (1 - left);
     return Lengths.format(line.quantity(), units)
-        + (own.beside() > 0 ? " side by side" : " used")
-        + String.format(Locale.ROOT, ", %.0f %% left over", 100 * takeoff.leftOver(line.item()));
+        + (ripped ? " side by side" : " used")
+        + String.format(Locale.ROOT, ", %.0f %% left over", 100 * left);
   }
 
   private static String row(String amount, String what, String note) {
