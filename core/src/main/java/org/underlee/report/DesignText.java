@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import java.util.Objects;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
 import org.underlee.drainage.DrainProof;
@@ -122,12 +121,9 @@ public final class DesignText {
   }
 
   private static String used(Takeoff takeoff, Takeoff.Line line, UnitSystem units) {
-    Takeoff.Lengths own = Objects.requireNonNull(takeoff.lengths().get(line.item()));
-    double left = takeoff.leftOver(line.item());
-    boolean ripped = line.quantity() > (own.bought() + own.onHand()) * (1 - left);
     return Lengths.format(line.quantity(), units)
-        + (ripped ? " side by side" : " used")
-        + String.format(Locale.ROOT, ", %.0f %% left over", 100 * left);
+        + String.format(
+            Locale.ROOT, " used, %.0f %% left over", 100 * takeoff.leftOver(line.item()));
   }
 
   private static String row(String amount, String what, String note) {
