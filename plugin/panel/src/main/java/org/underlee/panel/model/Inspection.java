@@ -75,7 +75,8 @@ public record Inspection(String name, String kind, List<Row> rows, List<Because>
       List<Row> rows = new ArrayList<>();
       rows.add(new Row("Length to cut", Lengths.cut(part.cutLength(), units)));
       rows.add(new Row("Width", Lengths.cut(part.width(), units)));
-      part.sheetWidth().ifPresent(w -> rows.add(new Row("Flat sheet", Lengths.cut(w, units) + " wide")));
+      part.sheetWidth()
+          .ifPresent(w -> rows.add(new Row("Flat sheet", Lengths.cut(w, units) + " wide")));
       part.fall().ifPresent(f -> rows.add(new Row("Fall", Lengths.fall(f))));
       if (part.count() > 1) {
         rows.add(new Row("Count", Integer.toString(part.count())));
