@@ -70,7 +70,8 @@ public record Issue(String id, Cause cause, List<Theirs> things, List<Clash> cla
           Words.of(
               worst.measured() ? ": a move of %s parts them" : ": a move of about %s parts them",
               amount.atLeast());
-      case TOO_NEAR -> Words.of(": %s apart, %s are kept", amount, Quantity.length(worst.limit()));
+      case TOO_NEAR ->
+          Words.of(": %s apart, %s are required", amount, Quantity.length(worst.limit()));
       case HIDDEN -> Words.of(", %s above it", amount);
       case DUPLICATE -> Words.plain("");
     };

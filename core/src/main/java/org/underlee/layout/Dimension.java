@@ -41,6 +41,11 @@ public enum Dimension {
     return kind;
   }
 
+  /** Whether it is one that is cut to, which lists round down. */
+  public boolean isCut() {
+    return this == LENGTH || this == WIDTH || this == FLAT_LENGTH || this == FLAT_WIDTH;
+  }
+
   /** The word used in files: {@code flat-width}. */
   public String word() {
     return name().toLowerCase(java.util.Locale.ROOT).replace('_', '-');

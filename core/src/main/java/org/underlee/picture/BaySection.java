@@ -174,7 +174,9 @@ public final class BaySection {
     layout.filter(l -> isServed()).ifPresent(this::fall);
     to.label(
         new Vec2((from + end) / 2, TALL * (low - 4.5 * ROW)),
-        "Section through " + bay.id() + ", high end to the left; heights drawn double",
+        "Section through "
+            + bay.id()
+            + ", high end to the left, places from there; heights drawn double",
         PlanBuilder.SMALL_TEXT_MM,
         PlanItem.Anchor.BELOW,
         0,
@@ -202,7 +204,8 @@ public final class BaySection {
     double from = bay.stretch().from();
     double end = from + l.run();
     double below = low - ROW;
-    seat(from + 0.1 * l.run(), 0.03, l, below);
+    // its text runs to the left of the bay, or the other seat's line would cross it
+    seat(from + 0.1 * l.run(), -0.1 * l.run() - 0.02, l, below);
     seat(from + 0.88 * l.run(), -0.03, l, below - 0.6 * ROW);
     double a = from + 0.38 * l.run();
     double b = from + 0.56 * l.run();
@@ -232,7 +235,11 @@ public final class BaySection {
     double seat = l.seatHigh() - l.fall() * v;
     double over = seat - bay.joistBottom(v);
     String words =
-        "seat " + length(Math.abs(over)) + (over < 0 ? " below" : " above") + " joist bottom";
+        "seat "
+            + length(Math.abs(over))
+            + (over < 0 ? " below" : " above")
+            + " joist bottom, at "
+            + length(v - bay.stretch().from());
     to.leader(tall(new Vec2(v, seat)), tall(new Vec2(v + aside, textAt)), words);
   }
 

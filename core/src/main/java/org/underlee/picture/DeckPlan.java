@@ -35,8 +35,17 @@ public final class DeckPlan {
   /** From the lowest thing drawn down to the scale bar, metres. */
   private static final double BELOW = 0.4;
 
+  /** From the scale bar's left end to the legend, metres. */
+  private static final double LEGEND_RIGHT = 2.6;
+
   /** Half the width of a mark, metres. */
   private static final double SPOT = 0.025;
+
+  /** Shares of a bay's length at which its width may stand, the usual one first. */
+  private static final List<Double> WIDTH_AT = List.of(0.26, 0.34, 0.8, 0.18);
+
+  /** Half of what the width takes of the length. */
+  private static final double WIDTH_ROOM = 0.055;
 
   private final PlanBuilder plan = new PlanBuilder();
   private final Transform sheet;
@@ -89,6 +98,7 @@ public final class DeckPlan {
                       .filter(x -> x.field().equals(field.field().id()))
                       .findFirst());
       own.ifPresent(plan::parts);
+      field.field().posts().forEach(p -> plan.member(p, PlanStyle.POST));
       field.bays().stream()
           .filter(b -> chosen.contains(new BayAt(field.field().id(), b.id())))
           .forEach(b -> plan.plan.area(plan.corners(field.field(), b), PlanStyle.CHOSEN));
@@ -96,6 +106,9 @@ public final class DeckPlan {
       field.bays().forEach(b -> plan.bay(field.field(), b, own));
     }
     spots.forEach(plan::spot);
+    if (!spots.isEmpty()) {
+      plan.legend();
+    }
     plan.scaleBar(fields.stream().anyMatch(f -> f.field().isAssumed()));
     return Optional.of(plan.plan.build(title));
   }
@@ -152,6 +165,19 @@ public final class DeckPlan {
     plan.circle(new Vec2(p.x(), p.y()), SPOT, PlanStyle.ALERT);
   }
 
+  /** Beside the scale bar's row: what a spot is. */
+  private void legend() {
+    Vec2 at = lowLeft.plus(new Vec2(LEGEND_RIGHT, -BELOW));
+    plan.circle(at, SPOT, PlanStyle.ALERT);
+    plan.label(
+        at.plus(new Vec2(3 * SPOT, 0)),
+        "rain gets through here",
+        PlanBuilder.SMALL_TEXT_MM,
+        PlanItem.Anchor.START,
+        0,
+        PlanStyle.NOTE);
+  }
+
   /** A sheet that says that there is nothing to draw. */
   public static PlanDrawing empty(String title) {
     return new PlanBuilder()
@@ -169,7 +195,6 @@ public final class DeckPlan {
     for (Support beam : field.dropBeams()) {
       member(beam.member(), PlanStyle.BEAM);
     }
-    field.posts().forEach(p -> member(p, PlanStyle.POST));
     for (JoistLine line : field.lines()) {
       line.plies().forEach(p -> member(p, PlanStyle.JOIST));
     }
@@ -207,7 +232,8 @@ public final class DeckPlan {
 
   private static Optional<PlanStyle> style(Part part) {
     return switch (part.kind()) {
-      case PAN, COLLAR_PIECE, PLY_STRIP, MEMBRANE, SHEET -> Optional.of(PlanStyle.PAN);
+      case PLY_STRIP -> Optional.of(PlanStyle.STRIP);
+      case PAN, COLLAR_PIECE, MEMBRANE, SHEET -> Optional.of(PlanStyle.PAN);
       case GUTTER -> Optional.of(PlanStyle.GUTTER);
       case OUTLET -> Optional.of(PlanStyle.DOWNSPOUT);
       case SIDE_RAIL, BATTEN -> Optional.of(PlanStyle.RAIL);
@@ -223,13 +249,29 @@ public final class DeckPlan {
     double turn = turn(at(field, bay, 0), at(field, bay, length));
     text(at(field, bay, length * 0.09), bay.id(), 0, PlanStyle.TAG);
     String width = Lengths.format(bay.clearWidthHigh(), units);
-    text(at(field, bay, length * 0.26), width, turn, PlanStyle.NOTE);
+    text(at(field, bay, clearOfPipes(bay)), width, turn, PlanStyle.NOTE);
     boolean served = layout.isPresent() && layout.get().bays().contains(bay.id());
     if (served) {
       plan.arrow(at(field, bay, length * 0.42), at(field, bay, length * 0.6), PlanStyle.FALL);
       String fall = "1:" + Math.round(1 / layout.get().fall());
       text(at(field, bay, length * 0.7), fall, turn, PlanStyle.FALL);
     }
+  }
+
+  /** Where along a bay its width stands: not on what crosses it, where there is another place. */
+  private static double clearOfPipes(Bay bay) {
+    double length = bay.length();
+    double room = WIDTH_ROOM * length;
+    return WIDTH_AT.stream()
+        .map(share -> share * length)
+        .filter(at -> bay.crossings().stream().noneMatch(c -> meets(bay, c, at, room)))
+        .findFirst()
+        .orElse(WIDTH_AT.get(0) * length);
+  }
+
+  private static boolean meets(Bay bay, Crossing crossing, double at, double room) {
+    double v = bay.stretch().from() + at;
+    return crossing.stretch().from() < v + room && crossing.stretch().to() > v - room;
   }
 
   private void text(Vec2 at, String text, double turn, PlanStyle style) {

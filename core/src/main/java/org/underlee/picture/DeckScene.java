@@ -23,6 +23,9 @@ public final class DeckScene {
   /** What lies further from the framing than this is left out. */
   private static final double NEAR = 1.5;
 
+  /** How far beside the deck's middle the eye is, to what it is before and below it. */
+  private static final double BESIDE = 0.5;
+
   private DeckScene() {}
 
   /**
@@ -106,14 +109,42 @@ public final class DeckScene {
     };
   }
 
-  /** As someone sees it who stands on the patio before the first deck and looks up to the house. */
-  public static Camera fromBelow(Framing framing, Scene scene, double aspect) {
-    return camera(framing, scene, aspect, -0.95);
+  /**
+   * As someone sees it who stands on the patio before the first deck and looks up to the house, on
+   * the side that the first downspout is not at: from its own side its post hides it.
+   */
+  public static Camera fromBelow(
+      Framing framing, Optional<Layout> layout, Scene scene, double aspect) {
+    double side = isAtHighSide(framing, layout, scene) ? -BESIDE : BESIDE;
+    return camera(framing, scene, aspect, side, -0.95);
+  }
+
+  /** Whether the first downspout is beyond the middle, counted from the first joist. */
+  private static boolean isAtHighSide(Framing framing, Optional<Layout> layout, Scene scene) {
+    Optional<Part> downspout =
+        layout.stream()
+            .flatMap(l -> l.parts().stream())
+            .filter(p -> p.kind() == PartKind.DOWNSPOUT && !p.bodies().isEmpty())
+            .findFirst();
+    return downspout.isEmpty()
+        || framing
+            .fields()
+            .findFirst()
+            .map(
+                f -> {
+                  double middle =
+                      subject(scene).stream()
+                          .mapToDouble(p -> f.frame().toLocal(p).x())
+                          .average()
+                          .orElse(0);
+                  return f.frame().toLocal(downspout.get().bounds().centre()).x() > middle;
+                })
+            .orElse(true);
   }
 
   /** From above the garden, looking down to the house. */
   public static Camera fromAbove(Framing framing, Scene scene, double aspect) {
-    return camera(framing, scene, aspect, 0.8);
+    return camera(framing, scene, aspect, -BESIDE, 0.8);
   }
 
   /**
@@ -124,13 +155,14 @@ public final class DeckScene {
     return Scene.of(solid.isEmpty() ? scene.shapes() : solid).points();
   }
 
-  private static Camera camera(Framing framing, Scene scene, double aspect, double up) {
+  private static Camera camera(
+      Framing framing, Scene scene, double aspect, double side, double up) {
     Vec3 eye =
         framing
             .fields()
             .findFirst()
-            .map(f -> f.frame().direction(new Vec3(-0.5, 0.6, up)))
-            .orElse(new Vec3(-0.5, -0.6, up));
+            .map(f -> f.frame().direction(new Vec3(side, 0.6, up)))
+            .orElse(new Vec3(side, -0.6, up));
     return Camera.lookingFrom(eye, subject(scene), aspect);
   }
 

@@ -21,6 +21,9 @@ public final class Palette {
   /** What must be looked at: a clash, a blocked bay. */
   public static final Paint ALERT = Paint.solid(0xd2573f);
 
+  /** Parts of the assembly that a picture is not about. */
+  public static final Paint BESIDE = Paint.solid(0xe3eaee);
+
   /** The building around, seen through. */
   public static final Paint CONTEXT = new Paint(0xb9c0c6, 0.28);
 

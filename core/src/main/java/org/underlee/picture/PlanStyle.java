@@ -21,6 +21,10 @@ public record PlanStyle(
   public static final PlanStyle POST = lined("post", 0x5c4526, 0.35).filled(0xb58d5c);
   public static final PlanStyle BLOCKING = lined("blocking", 0x7a5f38, 0.18).filled(0xf3e6cd);
   public static final PlanStyle PAN = lined("pan", 0x54798c, 0.25).filled(0xdbe9f0);
+
+  /** Below the plies of a joist: seen through them. */
+  public static final PlanStyle STRIP = lined("strip", 0x54798c, 0.25).dashed(2, 1);
+
   public static final PlanStyle RAIL = lined("rail", 0x3f6378, 0.18).filled(0x9fbccb);
   public static final PlanStyle GUTTER = lined("gutter", 0x2c565c, 0.3).filled(0x9cc0c4);
   public static final PlanStyle DOWNSPOUT = lined("downspout", 0x2c565c, 0.35).filled(0xffffff);

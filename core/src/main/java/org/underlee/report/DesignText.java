@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import java.util.Objects;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
 import org.underlee.drainage.DrainProof;
@@ -122,11 +121,9 @@ public final class DesignText {
   }
 
   private static String used(Takeoff takeoff, Takeoff.Line line, UnitSystem units) {
-    Takeoff.Lengths own = Objects.requireNonNull(takeoff.lengths().get(line.item()));
-    double room = own.bought() + own.onHand() + own.beside();
-    double waste = 100 * (room - line.quantity()) / room;
     return Lengths.format(line.quantity(), units)
-        + String.format(Locale.ROOT, " used, %.0f %% left over", waste);
+        + String.format(
+            Locale.ROOT, " used, %.0f %% left over", 100 * takeoff.leftOver(line.item()));
   }
 
   private static String row(String amount, String what, String note) {
@@ -137,13 +134,13 @@ public final class DesignText {
   private static String cut(Takeoff.Cut cut, UnitSystem units) {
     String flat =
         cut.sheetWidth().isPresent()
-            ? " x " + Lengths.format(cut.sheetWidth().getAsDouble(), units) + " flat"
+            ? " x " + Lengths.cut(cut.sheetWidth().getAsDouble(), units) + " flat"
             : "";
     return String.format(
             Locale.ROOT,
             "  %3d x %-32s %-13s %s",
             cut.count(),
-            Lengths.format(cut.length(), units) + flat,
+            Lengths.cut(cut.length(), units) + flat,
             cut.kind().spoken(),
             places(cut.bays()))
         + "\n";

@@ -3,6 +3,7 @@ package org.underlee.report;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
+import org.underlee.finding.Rule;
 import org.underlee.framing.BuildingElement;
 import org.underlee.layout.Derivation;
 import org.underlee.layout.Derivation.KitValue;
@@ -11,6 +12,7 @@ import org.underlee.layout.Derivation.Origin;
 import org.underlee.layout.Derivation.Ruled;
 import org.underlee.layout.Derivation.Step;
 import org.underlee.layout.Part;
+import org.underlee.units.Lengths;
 import org.underlee.units.Lengths.UnitSystem;
 
 /**
@@ -52,7 +54,8 @@ public final class ExplainText {
       out.append(from.isEmpty() ? "" : " ".repeat(33) + from + "\n");
     }
     String exact = d.result().exactlyIn(units);
-    String shown = d.result().in(units);
+    String shown =
+        d.dimension().isCut() ? Lengths.cut(d.result().si(), units) : d.result().in(units);
     line(out, "=", exact, exact.equals(shown) ? "" : "shown as " + shown);
   }
 
@@ -68,7 +71,11 @@ public final class ExplainText {
     if (origin instanceof KitValue kit) {
       return "kit " + kit.key() + ": " + kit.source();
     }
-    return origin instanceof Ruled ruled ? ruled.source().in(units) : "";
+    if (origin instanceof Ruled ruled) {
+      String source = ruled.source().in(units);
+      return source.equals(Rule.OWN) ? "a rule of this program" : source;
+    }
+    return "";
   }
 
   private static String elements(List<BuildingElement> all) {

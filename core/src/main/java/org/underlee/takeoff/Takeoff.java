@@ -128,6 +128,14 @@ public record Takeoff(
     }
   }
 
+  /** Share that is left over of the lengths that are taken of an item, as the cutting plan says. */
+  public double leftOver(String item) {
+    List<Stock> own = stock.stream().filter(s -> s.item().equals(item)).toList();
+    double taken = own.stream().mapToDouble(s -> s.stockLength() * s.pieces()).sum();
+    double left = own.stream().mapToDouble(s -> s.offcut() * s.pieces()).sum();
+    return taken == 0 ? 0 : left / taken;
+  }
+
   /** Metres bought of an item. */
   public double bought(String item) {
     return stock.stream()

@@ -12,12 +12,10 @@ import org.underlee.kit.StockItem;
 import org.underlee.layout.Layout;
 import org.underlee.layout.Part;
 import org.underlee.layout.PartKind;
+import org.underlee.units.Lengths;
 
 /** Counts every part once, in the order of the kit's stock list. */
 public final class TakeoffBuilder {
-  /** Cut lengths are given to a tenth of a millimetre, rounded down so that pieces fit. */
-  private static final double CUT_STEP = 1e-4;
-
   private final Layout layout;
   private final Buying buying;
   private final List<Takeoff.Line> lines = new ArrayList<>();
@@ -110,10 +108,10 @@ public final class TakeoffBuilder {
             .thenComparingDouble(s -> -s.sheetWidth.orElse(0));
 
     static Size of(Part part) {
-      double[] width = part.sheetWidth().stream().map(TakeoffBuilder::toStep).toArray();
+      double[] width = part.sheetWidth().stream().map(Lengths::toCut).toArray();
       return new Size(
           part.kind(),
-          toStep(part.cutLength()),
+          Lengths.toCut(part.cutLength()),
           width.length == 0 ? OptionalDouble.empty() : OptionalDouble.of(width[0]));
     }
   }
@@ -156,11 +154,7 @@ public final class TakeoffBuilder {
 
   private static Stick.Piece piece(Part part) {
     return new Stick.Piece(
-        toStep(part.cutLength()), part.sheetWidth().stream().map(TakeoffBuilder::toStep).sum());
-  }
-
-  private static double toStep(double metres) {
-    return Math.floor(metres / CUT_STEP + 1e-6) * CUT_STEP;
+        Lengths.toCut(part.cutLength()), part.sheetWidth().stream().map(Lengths::toCut).sum());
   }
 
   /** Where pieces go: their ids without the part's own name, each once. */

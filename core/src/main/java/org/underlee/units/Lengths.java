@@ -29,6 +29,31 @@ public final class Lengths {
     return system == UnitSystem.METRIC ? millimetres(metres) : feetInches(metres);
   }
 
+  /** Lengths to cut are counted to this, metres: a tenth of a millimetre. */
+  private static final double CUT_STEP = 1e-4;
+
+  /** What is this little of a step below it, is on it: sums of doubles are not exact. */
+  private static final double ON_STEP = 1e-6;
+
+  private static final double TENTH_BELOW = CUT_STEP * (1 - 1e-3);
+
+  /** A length to cut as it is counted, rounded down so that the piece fits. */
+  public static double toCut(double metres) {
+    return Math.floor(metres / CUT_STEP + ON_STEP) * CUT_STEP;
+  }
+
+  /**
+   * Such a length as it is marked on a tape: whole millimetres or sixteenths, rounded down too. As
+   * lengths are counted in tenths of a millimetre, no sixteenth is ever exactly on one: what is
+   * less than a tenth below a sixteenth is on it.
+   */
+  public static String cut(double metres, UnitSystem system) {
+    double counted = toCut(metres);
+    return system == UnitSystem.METRIC
+        ? millimetres(Math.floor(counted / MM + ON_STEP) * MM)
+        : feetInches(Math.floor((counted + TENTH_BELOW) * INCH_PARTS / INCH) * INCH / INCH_PARTS);
+  }
+
   /** Whole millimetres: {@code 2362 mm}. */
   public static String millimetres(double metres) {
     return Math.round(metres / MM) + " mm";

@@ -3,6 +3,7 @@ package org.underlee.picture;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.nio.file.Path;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
@@ -77,7 +78,7 @@ class DeckSceneTest {
     TimberDeck walls = new TimberDeck().wall();
     Scene scene = DeckScene.of(walls.frame(), walls.elements(), Optional.empty());
     assertThat(scene.shapes()).extracting(Shape::label).containsExactly("house");
-    assertThat(DeckScene.fromBelow(walls.frame(), scene, 1.6)).isNotNull();
+    assertThat(DeckScene.fromBelow(walls.frame(), Optional.empty(), scene, 1.6)).isNotNull();
   }
 
   @Test
@@ -88,9 +89,41 @@ class DeckSceneTest {
             design.survey().model().elements(),
             Optional.of(design.layout()));
     RasterSettings small = RasterSettings.of(320, 200);
-    Camera below = DeckScene.fromBelow(design.survey().framing(), scene, small.aspect());
+    Camera below =
+        DeckScene.fromBelow(
+            design.survey().framing(), Optional.of(design.layout()), scene, small.aspect());
     Camera above = DeckScene.fromAbove(design.survey().framing(), scene, small.aspect());
     assertThat(Renderer.draw(scene, below, small)).isNotEqualTo(Renderer.draw(scene, above, small));
+  }
+
+  @Test
+  void theDownspoutIsSeenFromBelowAndNotHiddenBehindItsPost() {
+    Scene scene =
+        DeckScene.of(
+            design.survey().framing(),
+            design.survey().model().elements(),
+            Optional.of(design.layout()));
+    RasterSettings settings = RasterSettings.of(320, 200);
+    Camera camera =
+        DeckScene.fromBelow(
+            design.survey().framing(), Optional.of(design.layout()), scene, settings.aspect());
+    Camera other =
+        DeckScene.fromBelow(design.survey().framing(), Optional.empty(), scene, settings.aspect());
+    assertThat(seen(scene, camera, settings)).isGreaterThan(2 * seen(scene, other, settings));
+  }
+
+  /** Pixels of the downspout. */
+  private static long seen(Scene scene, Camera camera, RasterSettings settings) {
+    String label =
+        design.layout().parts().stream()
+            .filter(p -> p.kind() == PartKind.DOWNSPOUT)
+            .findFirst()
+            .orElseThrow()
+            .label();
+    int id =
+        scene.shapes().stream().filter(s -> s.label().equals(label)).findFirst().orElseThrow().id();
+    Image image = Renderer.draw(scene, camera, settings);
+    return Arrays.stream(image.ids()).filter(i -> i == id).count();
   }
 
   private static Stream<PlanItem.Label> labels(PlanDrawing plan) {
@@ -141,17 +174,41 @@ class DeckSceneTest {
               PlanItem.Arrow arrow = (PlanItem.Arrow) a;
               assertThat(arrow.to().y()).isLessThan(arrow.from().y());
             });
-    long pans =
-        design.layout().parts().stream()
-            .filter(
-                p ->
-                    p.kind() == PartKind.PAN
-                        || p.kind() == PartKind.COLLAR_PIECE
-                        || p.kind() == PartKind.PLY_STRIP)
-            .count();
-    assertThat(plan.items())
-        .filteredOn(i -> i.style() == PlanStyle.PAN && i instanceof PlanItem.Area)
-        .hasSize((int) pans);
+    assertThat(areas(plan, PlanStyle.PAN))
+        .isEqualTo(parts(PartKind.PAN) + parts(PartKind.COLLAR_PIECE));
+    // below doubled joists, which they do not hide
+    assertThat(areas(plan, PlanStyle.STRIP)).isEqualTo(parts(PartKind.PLY_STRIP)).isPositive();
+    assertThat(PlanStyle.STRIP.fill()).isEmpty();
+  }
+
+  private static long areas(PlanDrawing plan, PlanStyle style) {
+    return plan.items().stream()
+        .filter(i -> i.style() == style && i instanceof PlanItem.Area)
+        .count();
+  }
+
+  private static long parts(PartKind kind) {
+    return design.layout().parts().stream().filter(p -> p.kind() == kind).count();
+  }
+
+  @Test
+  void theWidthOfABayDoesNotStandOnThePipeInIt() {
+    PlanDrawing plan = plan(true, UnitSystem.IMPERIAL);
+    PlanItem.Circle pipe =
+        plan.items().stream()
+            .filter(i -> i instanceof PlanItem.Circle && i.style() == PlanStyle.CROSSING)
+            .map(PlanItem.Circle.class::cast)
+            .findFirst()
+            .orElseThrow();
+    double halfOfTheText = 0.15;
+    assertThat(labels(plan).filter(l -> l.style() == PlanStyle.NOTE && l.turn() != 0))
+        .isNotEmpty()
+        .allSatisfy(
+            l -> {
+              boolean beside = Math.abs(l.at().x() - pipe.centre().x()) > 2 * pipe.radius() + 0.05;
+              double along = Math.abs(l.at().y() - pipe.centre().y());
+              assertThat(beside || along > pipe.radius() + halfOfTheText).as(l.text()).isTrue();
+            });
   }
 
   @Test

@@ -218,7 +218,7 @@ final class OneBay {
             c ->
                 item(
                     "%d × %s, %s long, of `%s`",
-                    c.count(), c.kind().spoken(), length(c.length()), c.item()));
+                    c.count(), c.kind().spoken(), Lengths.cut(c.length(), UNITS), c.item()));
   }
 
   private void written() {

@@ -52,6 +52,42 @@ class LengthsTest {
     assertThat(Lengths.feetInches(inches * 0.0254)).isEqualTo(text);
   }
 
+  @Test
+  void whatIsPrintedToCutIsNoLongerThanThePieceByATenthOfAMillimetreNorShorterByAStep() {
+    double tenth = 1e-4;
+    double sum = 1e-9;
+    java.util.Random random = new java.util.Random(41);
+    int nearestIsLonger = 0;
+    for (int i = 0; i < 20_000; i++) {
+      double metres = 8 * random.nextDouble();
+      String tape = Lengths.cut(metres, UnitSystem.IMPERIAL);
+      String mm = Lengths.cut(metres, UnitSystem.METRIC);
+      assertThat(metres - inches(tape) * 0.0254).isBetween(-tenth, 0.0254 / 16);
+      assertThat(metres - Integer.parseInt(mm.replace(" mm", "")) / 1000.0)
+          .isBetween(-sum, 0.001 + sum);
+      nearestIsLonger += inches(Lengths.feetInches(metres)) * 0.0254 > metres + tenth ? 1 : 0;
+    }
+    assertThat(nearestIsLonger)
+        .as("which rounding to the nearest would not do")
+        .isGreaterThan(8000);
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      quoteCharacter = '|',
+      value = {
+        "3.0416,9' 11 3/4\",3041 mm", // 119.748 in: a twentieth of a millimetre below
+        "3.0108,9' 10 1/2\",3010 mm", // 118.535 in, nearest 118 9/16
+        "0.3048,1' 0\",304 mm", // on a step of inches
+        "3.04155,9' 11 11/16\",3041 mm", // 119.746 in: a tenth below
+        "3.042,9' 11 3/4\",3042 mm", // on a step of millimetres
+        "0.0009,0\",0 mm",
+      })
+  void aLengthToCutIsRoundedDown(double metres, String tape, String mm) {
+    assertThat(Lengths.cut(metres, UnitSystem.IMPERIAL)).isEqualTo(tape);
+    assertThat(Lengths.cut(metres, UnitSystem.METRIC)).isEqualTo(mm);
+  }
+
   @ParameterizedTest
   @CsvSource(
       quoteCharacter = '|',

@@ -90,7 +90,8 @@ class ExpectedOutputTest {
     Image drawn =
         Renderer.draw(
             scene,
-            DeckScene.fromBelow(design.survey().framing(), scene, settings.aspect()),
+            DeckScene.fromBelow(
+                design.survey().framing(), Optional.of(design.layout()), scene, settings.aspect()),
             settings);
     Path file = ROOT.resolve("docs/images/pine-deck-below.png");
     byte[] png = Png.encode(drawn);

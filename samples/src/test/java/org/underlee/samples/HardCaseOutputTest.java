@@ -21,6 +21,7 @@ import org.underlee.layout.Part;
 import org.underlee.layout.PartKind;
 import org.underlee.layout.Scope;
 import org.underlee.layout.Wishes;
+import org.underlee.picture.Camera;
 import org.underlee.picture.DeckScene;
 import org.underlee.picture.Png;
 import org.underlee.picture.RasterSettings;
@@ -92,8 +93,9 @@ class HardCaseOutputTest {
     Scene scene =
         DeckScene.of(framing, design.survey().model().elements(), Optional.of(design.layout()));
     RasterSettings settings = RasterSettings.of(640, 400).withThreads(2);
-    return Png.encode(
-        Renderer.draw(scene, DeckScene.fromBelow(framing, scene, settings.aspect()), settings));
+    Camera camera =
+        DeckScene.fromBelow(framing, Optional.of(design.layout()), scene, settings.aspect());
+    return Png.encode(Renderer.draw(scene, camera, settings));
   }
 
   private static HardCase named(String name) {

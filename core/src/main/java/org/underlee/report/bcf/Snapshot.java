@@ -25,7 +25,8 @@ import org.underlee.run.Coordination;
 
 /**
  * The picture of an issue, and from where it was taken: the thing in the colour of an alert, the
- * parts that it meets, and what stands around them seen through.
+ * parts that it meets, the other parts pale, so that no hole seems to be where one is, and what
+ * stands around them seen through.
  */
 record Snapshot(Camera camera, Image image) {
   static final int WIDTH = 960;
@@ -71,7 +72,7 @@ record Snapshot(Camera camera, Image image) {
     }
     for (Ours part : all.parts()) {
       if (part.bounds().meets(near) && part.element().isPresent()) {
-        Paint paint = met.contains(part.id()) ? Palette.PAN : Palette.RAIL.faded(0.45);
+        Paint paint = met.contains(part.id()) ? Palette.PAN : Palette.BESIDE;
         shapes.add(shape(shapes, part.id(), part.element().get(), paint));
       }
     }

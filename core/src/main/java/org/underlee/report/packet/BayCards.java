@@ -84,8 +84,8 @@ record BayCards(Job job) {
     return List.of(
         part.label(),
         job.word(part.kind()),
-        counted ? part.count() + "" : job.length(part.cutLength()),
-        part.sheetWidth().isPresent() ? job.length(part.sheetWidth().getAsDouble()) : "",
+        counted ? part.count() + "" : job.cut(part.cutLength()),
+        part.sheetWidth().isPresent() ? job.cut(part.sheetWidth().getAsDouble()) : "",
         part.cuts().stream().map(this::cut).collect(java.util.stream.Collectors.joining("; ")));
   }
 

@@ -1,6 +1,7 @@
 package org.underlee.report.packet;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Stream;
 import org.locationtech.jts.geom.Envelope;
 import org.underlee.bay.Bay;
@@ -11,6 +12,7 @@ import org.underlee.layout.Part;
 import org.underlee.picture.PlanBuilder;
 import org.underlee.picture.PlanDrawing;
 import org.underlee.picture.PlanStyle;
+import org.underlee.report.packet.SeatMarks.Row;
 
 /** One bay cut along and across, with its marks and widths. */
 record BaySections(Job job, Job.Place place, SectionCut cut, Bay bay) {
@@ -78,11 +80,50 @@ record BaySections(Job job, Job.Place place, SectionCut cut, Bay bay) {
         JOIST_BEYOND);
   }
 
+  /**
+   * What the two drawings say in figures, as text; empty where there is no such thing.
+   *
+   * @param clear between the joists, where the bay is cut across
+   * @param width of what catches the water there
+   */
+  record Figures(String clear, String width, String high, String low) {}
+
+  Figures figures() {
+    double v = acrossAt();
+    Optional<Row> row = markedRow();
+    return new Figures(
+        job.length(bay.clearWidthAt(v)),
+        caughtAt(v).map(p -> job.cut(p.width())).orElse(""),
+        row.map(r -> job.height(r.first().height())).orElse(""),
+        row.map(r -> job.height(r.last().height())).orElse(""));
+  }
+
+  private Optional<Row> markedRow() {
+    return SeatMarks.of(place).stream()
+        .filter(r -> r.isAt(bay) && r.line().equals(bay.left()))
+        .findFirst();
+  }
+
+  /** Below what is cut across: the piece that catches the water. */
+  private Optional<Part> caughtAt(double v) {
+    return place.partsIn(bay).stream()
+        .filter(
+            p ->
+                p.kind().catchesWater() && place.box(p).min().y() < v && place.box(p).max().y() > v)
+        .findFirst();
+  }
+
+  /** At the first pipe, or a little below the middle. */
+  private double acrossAt() {
+    return bay.crossings().stream()
+        .mapToDouble(c -> c.stretch().middle())
+        .findFirst()
+        .orElse(bay.stretch().from() + ACROSS_AT * bay.length());
+  }
+
   /** The two marks, as on the sheet of marks. */
   private void seats(PlanBuilder plan) {
-    SeatMarks.of(place).stream()
-        .filter(r -> r.isAt(bay) && r.line().equals(bay.left()))
-        .findFirst()
+    markedRow()
         .ifPresent(
             row -> {
               Vec3 high = row.first().at();
@@ -110,11 +151,7 @@ record BaySections(Job job, Job.Place place, SectionCut cut, Bay bay) {
 
   /** Across the bay a little below its middle, or at its first pipe; seen looking down the fall. */
   PlanDrawing across() {
-    double v =
-        bay.crossings().stream()
-            .mapToDouble(c -> c.stretch().middle())
-            .findFirst()
-            .orElse(bay.stretch().from() + ACROSS_AT * bay.length());
+    double v = acrossAt();
     Transform field = place.field().frame();
     Transform plane =
         field.after(new Transform(new Vec3(0, v, 0), Vec3.X, Vec3.Z, Vec3.Y.negated()));
@@ -129,11 +166,7 @@ record BaySections(Job job, Job.Place place, SectionCut cut, Bay bay) {
         new Vec2(bay.right().leftAt(v), bay.joistTop(v)),
         AROUND + CLEAR,
         drawn(job.length(bay.clearWidthAt(v))));
-    place.partsIn(bay).stream()
-        .filter(
-            p ->
-                p.kind().catchesWater() && place.box(p).min().y() < v && place.box(p).max().y() > v)
-        .findFirst()
+    caughtAt(v)
         .ifPresent(p -> width(plan, p, (bay.leftFace().at(v) + bay.rightFace().at(v)) / 2, low));
     return plan.build(job.say("sections.across", place.label(bay)));
   }
@@ -152,6 +185,6 @@ record BaySections(Job job, Job.Place place, SectionCut cut, Bay bay) {
         new Vec2(middle - part.width() / 2, low),
         new Vec2(middle + part.width() / 2, low),
         -CLEAR,
-        drawn(job.say("sections.width", job.word(part.kind()), job.length(part.width()))));
+        drawn(job.say("sections.width", job.word(part.kind()), job.cut(part.width()))));
   }
 }

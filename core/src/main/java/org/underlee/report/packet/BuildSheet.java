@@ -5,6 +5,7 @@ import static org.underlee.report.packet.Block.Tone.PLAIN;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.underlee.kit.DrainValue;
 import org.underlee.kit.DrapeValue;
@@ -12,6 +13,7 @@ import org.underlee.kit.Kit;
 import org.underlee.kit.KitNumber;
 import org.underlee.kit.PanValue;
 import org.underlee.kit.SheetValue;
+import org.underlee.layout.Part;
 import org.underlee.layout.PartKind;
 import org.underlee.report.packet.Block.Tick;
 
@@ -78,8 +80,9 @@ record BuildSheet(Job job) {
       steps.add(new Step("strips"));
     }
     steps.add(new Step("heads"));
-    steps.add(new Step("pans", lengths(PanValue.PAN_LAP)));
-    if (has(PartKind.COLLAR_PIECE)) {
+    boolean collared = has(PartKind.COLLAR_PIECE);
+    steps.add(new Step(collared ? "collared" : "pans", lengths(PanValue.PAN_LAP)));
+    if (collared) {
       steps.add(new Step("collars"));
     }
     return steps;
@@ -116,6 +119,15 @@ record BuildSheet(Job job) {
             List.of(
                 job.writing().fall(kit.gutterFall()),
                 job.length(kit.get(DrainValue.GUTTER_BACK_GAP)))));
+    if (has(PartKind.FLASHING)) {
+      String labels =
+          job.design().layout().parts().stream()
+              .filter(p -> p.kind() == PartKind.FLASHING)
+              .map(Part::label)
+              .collect(Collectors.joining(", "));
+      steps.add(
+          new Step("flashings", List.of(job.length(kit.get(DrainValue.FLASHING_LAP)), labels)));
+    }
     steps.add(new Step("downspouts"));
     steps.add(new Step("hose"));
     steps.add(new Step("clean", List.of(job.say("pieces." + kit.family().word()))));

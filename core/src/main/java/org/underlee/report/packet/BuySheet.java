@@ -10,13 +10,13 @@ import java.util.TreeMap;
 import java.util.stream.Collectors;
 import org.underlee.kit.StockItem;
 import org.underlee.report.packet.Block.Column;
+import org.underlee.takeoff.Order;
 import org.underlee.takeoff.Takeoff;
 
-/** What to order, with what of it is used; and the bill of what is in the assembly. */
+/** What to order, spares included; and the bill of what is in the assembly. */
 record BuySheet(Job job) {
 
   Sheet sheet() {
-    List<List<String>> order = new ArrayList<>();
     List<List<String>> bill = new ArrayList<>();
     for (Takeoff.Line line : job.design().takeoff().lines()) {
       StockItem item = job.kit().item(line.item());
@@ -25,11 +25,9 @@ record BuySheet(Job job) {
               job.name(item),
               item.isSoldByLength()
                   ? job.length(line.quantity())
-                  : job.writing().number(line.quantity(), 0)));
-      order.add(
-          item.isSoldByLength()
-              ? List.of(lengths(line), job.name(item), rest(line))
-              : List.of(job.writing().number(line.quantity(), 0), job.name(item), ""));
+                  : job.writing().number(line.quantity(), 0),
+              item.isSoldByLength() ? lengths(line) : "",
+              item.isSoldByLength() ? rest(line) : ""));
     }
     return new Sheet(
         "buy",
@@ -41,13 +39,31 @@ record BuySheet(Job job) {
             new Block.Table(
                 List.of(
                     Column.number(job.say("col.order")),
+                    Column.text(job.say("col.unit")),
                     Column.text(job.say("col.what")),
-                    Column.text(job.say("col.use"))),
-                order),
+                    Column.number(job.say("col.spare"))),
+                job.design().takeoff().order().rows().stream().map(this::ordered).toList()),
             new Block.Heading(job.say("buy.bill")),
             new Block.Table(
-                List.of(Column.text(job.say("col.what")), Column.number(job.say("col.net"))),
+                List.of(
+                    Column.text(job.say("col.what")),
+                    Column.number(job.say("col.net")),
+                    Column.text(job.say("col.cutFrom")),
+                    Column.text(job.say("col.use"))),
                 bill)));
+  }
+
+  /** As {@code takeoff} prints it. */
+  private List<String> ordered(Order.Row row) {
+    String unit = job.writing().translated(row.unit());
+    String pack = row.perUnit() > 1 ? " " + job.say("buy.pack", row.perUnit()) : "";
+    String length =
+        row.stockLength().isPresent() ? " " + job.length(row.stockLength().getAsDouble()) : "";
+    return List.of(
+        Integer.toString(row.units()),
+        unit + pack + length,
+        job.name(job.kit().item(row.item())),
+        row.spare() == 0 ? "" : Integer.toString(row.spare()));
   }
 
   private String lengths(Takeoff.Line line) {
@@ -61,16 +77,12 @@ record BuySheet(Job job) {
   }
 
   private String rest(Takeoff.Line line) {
-    double bought = job.design().takeoff().bought(line.item());
     String least =
         Optional.ofNullable(job.design().takeoff().bought().get(line.item()))
             .filter(Takeoff.Bought::isProvenLeast)
             .map(b -> " " + job.say("buy.proven"))
             .orElse("");
-    return job.say(
-            "buy.used",
-            job.length(line.quantity()),
-            job.writing().number(100 * (bought - line.quantity()) / bought, 0))
-        + least;
+    double left = 100 * job.design().takeoff().leftOver(line.item());
+    return job.say("buy.left", job.writing().number(left, 0)) + least;
   }
 }

@@ -6,6 +6,7 @@ import static org.underlee.report.packet.Block.Tone.PLAIN;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import org.underlee.finding.Finding;
 import org.underlee.finding.Level;
 import org.underlee.layout.PartKind;
@@ -27,7 +28,11 @@ record CoverSheet(Job job) {
       RasterSettings settings =
           RasterSettings.of(WIDTH, HEIGHT).withThreads(Runtime.getRuntime().availableProcessors());
       Camera camera =
-          DeckScene.fromBelow(job.design().survey().framing(), scene, settings.aspect());
+          DeckScene.fromBelow(
+              job.design().survey().framing(),
+              Optional.of(job.design().layout()),
+              scene,
+              settings.aspect());
       blocks.add(
           new Block.Picture(
               "below", job.say("cover.picture"), Renderer.draw(scene, camera, settings)));

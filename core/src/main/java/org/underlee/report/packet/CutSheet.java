@@ -12,13 +12,11 @@ import org.underlee.layout.Part;
 import org.underlee.layout.PartKind;
 import org.underlee.report.packet.Block.Column;
 import org.underlee.takeoff.Takeoff;
+import org.underlee.units.Lengths;
 
 /** What to cut: each size with the labels of its pieces, and the head rails bay by bay. */
 record CutSheet(Job job) {
-  /** Cut lengths are counted to this in the takeoff. */
-  private static final double CUT_STEP = 1e-4;
-
-  private static final double ROUNDING = 1e-9;
+  private static final double SAME = 1e-6;
 
   Sheet sheet() {
     List<Block> blocks = new ArrayList<>();
@@ -42,9 +40,7 @@ record CutSheet(Job job) {
       for (Part part : place.parts(PartKind.HEAD_RAIL)) {
         rows.add(
             List.of(
-                place.mark() + "-" + part.bay().orElse(""),
-                part.label(),
-                job.length(part.length())));
+                place.mark() + "-" + part.bay().orElse(""), part.label(), job.cut(part.length())));
       }
     }
     return rows.isEmpty()
@@ -77,9 +73,9 @@ record CutSheet(Job job) {
     List<String> row = new ArrayList<>();
     row.add(Integer.toString(cut.count()));
     row.add(job.word(cut.kind()));
-    row.add(job.length(cut.length()));
+    row.add(job.cut(cut.length()));
     if (folded) {
-      row.add(cut.sheetWidth().isPresent() ? job.length(cut.sheetWidth().getAsDouble()) : "");
+      row.add(cut.sheetWidth().isPresent() ? job.cut(cut.sheetWidth().getAsDouble()) : "");
     }
     row.add(pieces(cut).stream().map(Part::label).collect(Collectors.joining(" ")));
     return row;
@@ -99,7 +95,7 @@ record CutSheet(Job job) {
 
   /** Whether a length, rounded down as the takeoff does, is this one. */
   static boolean isCutTo(double length, double cut) {
-    return length >= cut - ROUNDING && length < cut + CUT_STEP - ROUNDING;
+    return Math.abs(Lengths.toCut(length) - cut) < SAME;
   }
 
   private static boolean sameWidth(OptionalDouble part, OptionalDouble cut) {
@@ -136,9 +132,9 @@ record CutSheet(Job job) {
     return List.of(
         p.label(),
         job.word(p.kind()),
-        job.length(p.cutLength()),
-        job.length(p.length()),
-        p.sheetWidth().isPresent() ? job.length(p.sheetWidth().getAsDouble()) : "",
-        job.length(p.width()));
+        job.cut(p.cutLength()),
+        job.cut(p.length()),
+        p.sheetWidth().isPresent() ? job.cut(p.sheetWidth().getAsDouble()) : "",
+        job.cut(p.width()));
   }
 }

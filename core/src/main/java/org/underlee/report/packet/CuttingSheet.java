@@ -162,7 +162,7 @@ record CuttingSheet(Job job) {
       double wide = piece.length() * scale;
       rectangle(plan, at.x(), y, new Vec2(wide, high), PIECE);
       if (wide > ROOM_FOR_TEXT && high >= BAR_HIGH * HIGH_FOR_TEXT) {
-        text(plan, at.x() + wide / 2, y + high / 2, job.length(piece.length()));
+        text(plan, at.x() + wide / 2, y + high / 2, job.cut(piece.length()));
       }
       y += high + item.kerf() * up;
     }
@@ -195,7 +195,7 @@ record CuttingSheet(Job job) {
         job.length(cutting.stock().stockLength()),
         job.say(
             "stock.each",
-            job.length(cutting.stock().pattern().get(0)),
+            job.cut(cutting.stock().pattern().get(0)),
             cutting.sticks().stream()
                 .map(s -> s.get(0).get(0).label())
                 .collect(Collectors.joining(" "))),
@@ -210,8 +210,8 @@ record CuttingSheet(Job job) {
   }
 
   private String piece(Part part, boolean ripped) {
-    String wide = ripped ? " × " + job.length(part.sheetWidth().stream().sum()) : "";
-    return (part.label() + " " + job.length(part.cutLength()) + wide).replace(' ', '\u00a0');
+    String wide = ripped ? " × " + job.cut(part.sheetWidth().stream().sum()) : "";
+    return (part.label() + " " + job.cut(part.cutLength()) + wide).replace(' ', '\u00a0');
   }
 
   private Block table(List<Cutting> cuttings) {

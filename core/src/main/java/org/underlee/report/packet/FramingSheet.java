@@ -56,7 +56,7 @@ record FramingSheet(Job job) {
         rows);
   }
 
-  private String inBay(Job.Place place, Bay bay) {
+  String inBay(Job.Place place, Bay bay) {
     List<String> found = new ArrayList<>();
     bay.blocking().forEach(b -> found.add(job.say("bay.blocking", job.length(b.at()))));
     bay.bridging().forEach(b -> found.add(job.say("bay.bridging", job.length(b.at()))));

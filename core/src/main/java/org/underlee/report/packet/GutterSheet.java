@@ -100,6 +100,11 @@ record GutterSheet(Job job) {
             SHARE,
             Optional.of(new GutterDrawing(job, place, 1).plan())));
     blocks.add(pieces(gutters, start));
+    List<Span> flashings = spans(place, PartKind.FLASHING);
+    if (!flashings.isEmpty()) {
+      blocks.add(new Block.Text(job.say("gutter.flashings"), PLAIN));
+      blocks.add(flashings(flashings, start));
+    }
     blocks.add(
         new Block.Text(
             job.say("gutter.hangers", positions(spans(place, PartKind.HANGER), start)), PLAIN));
@@ -110,8 +115,30 @@ record GutterSheet(Job job) {
     return blocks;
   }
 
+  private Block flashings(List<Span> spans, double start) {
+    return new Block.Table(
+        List.of(
+            Column.text(job.say("col.label")),
+            Column.number(job.say("col.length")),
+            Column.number(job.say("col.begins")),
+            Column.number(job.say("col.ends"))),
+        spans.stream()
+            .map(
+                s ->
+                    List.of(
+                        s.part().label(),
+                        job.cut(s.part().cutLength()),
+                        job.length(s.across().from() - start),
+                        job.length(s.across().to() - start)))
+            .toList());
+  }
+
+  /** In the order of their labels: K1, K2, … K10. */
   private String positions(List<Span> spans, double start) {
     return spans.stream()
+        .sorted(
+            Comparator.comparingInt((Span s) -> s.part().label().length())
+                .thenComparing(s -> s.part().label()))
         .map(s -> s.part().label() + "\u00a0" + job.length(s.middle() - start))
         .collect(Collectors.joining(", "));
   }
@@ -123,7 +150,7 @@ record GutterSheet(Job job) {
       rows.add(
           List.of(
               gutter.part().label(),
-              job.length(gutter.part().length()),
+              job.cut(gutter.part().length()),
               gutter.part().fall().isPresent()
                   ? job.writing().fall(gutter.part().fall().getAsDouble())
                   : "",

@@ -144,6 +144,11 @@ record Job(Design design, Writing writing) {
     return writing.length(metres);
   }
 
+  /** A length to cut: rounded down, so that the piece fits. */
+  String cut(double metres) {
+    return writing.cut(metres);
+  }
+
   /** The trade's word for a kind of part. */
   String word(PartKind kind) {
     return writing.say("part." + kind.word());

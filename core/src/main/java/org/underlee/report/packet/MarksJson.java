@@ -59,6 +59,14 @@ record MarksJson(Job job) {
       own.put("rimAtBeginMm", Json.mm(span.topFrom()));
       own.put("rimAtEndMm", Json.mm(span.topTo()));
     }
+    ArrayNode flashings = field.putArray("flashings");
+    for (Span span : GutterSheet.spans(place, PartKind.FLASHING)) {
+      flashings
+          .addObject()
+          .put("label", span.part().label())
+          .put("beginsMm", Json.mm(span.across().from() - start))
+          .put("endsMm", Json.mm(span.across().to() - start));
+    }
     ArrayNode fittings = field.putArray("alongGutter");
     for (PartKind kind : GutterSheet.FITTINGS) {
       for (Span span : GutterSheet.spans(place, kind)) {

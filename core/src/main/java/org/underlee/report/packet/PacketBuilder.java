@@ -32,7 +32,7 @@ public final class PacketBuilder {
         new BayCards(job).cards(),
         new MarksJson(job).write(),
         scene,
-        DeckScene.fromBelow(survey.framing(), scene, 1));
+        DeckScene.fromBelow(survey.framing(), Optional.of(design.layout()), scene, 1));
   }
 
   /** Each for itself, so that as many are made at a time as there are processors. */

@@ -32,10 +32,10 @@ record StickerSheet(Job job) {
   }
 
   private Block.Sticker sticker(Part part) {
-    String size = job.length(part.cutLength());
+    String size = job.cut(part.cutLength());
     String wide =
         part.sheetWidth().isPresent()
-            ? size + " × " + job.length(part.sheetWidth().getAsDouble())
+            ? size + " × " + job.cut(part.sheetWidth().getAsDouble())
             : size;
     String bay = part.bay().map(b -> " · " + job.say("labels.bay", b)).orElse("");
     return new Block.Sticker(part.label(), job.word(part.kind()) + bay, wide, end(part.kind()));
@@ -44,8 +44,9 @@ record StickerSheet(Job job) {
   private String end(PartKind kind) {
     return switch (kind) {
       case HEAD_RAIL -> job.say("labels.end.head");
-      case GUTTER -> job.say("labels.end.gutter");
+      case GUTTER, FLASHING -> job.say("labels.end.gutter");
       case DOWNSPOUT, BATTEN_HANGER -> job.say("labels.end.downspout");
+      case SADDLE -> job.say("labels.end.saddle");
       case BATTEN -> job.say("labels.end.batten");
       default -> job.say("labels.end.house");
     };

@@ -95,6 +95,11 @@ public final class Writing {
     return Lengths.format(metres, units).replace(' ', NO_BREAK);
   }
 
+  /** A length to cut, as marked on a tape: rounded down, so that the piece fits. */
+  public String cut(double metres) {
+    return Lengths.cut(metres, units).replace(' ', NO_BREAK);
+  }
+
   /** {@code 1:96}, with its inches in a foot where they are told so. */
   public String fall(double dropPerRun) {
     double run = 1 / dropPerRun;

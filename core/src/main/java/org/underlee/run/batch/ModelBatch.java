@@ -49,7 +49,9 @@ public final class ModelBatch {
    * @throws NotWrittenException when the journal cannot be kept
    */
   public List<ModelResult> run(List<Path> folders, List<Path> leftAside, Optional<Path> journal) {
-    List<ModelFiles.ModelFile> files = ModelFiles.in(folders, leftAside);
+    List<ModelFiles.ModelFile> all = ModelFiles.in(folders, leftAside);
+    List<ModelFiles.ModelFile> files =
+        all.stream().filter(f -> job.isForCopies() || !ModelFiles.isCopy(f, all)).toList();
     Optional<BatchJournal> kept = journal.map(j -> BatchJournal.open(j, key()));
     try {
       return run(files, kept);

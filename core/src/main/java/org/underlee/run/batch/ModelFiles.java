@@ -22,6 +22,8 @@ final class ModelFiles {
    */
   record ModelFile(Path path, String label) {}
 
+  private static final String COPY = ".drained.ifc";
+
   private ModelFiles() {}
 
   /**
@@ -68,6 +70,21 @@ final class ModelFiles {
     return !hidden
         && (name.endsWith(".ifc") || name.endsWith(".ifczip"))
         && Files.isRegularFile(file);
+  }
+
+  /**
+   * Whether it is the copy that a design without a name of its own wrote beside the model.
+   *
+   * @param all models of the same folders
+   */
+  static boolean isCopy(ModelFile file, List<ModelFile> all) {
+    String name = file.path().getFileName().toString();
+    if (!name.endsWith(COPY)) {
+      return false;
+    }
+    Path model =
+        file.path().resolveSibling(name.substring(0, name.length() - COPY.length()) + ".ifc");
+    return all.stream().anyMatch(f -> f.path().equals(model));
   }
 
   private static String label(Path root, Path file) {

@@ -34,6 +34,11 @@ public sealed interface ModelJob {
     return true;
   }
 
+  /** Whether drained copies that lie beside their models are looked at, too. */
+  default boolean isForCopies() {
+    return false;
+  }
+
   ModelResult.Counts of(Path model, String label);
 
   /** What is recognised. */
@@ -90,6 +95,11 @@ public sealed interface ModelJob {
 
   /** The assembly that stands in each. */
   record CheckEach() implements ModelJob {
+    @Override
+    public boolean isForCopies() {
+      return true;
+    }
+
     @Override
     public String name() {
       return "check";

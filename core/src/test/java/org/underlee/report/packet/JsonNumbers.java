@@ -7,11 +7,15 @@ import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import org.underlee.report.packet.Printed.Kind;
+import org.underlee.units.Lengths.UnitSystem;
 
 /** The numbers of JSON files by what they measure, with how far each was rounded there. */
 final class JsonNumbers {
   private static final double ROUNDING = 1e-9;
   private static final double MM = 0.001;
+
+  private static final List<String> CUT =
+      List.of("lengthMm", "sheetWidthMm", "sheetLengthMm", "widthMm", "pattern", "cutLengthMm");
 
   private final Map<Kind, TreeMap<Double, Double>> known = new EnumMap<>(Kind.class);
   private final StringBuilder words = new StringBuilder();
@@ -63,6 +67,37 @@ final class JsonNumbers {
 
   JsonNumbers length(double mm) {
     return add(Kind.LENGTH, Math.abs(mm) * MM, 5e-7);
+  }
+
+  /**
+   * As {@link #all} of a piece or of pieces, whose lengths to cut are printed rounded down; what is
+   * cut in them is not.
+   */
+  JsonNumbers pieces(JsonNode node, UnitSystem units) {
+    node.fields()
+        .forEachRemaining(
+            f -> {
+              if (CUT.contains(f.getKey())) {
+                for (JsonNode one : f.getValue().isArray() ? f.getValue() : List.of(f.getValue())) {
+                  down(one.asDouble(), units == UnitSystem.METRIC ? 1 : 25.4 / 16);
+                }
+              } else if (f.getKey().equals("cuts")) {
+                all(f.getValue());
+              } else {
+                named(f.getKey(), f.getValue());
+                pieces(f.getValue(), units);
+              }
+            });
+    if (node.isArray()) {
+      node.elements().forEachRemaining(e -> pieces(e, units));
+    }
+    return node.isTextual() ? all(node) : this;
+  }
+
+  /** The file has it to a tenth of a millimetre, the nearest or the one below. */
+  private void down(double mm, double step) {
+    length(Math.floor((mm - 0.1) / step) * step);
+    length(Math.floor((mm + 0.1) / step) * step);
   }
 
   JsonNumbers add(Kind kind, double si, double half) {

@@ -98,7 +98,7 @@ class PacketFamiliesTest {
     for (Design design : designs) {
       List<String> wanted = new ArrayList<>();
       for (JsonNode cut : JSON.readTree(TakeoffJson.write(design)).get("cuts")) {
-        String length = Math.round(cut.get("lengthMm").asDouble()) + "\u00a0mm";
+        String length = (int) Math.floor(cut.get("lengthMm").asDouble()) + "\u00a0mm";
         wanted.add(cut.get("count").asInt() + "|" + length);
       }
       Job job = new Job(design, new Writing(UnitSystem.METRIC, "en"));

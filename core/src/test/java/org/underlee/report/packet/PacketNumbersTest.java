@@ -83,7 +83,7 @@ class PacketNumbersTest {
   }
 
   /** The JSON that a sheet may take numbers from. */
-  private static JsonNumbers allowed(String sheet) {
+  private static JsonNumbers allowed(String sheet, UnitSystem units) {
     JsonNumbers known = new JsonNumbers().all(json.get("input"));
     known.words(json).words(survey).words(takeoff);
     switch (sheet) {
@@ -93,30 +93,38 @@ class PacketNumbersTest {
         known.all(survey.get("decks")).all(json.get("fields"));
         if (sheet.equals("bays")) {
           known.all(marks);
-          pieces(known);
+          pieces(known, units);
         }
       }
       case "buy" -> buy(known);
-      case "cutting" -> known.all(takeoff);
+      case "cutting" ->
+          known
+              .all(takeoff.get("lines"))
+              .pieces(takeoff.get("cuts"), units)
+              .pieces(takeoff.get("stock"), units);
       case "cuts" -> {
-        known.all(takeoff.get("lines")).all(takeoff.get("cuts"));
-        pieces(known);
+        known.all(takeoff.get("lines")).pieces(takeoff.get("cuts"), units);
+        pieces(known, units);
       }
-      case "templates" -> pieces(known);
+      case "templates" -> pieces(known, units);
       case "build" -> known.all(kit).all(json.get("fields")).all(json.get("parts"));
       case "marks" -> marks(known);
       case "sections" -> {
         marks(known);
-        pieces(known);
-        JsonNumbers.at(survey, "decks/fields/bays/clearWidths").forEach(known::all);
+        pieces(known, units);
+        for (String what : List.of("clearWidths", "blocking", "crossings")) {
+          JsonNumbers.at(survey, "decks/fields/bays/" + what).forEach(known::all);
+        }
+        JsonNumbers.at(survey, "decks/fields/bays/lengthMm")
+            .forEach(l -> known.length(l.asDouble()));
       }
       case "gutter" -> {
         known.all(marks);
-        pieces(known);
+        pieces(known, units);
         known.add(Kind.PLAIN, 3, 0); // times taller than it is
       }
       case "hose" -> hose(known);
-      case "labels" -> pieces(known);
+      case "labels" -> pieces(known, units);
       case "sources" ->
           known.all(kit).all(json.get("fields")).all(json.get("findings")).all(survey);
       default -> known.all(json.get("input"));
@@ -141,17 +149,25 @@ class PacketNumbersTest {
     for (JsonNode line : takeoff.get("lines")) {
       double quantity = line.get("quantity").asDouble();
       known.length(1000 * quantity);
-      if (line.path("boughtMm").asDouble() > 0) {
-        known.add(Kind.SHARE, 1 - 1000 * quantity / line.get("boughtMm").asDouble(), 0);
+      double taken = 0;
+      double left = 0;
+      for (JsonNode stock : takeoff.get("stock")) {
+        if (stock.get("item").equals(line.get("item"))) {
+          taken += stock.get("pieces").asInt() * stock.get("stockLengthMm").asDouble();
+          left += stock.get("pieces").asInt() * stock.get("offcutMm").asDouble();
+        }
+      }
+      if (taken > 0) {
+        known.add(Kind.SHARE, left / taken, 1e-4);
       }
     }
   }
 
   /** Lengths of pieces and their cuts; a cut's end is where it begins and its length. */
-  private static void pieces(JsonNumbers known) {
+  private static void pieces(JsonNumbers known, UnitSystem units) {
     int notched = 0;
     for (JsonNode part : json.get("parts")) {
-      known.all(part);
+      known.pieces(part, units);
       for (JsonNode cut : part.path("cuts")) {
         known.length(cut.path("fromMm").asDouble() + cut.path("lengthMm").asDouble());
       }
@@ -255,12 +271,12 @@ class PacketNumbersTest {
   /** How many numbers there are, and of how many it is noticed if they are a step greater. */
   private record Count(int numbers, int noticed) {}
 
-  private static Count account(Map<String, String> texts, String what) {
+  private static Count account(Map<String, String> texts, String what, UnitSystem units) {
     int numbers = 0;
     int noticed = 0;
     List<String> lost = new ArrayList<>();
     for (Map.Entry<String, String> sheet : texts.entrySet()) {
-      JsonNumbers known = allowed(sheet.getKey());
+      JsonNumbers known = allowed(sheet.getKey(), units);
       Set<String> unknown = new HashSet<>();
       for (Printed p : Printed.in(bare(sheet.getValue(), known, unknown))) {
         numbers++;
@@ -280,8 +296,8 @@ class PacketNumbersTest {
     for (UnitSystem units : UnitSystem.values()) {
       Packet packet = packet(units);
       Paper paper = units == UnitSystem.METRIC ? Paper.A4 : Paper.LETTER;
-      Count pdf = account(sheetsOfPdf(packet, paper), "PDF, " + units);
-      Count page = account(sectionsOfPage(packet), "page, " + units);
+      Count pdf = account(sheetsOfPdf(packet, paper), "PDF, " + units, units);
+      Count page = account(sectionsOfPage(packet), "page, " + units, units);
       for (Count count : List.of(pdf, page)) {
         double noticed = (double) count.noticed() / count.numbers();
         assertThat(noticed).as(units + ": altered numbers that are noticed").isGreaterThan(0.6);

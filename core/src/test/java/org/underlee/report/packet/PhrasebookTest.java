@@ -136,7 +136,12 @@ class PhrasebookTest {
     Set<String> english = new TreeSet<>();
     for (Kit kit : KitReader.allBuiltIn()) {
       same(kit.name(), english);
-      kit.stock().forEach(item -> same(item.description(), english));
+      kit.stock()
+          .forEach(
+              item -> {
+                same(item.description(), english);
+                same(item.shop().unit(), english);
+              });
     }
     assertThat(english).as("named in English still").isEmpty();
   }

@@ -85,7 +85,7 @@ final class Output {
             .withThreads(Math.max(1, Runtime.getRuntime().availableProcessors()));
     Camera camera =
         view == View.BELOW
-            ? DeckScene.fromBelow(survey.framing(), scene, settings.aspect())
+            ? DeckScene.fromBelow(survey.framing(), layout, scene, settings.aspect())
             : DeckScene.fromAbove(survey.framing(), scene, settings.aspect());
     return Png.encode(Renderer.draw(scene, camera, settings));
   }

@@ -71,6 +71,18 @@ class BatchTest {
   }
 
   @Test
+  void aDrainedCopyBesideItsModelIsLookedAtByCheckOnly() throws Exception {
+    Files.delete(models.resolve("a.ifc"));
+    Path alone = models.resolve("other.drained.ifc");
+    run("design", models.resolve("b/pine.ifc"), "--out", models.resolve("b/pine.drained.ifc"));
+    Files.copy(models.resolve("b/pine.drained.ifc"), alone);
+    Ran surveyed = run("batch", "survey", models);
+    assertThat(surveyed.out()).doesNotContain("pine.drained.ifc").contains("other.drained.ifc");
+    assertThat(surveyed.err()).contains("3 models: ");
+    assertThat(run("batch", "check", models).out()).contains("jobs/b/pine.drained.ifc");
+  }
+
+  @Test
   void drainedCopiesLieAsTheModelsDoAndCanBeCheckedTheSameWay() throws Exception {
     Files.delete(models.resolve("a.ifc"));
     Path out = folder.resolve("drained");

@@ -40,7 +40,7 @@ final class CommandReference {
 
             Generated from the command's own help. `underlee` stands for `java -jar plugin/command/target/underlee.jar`.
             Reports go to standard output, messages and findings to standard error. [Exit codes](../how-to/read-findings.md#exit-codes)
-            are in the page on findings.
+            are in the page on findings. `server`, a verb of the part for model servers, has [a page of its own](../how-to/work-on-a-model-server.md).
 
             """);
     page.append(withoutVerbsOfOtherParts(help("## underlee", "--help")));

@@ -3,6 +3,7 @@ package org.underlee.command;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
+import java.io.InputStream;
 import java.io.PrintWriter;
 import java.io.StringWriter;
 import java.nio.file.Files;
@@ -49,6 +50,35 @@ class ReadmeTest {
             .toList();
     assertThat(pieces).hasSizeGreaterThan(5);
     assertThat(printed.toString().replace(folder + "/", "")).containsSubsequence(pieces);
+  }
+
+  /** All but the window; the standard's schema file is the reader's own. */
+  @Test
+  void everyLineOfTheThreeWaysWorksAfterTheLinesAboveIt() throws IOException {
+    try (InputStream schema = Underlee.class.getResourceAsStream("/schema/IFC4_ADD2.exp")) {
+      Files.write(folder.resolve("IFC4.exp"), schema.readAllBytes());
+    }
+    ShellLines shell = new ShellLines(ROOT, folder);
+    String ways = readme().substring(readme().indexOf("## Three ways"));
+    int run = 0;
+    for (String line : ways.lines().filter(l -> l.startsWith("    ")).toList()) {
+      String command = line.strip().replaceAll(" +#.*", "");
+      if (command.startsWith("underlee ") && !command.startsWith("underlee open")) {
+        Object[] words =
+            Stream.of(command.split(" +"))
+                .skip(1)
+                .<Object>map(w -> w.matches(".*[.][a-z]\\w+") ? folder.resolve(w) : w)
+                .toArray();
+        if (command.endsWith("--out packet")) {
+          words[words.length - 1] = folder.resolve("packet");
+        }
+        assertThat(Ran.run(words).code()).as(command).isZero();
+        run++;
+      } else {
+        shell.run(command);
+      }
+    }
+    assertThat(run).isEqualTo(14);
   }
 
   @Test

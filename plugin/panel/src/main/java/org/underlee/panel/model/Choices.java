@@ -38,7 +38,7 @@ public final class Choices implements AutoCloseable {
           "To buy",
           "Outlets",
           "Remarks");
-  private static final List<Integer> NUMBERS = List.of(3, 4, 6, 7, 8);
+  private static final List<Integer> NUMBERS = List.of(3, 4, 5, 6, 7, 8);
 
   private final Session session;
   private final ObservableValue<UnitSystem> units;
@@ -137,7 +137,7 @@ public final class Choices implements AutoCloseable {
         Integer.toString(a.bought()),
         a.drains().map(d -> Integer.toString(d.own().outlets())).orElse("–"),
         (a.boardsOff() ? "boards off; " : "")
-            + a.dominatedBy().map(n -> "no better than row " + n).orElse(""));
+            + a.dominatedBy().map(n -> "row " + n + " is better").orElse(""));
   }
 
   /** Takes the arrangement of a row, as one step to undo. */

@@ -73,9 +73,10 @@ public record Inspection(String name, String kind, List<Row> rows, List<Because>
 
     Inspection part(Part part, Result result) {
       List<Row> rows = new ArrayList<>();
-      rows.add(new Row("Length to cut", length(part.cutLength())));
-      rows.add(new Row("Width", length(part.width())));
-      part.sheetWidth().ifPresent(w -> rows.add(new Row("Flat sheet", length(w) + " wide")));
+      rows.add(new Row("Length to cut", Lengths.cut(part.cutLength(), units)));
+      rows.add(new Row("Width", Lengths.cut(part.width(), units)));
+      part.sheetWidth()
+          .ifPresent(w -> rows.add(new Row("Flat sheet", Lengths.cut(w, units) + " wide")));
       part.fall().ifPresent(f -> rows.add(new Row("Fall", Lengths.fall(f))));
       if (part.count() > 1) {
         rows.add(new Row("Count", Integer.toString(part.count())));

@@ -91,7 +91,7 @@ public record Outline(Item item, String name, String note, State state, List<Out
   }
 
   private static Outline part(Part part, UnitSystem units) {
-    String note = part.kind().spoken() + ", " + Lengths.format(part.length(), units);
+    String note = part.kind().spoken() + ", " + Lengths.cut(part.length(), units);
     return new Outline(new Item.OfPart(part.id()), part.label(), note, State.PLAIN, List.of());
   }
 

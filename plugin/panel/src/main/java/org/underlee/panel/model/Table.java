@@ -72,9 +72,9 @@ public record Table(String name, List<String> head, List<Integer> numbers, List<
                         List.of(
                             c.kind().spoken(),
                             c.item(),
-                            Lengths.format(c.length(), units),
+                            Lengths.cut(c.length(), units),
                             c.sheetWidth().isPresent()
-                                ? Lengths.format(c.sheetWidth().getAsDouble(), units)
+                                ? Lengths.cut(c.sheetWidth().getAsDouble(), units)
                                 : "",
                             Integer.toString(c.count()),
                             String.join(" ", c.bays())),
@@ -108,7 +108,7 @@ public record Table(String name, List<String> head, List<Integer> numbers, List<
             .collect(
                 Collectors.groupingBy(l -> l, java.util.LinkedHashMap::new, Collectors.counting()));
     return counts.entrySet().stream()
-        .map(e -> e.getValue() + " × " + Lengths.format(e.getKey(), units))
+        .map(e -> e.getValue() + " × " + Lengths.cut(e.getKey(), units))
         .collect(Collectors.joining(" + "));
   }
 
