@@ -12,6 +12,7 @@ import org.underlee.finding.Place;
 import org.underlee.geom.Interval;
 import org.underlee.kit.Kit;
 import org.underlee.kit.KitNumber;
+import org.underlee.units.Lengths;
 import org.underlee.units.Quantity;
 import org.underlee.units.Words;
 
@@ -200,13 +201,14 @@ record OpenBay(String field, Kit kit) {
     return SeatRules.of(kit).advice();
   }
 
+  /** A range that no tape shows is told to the nearest: inwards, its ends would pass each other. */
   private static Words words(SeatRange range) {
+    boolean shown = range.heights().length() > 2 * Lengths.TAPE_MARK;
+    Quantity from = Quantity.length(range.heights().from());
+    Quantity to = Quantity.length(range.heights().to());
     return Words.of(
         "%s (%s) to %s (%s)",
-        Quantity.length(range.heights().from()).atLeast(),
-        range.bottomWhy(),
-        Quantity.length(range.heights().to()).atMost(),
-        range.topWhy());
+        shown ? from.atLeast() : from, range.bottomWhy(), shown ? to.atMost() : to, range.topWhy());
   }
 
   private Subject subject(Bay bay, double measured) {

@@ -40,6 +40,6 @@ record SeatLimit(Interval forbidden, Words why) {
     }
     return isCeiling()
         ? Words.of("at most %s (%s)", from.atMost(), why)
-        : Words.of("not between %s and %s (%s)", from, to, why);
+        : Words.of("not between %s and %s (%s)", from.atMost(), to.atLeast(), why);
   }
 }

@@ -15,7 +15,7 @@ public final class Palette {
   public static final Paint MEMBRANE = Paint.solid(0x6f7a86);
   public static final Paint TAPE = Paint.solid(0x5d6168);
   public static final Paint GUTTER = Paint.solid(0x5b9199);
-  public static final Paint PIPE = Paint.solid(0x4a7c85);
+  public static final Paint PIPE = Paint.solid(0x8b74a3);
   public static final Paint HANGER = Paint.solid(0x7a7f86);
 
   /** What must be looked at: a clash, a blocked bay. */

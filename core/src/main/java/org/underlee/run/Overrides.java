@@ -31,7 +31,10 @@ import org.underlee.framing.Told;
 public record Overrides(String file, Told told) {
   private static final String SCHEMA = "underlee/overrides/1";
   private static final String NOT_FRAMING = "not-framing";
-  private static final String ENDING = ".underlee.json";
+
+  /** How such a file is called, after the model's name. */
+  public static final String ENDING = ".underlee.json";
+
   private static final String ADVICE = "docs/how-to/set-right-what-was-misread.md shows the file.";
 
   private static final Map<String, Role> ROLES =

@@ -24,7 +24,9 @@ record SpoutSizes(IfcModel model, List<WrittenPart> parts) {
     if (all.stream().anyMatch(OptionalDouble::isEmpty)) {
       return kit.without(DrainValue.DOWNSPOUT_NOMINAL);
     }
-    double least = all.stream().mapToDouble(OptionalDouble::orElseThrow).min().orElse(0);
+    double stated = all.stream().mapToDouble(OptionalDouble::orElseThrow).min().orElse(0);
+    // a pipe is not called by more than its outside: tables would promise what it cannot carry
+    double least = Math.min(stated, kit.get(DrainValue.DOWNSPOUT_DIAMETER));
     double own = kit.find(DrainValue.DOWNSPOUT_NOMINAL).orElse(0);
     return all.isEmpty() || Math.abs(least - own) < SAME
         ? kit

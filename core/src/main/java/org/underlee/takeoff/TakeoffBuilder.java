@@ -46,7 +46,7 @@ public final class TakeoffBuilder {
     Map<String, List<Part>> byItem =
         layout.parts().stream().collect(Collectors.groupingBy(Part::item));
     TakeoffBuilder builder = new TakeoffBuilder(layout, buying);
-    layout.kit().stock().parallelStream()
+    layout.kit().stock().stream()
         .map(item -> counted(layout, buying, item, byItem.getOrDefault(item.id(), List.of())))
         .forEachOrdered(builder::add);
     return new Takeoff(

@@ -12,7 +12,7 @@ public final class Lengths {
   private static final int INCH_PARTS = 16;
 
   /** One of them. */
-  static final double TAPE_MARK = INCH / INCH_PARTS;
+  public static final double TAPE_MARK = INCH / INCH_PARTS;
 
   /** Runs of a fall are shown in tenths. */
   static final double RUNS_PER_UNIT = 10;

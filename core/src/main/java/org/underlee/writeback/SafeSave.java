@@ -105,7 +105,7 @@ public final class SafeSave {
   private static void requireOther(Path input, Path target, boolean inPlace) throws IOException {
     if (!inPlace && Files.exists(target) && Files.isSameFile(input, target)) {
       throw new NotWrittenException(
-          target + " was not written: it is the input", "Choose another output file.", null);
+          target + " was not written: it is the input", "Choose another output file.");
     }
   }
 
@@ -115,12 +115,11 @@ public final class SafeSave {
     if (!Files.isDirectory(folder)) {
       throw new NotWrittenException(
           target + " was not written: there is no folder " + folder,
-          "Make the folder first, or choose another output file.",
-          null);
+          "Make the folder first, or choose another output file.");
     }
     if (Files.isDirectory(target)) {
       throw new NotWrittenException(
-          target + " was not written: it is a folder", "Name a file in it.", null);
+          target + " was not written: it is a folder", "Name a file in it.");
     }
   }
 

@@ -62,6 +62,10 @@ class EdgesTheSlowWayTest {
       assertThat(edge.faceA()).isEqualTo(side.getValue().get(0));
       assertThat(edge.faceB())
           .isEqualTo(side.getValue().size() > 1 ? side.getValue().get(1) : FeatureEdges.NO_FACE);
+      boolean turned =
+          edge.faceB() != FeatureEdges.NO_FACE
+              && runs(mesh, edge.faceA(), edge) != runs(mesh, edge.faceB(), edge);
+      assertThat(fast.isOpposite(s)).isEqualTo(turned);
       s++;
     }
   }
@@ -80,6 +84,16 @@ class EdgesTheSlowWayTest {
       }
     }
     return sides;
+  }
+
+  /** Whether a triangle names the ends of an edge in their order. */
+  private static boolean runs(Mesh mesh, int face, FeatureEdges.Edge edge) {
+    int[] place = Weld.firstAtPlace(mesh, tolerance(mesh));
+    return IntStream.range(0, 3)
+        .anyMatch(
+            k ->
+                place[mesh.corner(face, k)] == edge.from()
+                    && place[mesh.corner(face, (k + 1) % 3)] == edge.to());
   }
 
   private static double tolerance(Mesh mesh) {

@@ -114,6 +114,19 @@ class SpoutSizesTest {
     assertThat(checked(smaller)).contains(takes(design, AT_2_IN));
   }
 
+  /** Whatever is stated: a pipe of 3 in carries no more than one that is called so. */
+  @ParameterizedTest
+  @MethodSource("samples")
+  void oneThatIsCalledLargerThanItsOutsideIsReadAtItsOutside(SampleDeck deck) {
+    Design design = design(deck, KitReader.builtIn());
+    String larger =
+        Pattern.compile("(?<='NominalDiameter',\\$,IFCPOSITIVELENGTHMEASURE\\()[^)]+")
+            .matcher(text(design))
+            .replaceAll(m -> "" + 2.7 * Double.parseDouble(m.group()));
+    assertThat(larger).isNotEqualTo(text(design));
+    assertThat(checked(larger)).contains(takes(design, AT_3_IN));
+  }
+
   /** 72.2 mm are clear in 2 mm vinyl, with two walls of 0.032 in less than 3 in. */
   @ParameterizedTest
   @MethodSource("samples")

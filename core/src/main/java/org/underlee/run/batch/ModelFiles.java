@@ -63,7 +63,7 @@ final class ModelFiles {
   }
 
   private static boolean isModel(Path root, Path file) {
-    String name = file.getFileName().toString().toLowerCase(Locale.ROOT);
+    String name = lower(file);
     boolean hidden =
         Stream.of(root.relativize(file).toString().split("[/\\\\]"))
             .anyMatch(part -> part.startsWith("."));
@@ -78,13 +78,19 @@ final class ModelFiles {
    * @param all models of the same folders
    */
   static boolean isCopy(ModelFile file, List<ModelFile> all) {
-    String name = file.path().getFileName().toString();
+    String name = lower(file.path());
     if (!name.endsWith(COPY)) {
       return false;
     }
-    Path model =
-        file.path().resolveSibling(name.substring(0, name.length() - COPY.length()) + ".ifc");
-    return all.stream().anyMatch(f -> f.path().equals(model));
+    String stem = name.substring(0, name.length() - COPY.length());
+    return all.stream()
+        .filter(f -> file.path().resolveSibling("").equals(f.path().resolveSibling("")))
+        .map(f -> lower(f.path()))
+        .anyMatch(n -> n.equals(stem + ".ifc") || n.equals(stem + ".ifczip"));
+  }
+
+  private static String lower(Path file) {
+    return file.getFileName().toString().toLowerCase(Locale.ROOT);
   }
 
   private static String label(Path root, Path file) {

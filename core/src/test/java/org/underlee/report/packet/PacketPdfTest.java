@@ -44,8 +44,11 @@ class PacketPdfTest {
   }
 
   /** Lengths as a tape shows them, written anew here from the JSON's millimetres. */
+  /**
+   * Down to the millimetre, so that the piece fits; what is a ten-thousandth below one is on it.
+   */
   private static String tape(double mm) {
-    return Math.round(mm) + " mm";
+    return (long) Math.floor(mm + 1e-4) + " mm";
   }
 
   private static String text(byte[] bytes) throws IOException {

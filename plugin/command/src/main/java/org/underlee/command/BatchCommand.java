@@ -11,6 +11,7 @@ import org.underlee.finding.Level;
 import org.underlee.report.BatchCsv;
 import org.underlee.report.BatchHtml;
 import org.underlee.report.BatchJson;
+import org.underlee.run.Overrides;
 import org.underlee.run.batch.ModelBatch;
 import org.underlee.run.batch.ModelJob;
 import org.underlee.run.batch.ModelResult;
@@ -120,6 +121,9 @@ final class BatchCommand implements Callable<Integer> {
   private void requireKnown(Path file) {
     if (ModelOptions.ending(file, SUMMARIES).isEmpty()) {
       throw slip("--summary " + file + ": name a .csv, .json or .html file");
+    }
+    if (file.toString().endsWith(Overrides.ENDING)) {
+      throw slip("--summary " + file + ": files that end so say what is what in a model");
     }
   }
 

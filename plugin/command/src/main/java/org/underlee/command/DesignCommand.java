@@ -155,10 +155,12 @@ final class DesignCommand implements Callable<Integer> {
     }
   }
 
-  /** What is written without being named is not written over what the run reads either. */
+  /** What is written without being named is not written over what the run reads or writes. */
   private void requireTargetNotRead() {
-    if (explain.isEmpty()) {
-      model.files().requireNotRead(inPlace ? SafeSave.backup(model.file) : target());
+    if (explain.isEmpty() && inPlace) {
+      model.files().requireFree(SafeSave.backup(model.file));
+    } else if (explain.isEmpty() && out.isEmpty()) {
+      model.files().requireFree(target());
     }
   }
 

@@ -84,7 +84,21 @@ final class RunFiles {
   }
 
   /**
-   * Refuses a file that is not named on the command line, before any work is done for it.
+   * Refuses a file that is written without being named, before any work is done for it.
+   *
+   * @throws NotWrittenException when the run reads it, or an option says to write it
+   */
+  void requireFree(Path target) {
+    require(target, read);
+    for (OptionSpec option : spec.commandLine().getParseResult().matchedOptions()) {
+      if (TARGETS.contains(option.longestName())) {
+        require(target, files(option, option.longestName()));
+      }
+    }
+  }
+
+  /**
+   * Refuses a file that the run makes in a folder that is named.
    *
    * @throws NotWrittenException when the run reads it
    */
@@ -134,8 +148,7 @@ final class RunFiles {
           target
               + " was not written: "
               + (TARGETS.contains(by) ? by + " writes it too" : "it is an input (" + by + ")"),
-          "Choose another output file.",
-          null);
+          "Choose another output file.");
     }
   }
 

@@ -78,6 +78,8 @@ class RunFilesTest extends AtTheShell {
         "design deck.ifc --stock prices.csv --takeoff prices.csv",
         "design deck.ifc --capacity-table table.json --issues table.json",
         "design deck.ifc --csv both.csv --takeoff both.csv",
+        "design deck.ifc --csv deck.drained.ifc",
+        "design deck.ifc --in-place --csv deck.ifc.bak",
         "takeoff deck.ifc --kit kit.json --out kit.json",
         "survey deck.ifc --overrides roles.json --json --out roles.json",
         "survey deck.ifc --services services.ifc --out services.ifc",
@@ -128,6 +130,15 @@ class RunFilesTest extends AtTheShell {
     }
     assertThat(run(words).err().lines().filter(l -> l.startsWith("Wrote "))).hasSize(3);
     assertThat(run(words).err().lines().filter(l -> l.startsWith("Renewed "))).hasSize(2);
+  }
+
+  @Test
+  void aTableOfManyModelsIsNotWrittenOverWhatIsSaidOfOne() throws Exception {
+    Map<String, String> before = files();
+    Ran ran = run("batch", "survey", folder, "--summary", folder.resolve("deck.underlee.json"));
+    assertThat(ran.code()).isNotZero();
+    assertThat(ran.err()).contains("deck.underlee.json");
+    assertThat(files()).isEqualTo(before);
   }
 
   /** Lines of a journal are added at its end, so that another file would grow. */

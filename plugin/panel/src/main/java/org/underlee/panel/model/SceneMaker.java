@@ -29,12 +29,12 @@ final class SceneMaker {
    * All of a result.
    *
    * @param frame of the first field
+   * @param around what is drawn solid, in the frame; not needed for most pictures of a drag
    */
-  record Whole(Result result, Prepared prepared, Transform frame) {
+  record Whole(Result result, Prepared prepared, Transform frame, Once<Box> around) {
 
-    /** Around what is drawn solid, in the frame; not needed for most pictures of a drag. */
     Box box() {
-      return SectionBox.around(solid(picture().scene()), frame);
+      return around.get();
     }
 
     /** What a view is fitted to. */
@@ -93,7 +93,9 @@ final class SceneMaker {
             .findFirst()
             .map(f -> f.frame())
             .orElse(Transform.IDENTITY);
-    return new Whole(result, prepared, frame);
+    Scene scene = prepared.picture().scene();
+    return new Whole(
+        result, prepared, frame, new Once<>(() -> SectionBox.around(solid(scene), frame)));
   }
 
   /** What the picture is of: a long wall that is seen through does not count. */

@@ -145,9 +145,9 @@ public final class Session implements AutoCloseable {
     layingOut.cancel();
     designing.cancel();
     isReading = false;
-    isHeld = false;
     busyWith.set("");
-    stale.set(stale.get() || result.get().filter(r -> !r.isLaidOut()).isPresent());
+    stale.set(stale.get() || isHeld || result.get().filter(r -> !r.isLaidOut()).isPresent());
+    isHeld = false;
   }
 
   private void publish() {
@@ -200,6 +200,7 @@ public final class Session implements AutoCloseable {
 
   private void read(Path file, Decisions by) {
     begin(READING);
+    isHeld = false;
     fields = Optional.empty();
     isReading = true;
     reading.run(
