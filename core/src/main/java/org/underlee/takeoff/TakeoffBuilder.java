@@ -7,7 +7,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.TreeMap;
+import java.util.function.Supplier;
 import java.util.stream.Collectors;
+import org.underlee.finding.InputException;
 import org.underlee.kit.StockItem;
 import org.underlee.layout.Layout;
 import org.underlee.layout.Part;
@@ -46,9 +48,10 @@ public final class TakeoffBuilder {
     Map<String, List<Part>> byItem =
         layout.parts().stream().collect(Collectors.groupingBy(Part::item));
     TakeoffBuilder builder = new TakeoffBuilder(layout, buying);
-    layout.kit().stock().stream()
+    layout.kit().stock().parallelStream()
         .map(item -> counted(layout, buying, item, byItem.getOrDefault(item.id(), List.of())))
-        .forEachOrdered(builder::add);
+        .toList()
+        .forEach(counted -> builder.add(counted.get()));
     return new Takeoff(
         List.copyOf(builder.lines),
         List.copyOf(builder.cuts),
@@ -58,13 +61,20 @@ public final class TakeoffBuilder {
         new Order(builder.rows, builder.alternatives, buying.prices().map(PriceList::currency)));
   }
 
-  private static TakeoffBuilder counted(
+  /** Refused or not, only when it is asked for: the first in the kit's order is the one told. */
+  private static Supplier<TakeoffBuilder> counted(
       Layout layout, Buying buying, StockItem item, List<Part> parts) {
     TakeoffBuilder own = new TakeoffBuilder(layout, buying);
-    if (!parts.isEmpty()) {
-      own.count(item, parts);
+    try {
+      if (!parts.isEmpty()) {
+        own.count(item, parts);
+      }
+      return () -> own;
+    } catch (InputException e) {
+      return () -> {
+        throw e;
+      };
     }
-    return own;
   }
 
   /** What comes after, counted for itself. */
