@@ -98,19 +98,19 @@ public final class WaysOut {
    */
   private Optional<WayOut> laidOut(Issue issue, List<Issue> all) {
     List<Issue> others = all.stream().filter(i -> !i.equals(issue)).toList();
+    Optional<WayOut> now = laidOutWithout(issue, List.of(), AT_ONCE);
+    if (others.isEmpty() || now.isPresent()) {
+      return now;
+    }
     Optional<WayOut> whenAllAreSettled =
         laidOutWithout(issue, others, Words.plain(", once the other issues are settled"));
-    if (whenAllAreSettled.isEmpty() || others.isEmpty()) {
-      return laidOutWithout(issue, List.of(), AT_ONCE);
-    }
-    return laidOutWithout(issue, List.of(), AT_ONCE)
-        .or(
-            () ->
-                others.stream()
-                    .limit(MOST_CONDITIONS)
-                    .flatMap(o -> laidOutWithout(issue, List.of(o), once(o)).stream())
-                    .findFirst())
-        .or(() -> whenAllAreSettled);
+    return whenAllAreSettled.flatMap(
+        last ->
+            others.stream()
+                .limit(MOST_CONDITIONS)
+                .flatMap(o -> laidOutWithout(issue, List.of(o), once(o)).stream())
+                .findFirst()
+                .or(() -> Optional.of(last)));
   }
 
   private static Words once(Issue settled) {

@@ -119,11 +119,14 @@ record ZoneEdges(FieldPlan plan, DryZone zone, Wishes wishes) {
             "Serve one more bay there: draw the dry zone on past the joist. Else tape the joist's"
                 + " top, and expect splashes along this edge.");
     List<Bay> more = near.stream().filter(this::isOpenForTheZone).map(Edge::open).toList();
+    if (more.isEmpty()) {
+      return Fix.of(words);
+    }
     DryZone wider =
         zone.and(near.stream().filter(this::isOpenForTheZone).map(this::strip).toList());
     FieldPlan then = FieldPlanner.best(plan.bays(), plan.kit(), wishes.keepingDry(wider));
     boolean served = then.served().stream().map(BayRun::bay).toList().containsAll(more);
-    if (more.isEmpty() || !served) {
+    if (!served) {
       return Fix.of(words);
     }
     Words price = new Alternative(Words.of(""), OptionalInt.empty(), then, plan).price();

@@ -5,7 +5,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Optional;
-import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -81,6 +80,16 @@ class SpoutSizesTest {
     return told(checked.findings());
   }
 
+  /** The written model, in which each downspout is called so many times its size. */
+  private static String called(Design design, double times) {
+    String other =
+        Pattern.compile("(?<='NominalDiameter',\\$,IFCPOSITIVELENGTHMEASURE\\()[^)]+")
+            .matcher(text(design))
+            .replaceAll(m -> "" + times * Double.parseDouble(m.group()));
+    assertThat(other).isNotEqualTo(text(design));
+    return other;
+  }
+
   /** What the hardest used outlet takes of a row of the table. */
   private static String takes(Design design, double gpm) {
     double most =
@@ -106,12 +115,7 @@ class SpoutSizesTest {
   @MethodSource("samples")
   void oneThatIsCalledSmallerInTheModelIsReadAtTheSmallerRow(SampleDeck deck) {
     Design design = design(deck, KitReader.builtIn());
-    Matcher size =
-        Pattern.compile("(?<='NominalDiameter',\\$,IFCPOSITIVELENGTHMEASURE\\()[^)]+")
-            .matcher(text(design));
-    String smaller = size.replaceAll(m -> "" + 0.99 * Double.parseDouble(m.group()));
-    assertThat(smaller).isNotEqualTo(text(design));
-    assertThat(checked(smaller)).contains(takes(design, AT_2_IN));
+    assertThat(checked(called(design, 0.99))).contains(takes(design, AT_2_IN));
   }
 
   /** Whatever is stated: a pipe of 3 in carries no more than one that is called so. */
@@ -119,12 +123,7 @@ class SpoutSizesTest {
   @MethodSource("samples")
   void oneThatIsCalledLargerThanItsOutsideIsReadAtItsOutside(SampleDeck deck) {
     Design design = design(deck, KitReader.builtIn());
-    String larger =
-        Pattern.compile("(?<='NominalDiameter',\\$,IFCPOSITIVELENGTHMEASURE\\()[^)]+")
-            .matcher(text(design))
-            .replaceAll(m -> "" + 2.7 * Double.parseDouble(m.group()));
-    assertThat(larger).isNotEqualTo(text(design));
-    assertThat(checked(larger)).contains(takes(design, AT_3_IN));
+    assertThat(checked(called(design, 2.7))).contains(takes(design, AT_3_IN));
   }
 
   /** 72.2 mm are clear in 2 mm vinyl, with two walls of 0.032 in less than 3 in. */
