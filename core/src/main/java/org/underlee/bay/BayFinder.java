@@ -21,7 +21,7 @@ import org.underlee.geom.PlanShape;
  */
 public final class BayFinder {
   /** A stretch shorter than this is the step between two joist ends, not a bay. */
-  private static final double SHORTEST = 0.05;
+  static final double SHORTEST = 0.05;
 
   /** A bounding member's face lies within this of where the joists end. */
   private static final double AT_END = 0.2;

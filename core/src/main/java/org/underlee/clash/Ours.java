@@ -58,7 +58,7 @@ public record Ours(
   /** Whether it lies between the joists, laid out around what it meets there. */
   boolean isInBay() {
     return switch (kind) {
-      case PAN, SIDE_RAIL, HEAD_RAIL, PLY_STRIP, COLLAR_PIECE, SADDLE, TAPE -> true;
+      case PAN, SIDE_RAIL, HEAD_RAIL, RIDGE_CAP, PLY_STRIP, COLLAR_PIECE, SADDLE, TAPE -> true;
       case MEMBRANE, CAP_STRIP -> true;
       case SHEET, BATTEN, BATTEN_HANGER -> false;
       case GUTTER, FLASHING, OUTLET, END_CAP, HANGER, DOWNSPOUT, ELBOW, STRAP, FASTENER -> false;

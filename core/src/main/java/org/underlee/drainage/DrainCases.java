@@ -1,11 +1,13 @@
 package org.underlee.drainage;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.underlee.bay.Bay;
 import org.underlee.bay.Block;
@@ -13,6 +15,7 @@ import org.underlee.bay.FieldBays;
 import org.underlee.drainage.Piece.Kind;
 import org.underlee.framing.Field;
 import org.underlee.framing.Member;
+import org.underlee.framing.Role;
 import org.underlee.framing.Support;
 import org.underlee.geom.Transform;
 import org.underlee.geom.Vec2;
@@ -40,18 +43,50 @@ public final class DrainCases {
 
   /** One case for each field of the layout. */
   public static List<DrainCase> of(List<FieldBays> bays, Layout layout) {
-    List<DrainCase> cases = new ArrayList<>();
+    Map<String, List<Placed>> parts = new LinkedHashMap<>();
     for (var field : layout.fields()) {
-      List<Placed> parts =
+      parts.put(
+          field.field(),
           field.parts().stream()
               .filter(p -> !p.bodies().isEmpty())
               .map(DrainCases::placed)
-              .toList();
-      bays.stream()
-          .filter(b -> b.field().id().equals(field.field()))
-          .forEach(b -> cases.add(of(b, parts)));
+              .toList());
     }
+    return ofParts(bays, parts);
+  }
+
+  /**
+   * One case for each field with parts. What hangs on the other side of a field's high line is in
+   * its case too, as what lies over the line sheds to both sides.
+   *
+   * @param parts by the field that they hang below
+   */
+  public static List<DrainCase> ofParts(List<FieldBays> bays, Map<String, List<Placed>> parts) {
+    List<DrainCase> cases = new ArrayList<>();
+    parts.forEach(
+        (field, own) ->
+            bays.stream()
+                .filter(b -> b.field().id().equals(field))
+                .forEach(b -> cases.add(of(b, other(b, bays), own, parts))));
     return cases;
+  }
+
+  private static Optional<FieldBays> other(FieldBays own, List<FieldBays> bays) {
+    return own.field()
+        .highLine()
+        .flatMap(h -> bays.stream().filter(b -> b.field().id().equals(h.other())).findFirst());
+  }
+
+  private static DrainCase of(
+      FieldBays bays,
+      Optional<FieldBays> other,
+      List<Placed> own,
+      Map<String, List<Placed>> parts) {
+    List<FieldBays> both = new ArrayList<>(List.of(bays));
+    other.ifPresent(both::add);
+    List<Placed> beyond =
+        other.map(o -> parts.getOrDefault(o.field().id(), List.of())).orElse(List.of());
+    return of(bays, both.stream().flatMap(DrainCases::framing), own, beyond);
   }
 
   /** The same with rain that comes onto the fields from elsewhere. */
@@ -65,10 +100,17 @@ public final class DrainCases {
 
   /** The case for one field, with the parts that are hung there. */
   public static DrainCase of(FieldBays bays, List<Placed> parts) {
+    return of(bays, framing(bays), parts, List.of());
+  }
+
+  private static DrainCase of(
+      FieldBays bays, Stream<Member> framing, List<Placed> own, List<Placed> beyond) {
     Field field = bays.field();
     List<Piece> pieces = new ArrayList<>();
-    parts.forEach(p -> kind(p.kind()).ifPresent(k -> pieces.add(piece(p, k))));
-    framing(bays)
+    Stream.of(own, beyond)
+        .flatMap(List::stream)
+        .forEach(p -> kind(p.kind()).ifPresent(k -> pieces.add(piece(p, k))));
+    framing
         .distinct()
         .forEach(m -> pieces.add(new Piece(m.id(), Kind.JOIST, m.element().shape(), false)));
     return new DrainCase(
@@ -76,7 +118,9 @@ public final class DrainCases {
         downTheFall(field.frame()),
         bays.bays().stream().map(DrainCases::catchment).toList(),
         pieces,
-        ground(field));
+        ground(field),
+        List.of(),
+        beyond.stream().map(Placed::id).collect(Collectors.toSet()));
   }
 
   /** The kit's collars are sealed around their pipes once they are fitted. */
@@ -109,7 +153,7 @@ public final class DrainCases {
   }
 
   private static Catchment catchment(Bay bay) {
-    double from = bay.stretch().from();
+    double from = highEnd(bay);
     double to = bay.stretch().to();
     return new Catchment(
         bay.id(),
@@ -118,6 +162,14 @@ public final class DrainCases {
             new Vec2(from, -bay.right().centre(from)),
             new Vec2(to, -bay.right().centre(to)),
             new Vec2(to, -bay.left().centre(to))));
+  }
+
+  /** Blocking at a high line sheds half of its rain to each side. */
+  private static double highEnd(Bay bay) {
+    return bay.high()
+        .filter(h -> h.role() == Role.BLOCKING)
+        .map(h -> h.shape().along().middle())
+        .orElse(bay.stretch().from());
   }
 
   private static Transform downTheFall(Transform f) {

@@ -52,26 +52,9 @@ public final class WaterProver {
 
   /** The proof for all fields together. */
   public static DrainProof prove(List<DrainCase> cases) {
-    double area = 0;
-    double added = 0;
-    double drained = 0;
-    List<Leak> leaks = new ArrayList<>();
-    List<OutletShare> outlets = new ArrayList<>();
-    List<StandingWater> ponds = new ArrayList<>();
-    List<StandingWater> blocked = new ArrayList<>();
-    List<String> flat = new ArrayList<>();
-    for (DrainCase one : cases) {
-      DrainProof proof = prove(one);
-      area += proof.area();
-      added += proof.added();
-      drained += proof.drained();
-      leaks.addAll(proof.leaks());
-      outlets.addAll(proof.outlets());
-      ponds.addAll(proof.ponds());
-      blocked.addAll(proof.blocked());
-      flat.addAll(proof.flat());
-    }
-    return new DrainProof(area, added, drained, leaks, outlets, ponds, blocked, flat);
+    Together all = new Together();
+    cases.forEach(one -> all.add(one, prove(one)));
+    return all.proof();
   }
 
   /** The proof for one field. */

@@ -22,6 +22,7 @@ import org.underlee.geom.Transform;
  * @param carriers beams that carry what holds the joists, and those that carry them in turn
  * @param fallWhy why the water goes this way
  * @param fallAssumed when the model does not say which end is the house side
+ * @param highLine where it is one half of a field that falls both ways
  */
 public record Field(
     String id,
@@ -35,7 +36,8 @@ public record Field(
     List<Member> blocking,
     Optional<Storey> storey,
     String fallWhy,
-    boolean fallAssumed) {
+    boolean fallAssumed,
+    Optional<HighLine> highLine) {
   /** The widest clear gap between neighbours; 24 in on centre is common practice, 0.8 m is rare. */
   public static final double WIDEST_BAY = 0.95;
 
@@ -52,7 +54,8 @@ public record Field(
         blocking,
         storey,
         fallWhy,
-        fallAssumed);
+        fallAssumed,
+        highLine);
   }
 
   /** Members of the given role among what bounds and carries the joists, each once. */

@@ -8,6 +8,7 @@ import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
@@ -181,7 +182,8 @@ final class FieldFinder {
         Blocking.between(lines, all, Set.copyOf(joists), frame),
         joists.get(0).element().storey(),
         fall.why(),
-        fall.assumed());
+        fall.assumed(),
+        Optional.empty());
   }
 
   private static Set<Member> carrying(List<Support> drop, List<Support> carriers) {

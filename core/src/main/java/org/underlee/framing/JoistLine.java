@@ -33,7 +33,7 @@ public record JoistLine(
     double depth,
     String why) {
   /** A piece that stops this near to the line's end is taken to reach it: a hanger's gap, a saw. */
-  private static final double END_STEP = 0.05;
+  static final double END_STEP = 0.05;
 
   public JoistLine {
     pieces = List.copyOf(pieces);
@@ -65,6 +65,13 @@ public record JoistLine(
         Comparator.comparingDouble((Seam s) -> s.place.at(stretch.from()))
             .thenComparingDouble(s -> s.stretch.from()));
     return seams;
+  }
+
+  /** The same line over a part of its length. */
+  JoistLine within(Interval part) {
+    List<Ply> left =
+        pieces.stream().filter(p -> p.stretch().meet(part).length() > END_STEP).toList();
+    return new JoistLine(id, left, this.left, right, part, bottom, depth, why);
   }
 
   /** The members, in the order of the pieces. */
@@ -162,7 +169,7 @@ public record JoistLine(
   public boolean isStraight() {
     Ply only = pieces.get(0);
     return pieces.size() == 1
-        && only.stretch().equals(stretch)
+        && only.stretch().contains(stretch)
         && only.shape().left().isStraight()
         && only.shape().right().isStraight()
         && only.shape().bottom().isStraight();

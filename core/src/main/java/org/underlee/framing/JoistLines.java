@@ -127,7 +127,12 @@ record JoistLines(Transform frame, Tolerance tolerance) {
     return one.meet(two).length() >= Math.min(one.length(), two.length()) / 2;
   }
 
-  private JoistLine line(String id, List<Ply> group) {
+  /** The same line, under its name, in another frame. */
+  static JoistLine seen(JoistLine line, Transform frame) {
+    return line(line.id(), line.plies().stream().map(m -> Ply.of(m, frame)).toList());
+  }
+
+  private static JoistLine line(String id, List<Ply> group) {
     List<Ply> pieces = inOrder(group);
     Ply longest =
         pieces.stream().max(Comparator.comparingDouble(p -> p.stretch().length())).orElseThrow();

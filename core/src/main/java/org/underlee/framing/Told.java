@@ -13,8 +13,13 @@ import java.util.stream.Stream;
  * @param roles of members
  * @param notFraming elements that only look like framing
  * @param outside whether the deck that a member belongs to is outside
+ * @param bothWays joists whose field falls both ways from a high line inside it
  */
-public record Told(Map<String, Role> roles, Set<String> notFraming, Map<String, Boolean> outside) {
+public record Told(
+    Map<String, Role> roles,
+    Set<String> notFraming,
+    Map<String, Boolean> outside,
+    Set<String> bothWays) {
   public static final Told NOTHING = new Told(Map.of(), Set.of(), Map.of());
 
   /** How a role, or an outside, that the user gave is explained. */
@@ -24,6 +29,23 @@ public record Told(Map<String, Role> roles, Set<String> notFraming, Map<String, 
     roles = Map.copyOf(roles);
     notFraming = Set.copyOf(notFraming);
     outside = Map.copyOf(outside);
+    bothWays = Set.copyOf(bothWays);
+  }
+
+  /** Nothing of it falls both ways. */
+  public Told(Map<String, Role> roles, Set<String> notFraming, Map<String, Boolean> outside) {
+    this(roles, notFraming, outside, Set.of());
+  }
+
+  public Told fallingBothWays(Set<String> joists) {
+    return new Told(roles, notFraming, outside, joists);
+  }
+
+  /** Whether a joist of the field is said to fall both ways. */
+  public boolean fallsBothWays(Field field) {
+    return field.lines().stream()
+        .flatMap(l -> l.plies().stream())
+        .anyMatch(m -> bothWays.contains(m.id()));
   }
 
   Optional<Role> roleOf(BuildingElement element) {
@@ -44,6 +66,7 @@ public record Told(Map<String, Role> roles, Set<String> notFraming, Map<String, 
     Set<String> all = new TreeSet<>(roles.keySet());
     all.addAll(notFraming);
     all.addAll(outside.keySet());
+    all.addAll(bothWays);
     return all;
   }
 

@@ -1,6 +1,8 @@
 package org.underlee.layout;
 
 import org.underlee.bay.Bay;
+import org.underlee.framing.Field;
+import org.underlee.framing.Role;
 import org.underlee.kit.Kit;
 
 /**
@@ -13,6 +15,17 @@ record BayRun(Bay bay, double lowFace, Kit kit) {
   /** The clear run: from the face that bounds the high end to the low-end line. */
   double run() {
     return lowFace - bay.stretch().from();
+  }
+
+  /** Whether its joists run on beyond a high line, with or without blocking on the line. */
+  boolean beginsAtHighLine(Field field) {
+    return field.highLine().isPresent()
+        && bay.high().map(h -> h.role() == Role.BLOCKING).orElse(true);
+  }
+
+  /** Where what covers the joists begins: at the high line, blocking on it or not. */
+  double joistStart(Field field) {
+    return beginsAtHighLine(field) ? 0 : bay.stretch().from();
   }
 
   /** Where the pan's head is. */

@@ -49,7 +49,8 @@ record CapStripBuilder(FieldPlan plan, PartNames names) {
   }
 
   private List<Part> parts(JoistLine line, List<BayRun> beside) {
-    double from = beside.stream().mapToDouble(r -> r.bay().stretch().from()).min().orElseThrow();
+    double from =
+        beside.stream().mapToDouble(r -> r.joistStart(plan.bays().field())).min().orElseThrow();
     double to = beside.stream().mapToDouble(BayRun::lowFace).max().orElseThrow();
     Linear left = side(line, beside, true);
     Linear right = side(line, beside, false);

@@ -23,6 +23,7 @@ final class FieldLayouter {
   private static final double WORTH_SAYING = 0.05;
 
   private final FieldBays bays;
+  private final OnDeck onDeck;
   private final Kit kit;
   private final GutterCapacity capacity;
   private final Wishes wishes;
@@ -32,6 +33,7 @@ final class FieldLayouter {
 
   private FieldLayouter(
       FieldBays bays,
+      OnDeck onDeck,
       Kit kit,
       GutterCapacity capacity,
       Wishes wishes,
@@ -39,6 +41,7 @@ final class FieldLayouter {
       List<Finding> findings) {
     this.capacity = capacity;
     this.bays = bays;
+    this.onDeck = onDeck;
     this.wishes = wishes;
     this.kit = kit;
     this.assembly = Assembly.of(bays, kit);
@@ -49,6 +52,7 @@ final class FieldLayouter {
   /**
    * The assembly for one field.
    *
+   * @param onDeck all fields of its deck
    * @param capacity what a gutter carries of the rain
    * @param number of the field in the model, from 1
    * @param findings where what is noticed is added
@@ -57,16 +61,17 @@ final class FieldLayouter {
   static Optional<FieldLayout> layOut(
       String deck,
       FieldBays bays,
+      OnDeck onDeck,
       Kit kit,
       GutterCapacity capacity,
       Wishes wishes,
       int number,
       List<Finding> findings) {
-    return new FieldLayouter(bays, kit, capacity, wishes, number, findings).layOut(deck);
+    return new FieldLayouter(bays, onDeck, kit, capacity, wishes, number, findings).layOut(deck);
   }
 
   private Optional<FieldLayout> layOut(String deck) {
-    FieldPlan plan = FieldPlanner.plan(bays, kit, wishes);
+    FieldPlan plan = FieldPlanner.plan(bays, onDeck, kit, wishes);
     findings.addAll(plan.findings());
     noteOtherLowEnd(plan);
     if (plan.served().isEmpty()) {
@@ -167,7 +172,7 @@ final class FieldLayouter {
         .dryZone()
         .ifPresent(
             zone -> {
-              new ZoneEdges(plan, zone, wishes).finding().ifPresent(findings::add);
+              new ZoneEdges(plan, onDeck, zone, wishes).finding().ifPresent(findings::add);
               new ZoneBeyond(plan, zone).finding().ifPresent(findings::add);
             });
   }

@@ -1,8 +1,10 @@
 package org.underlee.layout;
 
 import java.util.List;
+import java.util.Optional;
 import org.underlee.bay.FieldBays;
 import org.underlee.finding.Finding;
+import org.underlee.framing.HighLine;
 import org.underlee.geom.Transform;
 import org.underlee.geom.Vec3;
 import org.underlee.kit.Kit;
@@ -16,6 +18,7 @@ import org.underlee.units.Words;
  * @param cuts rail legs that are notched
  * @param binding the limit that fixed the seat
  * @param findings why a bay is left open
+ * @param beyond what is on the other side of the field's high line, where it has one
  */
 record FieldPlan(
     FieldBays bays,
@@ -25,10 +28,47 @@ record FieldPlan(
     List<BayRun> served,
     int cuts,
     Words binding,
-    List<Finding> findings) {
+    List<Finding> findings,
+    Optional<FieldPlan> beyond) {
+
+  /** Of a field that no other shares its high line with. */
+  FieldPlan(
+      FieldBays bays,
+      Kit kit,
+      LowEnd lowEnd,
+      double seatHigh,
+      List<BayRun> served,
+      int cuts,
+      Words binding,
+      List<Finding> findings) {
+    this(bays, kit, lowEnd, seatHigh, served, cuts, binding, findings, Optional.empty());
+  }
 
   FieldPlan with(List<BayRun> runs, List<Finding> all) {
-    return new FieldPlan(bays, kit, lowEnd, seatHigh, runs, cuts, binding, all);
+    return new FieldPlan(bays, kit, lowEnd, seatHigh, runs, cuts, binding, all, beyond);
+  }
+
+  FieldPlan facing(FieldPlan other) {
+    return new FieldPlan(
+        bays, kit, lowEnd, seatHigh, served, cuts, binding, findings, Optional.of(other));
+  }
+
+  /** Whether a served bay goes on, served too, on the other side of the high line. */
+  boolean goesOnBeyond(BayRun run) {
+    return run.beginsAtHighLine(bays.field())
+        && beyond.stream()
+            .flatMap(b -> b.served.stream())
+            .anyMatch(r -> r.bay().id().equals(run.bay().id()));
+  }
+
+  /** Whether no blocking parts it from what it goes on as. */
+  boolean meetsAtHighLine(BayRun run) {
+    return run.bay().high().isEmpty() && goesOnBeyond(run);
+  }
+
+  /** Whether what lies over the high line is counted with this field. */
+  boolean hasWhatLiesOverHighLine() {
+    return bays.field().highLine().filter(HighLine::first).isPresent();
   }
 
   FieldPlan noting(List<Finding> all) {

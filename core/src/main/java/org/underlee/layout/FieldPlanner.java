@@ -27,10 +27,10 @@ import org.underlee.units.Words;
  * <p>Order of preference: most area served, fewest parts cut, greatest headroom.
  */
 final class FieldPlanner {
-  private static final Comparator<FieldPlan> BEST =
-      Comparator.comparingDouble((FieldPlan p) -> -Math.round(p.area() / SeatRange.SAME))
-          .thenComparingInt(FieldPlan::cuts)
-          .thenComparingDouble(p -> -Math.round(p.seatHigh() / SeatRange.SAME));
+  private static final Comparator<Choice> BEST =
+      Comparator.comparingDouble((Choice c) -> -Math.round(c.area() / SeatRange.SAME))
+          .thenComparingInt(Choice::cuts)
+          .thenComparingDouble(c -> -Math.round(c.plan.seatHigh() / SeatRange.SAME));
 
   /** A drip falls at least this far before the gutter's back. */
   private static final double DRIP_FROM_BACK = 0.01;
@@ -44,6 +44,28 @@ final class FieldPlanner {
   /** A run with the seats that serve it. */
   private record Seated(BayRun run, List<SeatRange> ranges) {}
 
+  /** What fits before a low-end line, and why the rest does not. */
+  private record Ended(LowEnd end, List<Seated> runs, List<Finding> findings) {}
+
+  /**
+   * One seat of a field.
+   *
+   * @param other what that seat gives on the other side of its high line, where it has one
+   */
+  private record Choice(FieldPlan plan, Optional<FieldPlan> other) {
+    double area() {
+      return plan.area() + other.map(FieldPlan::area).orElse(0.0);
+    }
+
+    int cuts() {
+      return plan.cuts() + other.map(FieldPlan::cuts).orElse(0);
+    }
+
+    FieldPlan chosen() {
+      return other.map(plan::facing).orElse(plan);
+    }
+  }
+
   private final FieldBays bays;
   private final Kit kit;
   private final SeatRanges seats;
@@ -51,7 +73,11 @@ final class FieldPlanner {
   private final Assembly assembly;
   private final OpenBay open;
 
-  private FieldPlanner(FieldBays bays, Kit kit, Wishes wishes) {
+  /** The field on the other side of the high line: its pans are at the same height there. */
+  private final Optional<FieldPlanner> other;
+
+  private FieldPlanner(FieldBays bays, Optional<FieldBays> beyond, Kit kit, Wishes wishes) {
+    this.other = beyond.map(o -> new FieldPlanner(o, Optional.empty(), kit, wishes));
     this.bays = bays;
     this.wishes = wishes;
     this.kit = kit;
@@ -62,43 +88,62 @@ final class FieldPlanner {
 
   /** The best plan with nothing fixed by the user. */
   static FieldPlan plan(FieldBays bays, Kit kit) {
-    return plan(bays, kit, Wishes.NONE);
+    return plan(bays, OnDeck.ALONE, kit, Wishes.NONE);
   }
 
-  /** The best plan; its {@code served} is empty when no bay can be served. */
-  static FieldPlan plan(FieldBays bays, Kit kit, Wishes wishes) {
-    FieldPlanner planner = new FieldPlanner(bays, kit, wishes);
-    List<FieldPlan> ends = planner.atEachEnd();
-    FieldPlan best = planner.bestOf(ends);
+  /**
+   * The best plan; its {@code served} is empty when no bay can be served.
+   *
+   * @param onDeck all fields of its deck
+   */
+  static FieldPlan plan(FieldBays bays, OnDeck onDeck, Kit kit, Wishes wishes) {
+    FieldPlanner planner = new FieldPlanner(bays, onDeck.beyond(bays), kit, wishes);
+    List<Choice> ends = planner.atEachEnd();
+    FieldPlan best = planner.bestOf(ends).chosen();
     Set<String> served = best.served().stream().map(r -> r.bay().id()).collect(Collectors.toSet());
     List<BayRun> open =
         planner.fitting(best.lowEnd()).stream()
             .filter(r -> !served.contains(r.bay().id()))
             .toList();
     List<Finding> findings = new ArrayList<>(best.findings());
-    findings.addAll(new Unseated(best, ends, wishes).findings(open));
+    List<FieldPlan> plans = ends.stream().map(Choice::chosen).toList();
+    findings.addAll(new Unseated(best, onDeck, plans, wishes).findings(open));
     return best.with(best.served().isEmpty() ? List.of() : planner.shortOfPosts(best), findings);
   }
 
   /** The best plan as far as the seat decides; bays without a seat have no finding yet. */
-  static FieldPlan best(FieldBays bays, Kit kit, Wishes wishes) {
-    FieldPlanner planner = new FieldPlanner(bays, kit, wishes);
-    return planner.bestOf(planner.atEachEnd());
+  static FieldPlan best(FieldBays bays, OnDeck onDeck, Kit kit, Wishes wishes) {
+    FieldPlanner planner = new FieldPlanner(bays, onDeck.beyond(bays), kit, wishes);
+    return planner.bestOf(planner.atEachEnd()).chosen();
   }
 
   /** The one at the low end that the user asks for, where the field has it; else the best. */
-  private FieldPlan bestOf(List<FieldPlan> ends) {
+  private Choice bestOf(List<Choice> ends) {
     return ends.stream()
-        .filter(p -> wishes.lowEnd().equals(Optional.of(p.lowEnd().id())))
+        .filter(c -> wishes.lowEnd().equals(Optional.of(c.plan.lowEnd().id())))
         .findFirst()
         .orElseGet(() -> ends.stream().min(BEST).orElseThrow());
   }
 
-  private List<FieldPlan> atEachEnd() {
-    return LowEnd.candidates(bays).parallelStream()
-        .filter(assembly::canEndAt)
-        .map(this::planFor)
-        .toList();
+  /** The best seat for each low-end line of the field. */
+  private List<Choice> atEachEnd() {
+    List<Optional<Ended>> others =
+        other
+            .map(o -> o.allowedEnds().map(Optional::of).toList())
+            .orElseGet(() -> List.of(Optional.empty()));
+    return ends().parallel().map(end -> at(end, others)).toList();
+  }
+
+  private Stream<Ended> ends() {
+    return LowEnd.candidates(bays).stream().filter(assembly::canEndAt).map(this::ended);
+  }
+
+  /** Those that the user leaves to choose from. */
+  private Stream<Ended> allowedEnds() {
+    List<Ended> all = ends().toList();
+    List<Ended> asked =
+        all.stream().filter(e -> wishes.lowEnd().equals(Optional.of(e.end.id()))).toList();
+    return (asked.isEmpty() ? all : asked).stream();
   }
 
   private List<BayRun> fitting(LowEnd end) {
@@ -106,15 +151,34 @@ final class FieldPlanner {
     return overOneGutter(fitting(end, told), told);
   }
 
-  private FieldPlan planFor(LowEnd end) {
+  private Ended ended(LowEnd end) {
     List<Finding> findings = new ArrayList<>();
     List<BayRun> fit = overOneGutter(fitting(end, findings), findings);
-    List<Seated> ranges = fit.stream().map(r -> new Seated(r, seats.of(r, end.passed()))).toList();
-    return candidates(ranges)
-        .map(seat -> at(seat, end, ranges))
+    return new Ended(
+        end, fit.stream().map(r -> new Seated(r, seats.of(r, end.passed()))).toList(), findings);
+  }
+
+  /** The best seat before a low-end line, whichever line the other side ends at. */
+  private Choice at(Ended own, List<Optional<Ended>> others) {
+    return others.stream()
+        .flatMap(there -> choices(own, there))
         .min(BEST)
-        .orElse(new FieldPlan(bays, kit, end, 0, List.of(), 0, Words.of(""), List.of()))
-        .noting(findings);
+        .map(c -> new Choice(c.plan.noting(own.findings), c.other))
+        .orElse(
+            new Choice(
+                new FieldPlan(bays, kit, own.end, 0, List.of(), 0, Words.of(""), own.findings),
+                Optional.empty()));
+  }
+
+  private Stream<Choice> choices(Ended own, Optional<Ended> there) {
+    List<Seated> runs = new ArrayList<>(own.runs);
+    there.ifPresent(t -> runs.addAll(t.runs));
+    return candidates(runs)
+        .map(
+            seat ->
+                new Choice(
+                    at(seat, own.end, own.runs),
+                    there.flatMap(t -> other.map(o -> o.at(seat, t.end, t.runs)))));
   }
 
   private List<BayRun> fitting(LowEnd end, List<Finding> findings) {

@@ -12,8 +12,8 @@ import org.underlee.framing.Framing;
 import org.underlee.kit.Kit;
 
 /**
- * The decks in scope, to be laid out field by field: a field needs nothing of another, so that they
- * may be laid out in any order and by several threads at once.
+ * The decks in scope, to be laid out field by field: a field needs nothing of another's layout, so
+ * that they may be laid out in any order and by several threads at once.
  */
 public final class Layouting {
   /**
@@ -28,7 +28,8 @@ public final class Layouting {
   }
 
   /** A field to lay out, after what is said before it is. */
-  private record Task(List<Finding> before, String deck, FieldBays bays, int number) {}
+  private record Task(
+      List<Finding> before, String deck, FieldBays bays, OnDeck deckFields, int number) {}
 
   private final Kit kit;
   private final GutterCapacity capacity;
@@ -45,13 +46,15 @@ public final class Layouting {
     int number = 0;
     for (Deck deck : scope.of(framing.decks())) {
       boards.finding(deck).ifPresent(after::add);
+      OnDeck onDeck =
+          new OnDeck(deck.fields().stream().map(f -> Layouter.baysOf(f, bays)).toList());
       for (Field field : deck.fields()) {
         number++;
         FieldBays own = Layouter.baysOf(field, bays);
         if (wishes.dryZone().isPresent() && !Layouter.isOverZone(own, wishes)) {
           after.add(Layouter.outsideZone(field));
         } else if (!boards.inTheWay(deck)) {
-          tasks.add(new Task(List.copyOf(after), deck.id(), own, number));
+          tasks.add(new Task(List.copyOf(after), deck.id(), own, onDeck, number));
           after.clear();
         }
       }
@@ -73,7 +76,8 @@ public final class Layouting {
     Task task = tasks.get(field);
     List<Finding> findings = new ArrayList<>();
     Optional<FieldLayout> layout =
-        FieldLayouter.layOut(task.deck, task.bays, kit, capacity, wishes, task.number, findings);
+        FieldLayouter.layOut(
+            task.deck, task.bays, task.deckFields, kit, capacity, wishes, task.number, findings);
     return new Outcome(layout, findings);
   }
 

@@ -185,15 +185,9 @@ record OpenBay(String field, Kit kit) {
             "What would serve it: %s. Else: %s",
             Words.join("; ", alternatives.stream().map(Alternative::words).toList()), advice());
     return alternatives.stream()
-        .filter(a -> a.runPerFall().isPresent())
+        .filter(a -> a.option().isPresent())
         .findFirst()
-        .map(
-            a ->
-                Fix.with(
-                    words,
-                    new Fix.Action(
-                        List.of(new Fix.Option("--fall", "1:" + a.runPerFall().orElseThrow())),
-                        a.price())))
+        .map(a -> Fix.with(words, new Fix.Action(a.option().stream().toList(), a.price())))
         .orElse(Fix.of(words));
   }
 

@@ -31,6 +31,8 @@ import org.underlee.units.Words;
 
 /** Pans on side rails in each bay, head rails, and strips below doubled joists. */
 record PanAssembly(FieldBays bays, Kit kit) implements Assembly {
+  /** Ordinal of the screws: those of the gutter's hangers and of the straps come first. */
+  private static final int RIDGE_CAP_SCREWS = 3;
 
   @Override
   public Optional<Finding> unfit(BayRun run) {
@@ -78,6 +80,9 @@ record PanAssembly(FieldBays bays, Kit kit) implements Assembly {
             .flatMap(run -> inBay(run, rails, heads, pans).stream())
             .collect(Collectors.toCollection(ArrayList::new));
     parts.addAll(new StripBuilder(plan, names).parts());
+    new Screws(kit, names)
+        .through(parts, PartKind.RIDGE_CAP, kit.flashing().id(), RIDGE_CAP_SCREWS)
+        .ifPresent(parts::add);
     return parts;
   }
 
@@ -86,6 +91,8 @@ record PanAssembly(FieldBays bays, Kit kit) implements Assembly {
     List<Part> parts = new ArrayList<>(own);
     if (run.bay().high().isPresent()) {
       parts.add(heads.part(run));
+    } else if (heads.plan().hasWhatLiesOverHighLine() && heads.plan().meetsAtHighLine(run)) {
+      parts.add(new PanRidgeCap(heads.plan(), heads.names()).part(run));
     }
     parts.addAll(pans.parts(run));
     parts.add(railScrews(run, own, rails.names()));
@@ -142,7 +149,8 @@ record PanAssembly(FieldBays bays, Kit kit) implements Assembly {
   @Override
   public List<Finding> notes(FieldPlan plan) {
     List<Finding> notes = new ArrayList<>();
-    if (plan.served().stream().anyMatch(r -> r.bay().high().isEmpty())) {
+    if (plan.served().stream()
+        .anyMatch(r -> r.bay().high().isEmpty() && !plan.meetsAtHighLine(r))) {
       Place place = bays.field().lines().get(0).plies().get(0).element().place();
       notes.add(
           Finding.of(

@@ -7,6 +7,8 @@ public enum PartKind {
   PAN,
   SIDE_RAIL,
   HEAD_RAIL,
+  /** Over the heads of what falls to both sides of a high line. */
+  RIDGE_CAP,
   PLY_STRIP,
   COLLAR_PIECE,
   /** Parts the water uphill of a pipe. */

@@ -191,6 +191,7 @@ record PartNames(String field, int number) {
       case PAN -> "P";
       case SIDE_RAIL -> "R";
       case HEAD_RAIL -> "H";
+      case RIDGE_CAP -> "W";
       case PLY_STRIP -> "S";
       case COLLAR_PIECE -> "C";
       case SADDLE -> "V";

@@ -53,16 +53,21 @@ record SheetAssembly(FieldBays bays, Kit kit) implements Assembly {
     BattenBuilder battens = new BattenBuilder(plan, names);
     SheetBuilder sheets = new SheetBuilder(plan, names);
     List<Part> covers = new ArrayList<>();
+    List<Part> caps = new ArrayList<>();
     int screws = 0;
     for (SheetGroup group : SheetGroup.of(plan)) {
       battens.add(group);
       covers.addAll(sheets.parts(group, covers.size() + 1));
+      if (plan.hasWhatLiesOverHighLine()) {
+        caps.addAll(new SheetRidgeCap(plan, names).parts(group, caps.size() + 1));
+      }
     }
     List<Part> parts = new ArrayList<>(battens.parts());
     for (Part part : parts) {
       screws += part.kind() == PartKind.BATTEN ? screws(part.length()) : 0;
     }
     parts.addAll(covers);
+    parts.addAll(caps);
     new Screws(kit, names)
         .through(parts, PartKind.BATTEN_HANGER, Items.BATTEN_HANGER, HANGER_SCREWS)
         .ifPresent(parts::add);

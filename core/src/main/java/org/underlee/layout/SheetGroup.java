@@ -42,13 +42,22 @@ record SheetGroup(FieldPlan plan, List<BayRun> runs) {
 
   /** Stations from the sheets' heads to their low ends. */
   Interval along() {
-    boolean under = runs.stream().allMatch(this::passesUnderHead);
+    boolean under = runs.stream().allMatch(r -> isAtLine(r) || passesUnderHead(r));
     return new Interval(
-        runs.stream()
-            .mapToDouble(r -> under ? r.bay().stretch().from() - UNDER_HEAD : r.start())
-            .max()
-            .orElseThrow(),
+        runs.stream().mapToDouble(r -> head(r, under)).max().orElseThrow(),
         runs.stream().mapToDouble(BayRun::panEnd).min().orElseThrow());
+  }
+
+  private double head(BayRun run, boolean under) {
+    if (isAtLine(run)) {
+      return Ends.of(plan.kit()).head();
+    }
+    return under ? run.bay().stretch().from() - UNDER_HEAD : run.start();
+  }
+
+  /** The sheets are below blocking that stands on a high line. */
+  private boolean isAtLine(BayRun run) {
+    return run.beginsAtHighLine(plan.bays().field());
   }
 
   /** Whether what bounds the high end leaves room for the sheets' heads below it. */

@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalInt;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -29,8 +28,10 @@ import org.underlee.units.Words;
 /**
  * Says where the drained part of a field ends in the middle of the deck, and the rain that the last
  * joist sheds to its open side drips so near to what must stay dry that it splashes in.
+ *
+ * @param onDeck all fields of the deck
  */
-record ZoneEdges(FieldPlan plan, DryZone zone, Wishes wishes) {
+record ZoneEdges(FieldPlan plan, OnDeck onDeck, DryZone zone, Wishes wishes) {
   /** Drops from a joist's bottom splash so far on a hard floor: common practice. */
   static final double SPLASH = 12 * Lengths.INCH;
 
@@ -124,12 +125,12 @@ record ZoneEdges(FieldPlan plan, DryZone zone, Wishes wishes) {
     }
     DryZone wider =
         zone.and(near.stream().filter(this::isOpenForTheZone).map(this::strip).toList());
-    FieldPlan then = FieldPlanner.best(plan.bays(), plan.kit(), wishes.keepingDry(wider));
+    FieldPlan then = FieldPlanner.best(plan.bays(), onDeck, plan.kit(), wishes.keepingDry(wider));
     boolean served = then.served().stream().map(BayRun::bay).toList().containsAll(more);
     if (!served) {
       return Fix.of(words);
     }
-    Words price = new Alternative(Words.of(""), OptionalInt.empty(), then, plan).price();
+    Words price = Alternative.of(Words.of(""), then, plan).price();
     return Fix.with(
         words, new Fix.Action(List.of(new Fix.Option("--dry-zone", wider.text())), price));
   }

@@ -106,7 +106,8 @@ public final class BaySection {
     parts(PartKind.DOWNSPOUT, PartKind.ELBOW, PartKind.OUTLET)
         .filter(this::isInBay)
         .forEach(p -> elevation(p, PlanStyle.DOWNSPOUT));
-    parts(PartKind.GUTTER, PartKind.HEAD_RAIL).forEach(p -> cut(p, PlanStyle.GUTTER));
+    parts(PartKind.GUTTER, PartKind.HEAD_RAIL, PartKind.RIDGE_CAP)
+        .forEach(p -> cut(p, PlanStyle.GUTTER));
     parts(PartKind.PAN, PartKind.COLLAR_PIECE, PartKind.SADDLE).forEach(p -> cut(p, SHEET));
   }
 

@@ -102,7 +102,8 @@ public final class DeckScene {
 
   private static Family family(PartKind kind) {
     return switch (kind) {
-      case PAN, COLLAR_PIECE, SADDLE, PLY_STRIP, MEMBRANE, CAP_STRIP, SHEET -> Family.PANS;
+      case PAN, COLLAR_PIECE, SADDLE, PLY_STRIP, MEMBRANE, CAP_STRIP, SHEET, RIDGE_CAP ->
+          Family.PANS;
       case SIDE_RAIL, HEAD_RAIL, BATTEN, BATTEN_HANGER -> Family.RAILS;
       case GUTTER, FLASHING, END_CAP, OUTLET, DOWNSPOUT, ELBOW -> Family.GUTTER;
       case HANGER, STRAP, FASTENER, TAPE -> Family.SUNDRIES;
@@ -204,7 +205,7 @@ public final class DeckScene {
       case PAN, SHEET -> Palette.PAN;
       case MEMBRANE -> Palette.MEMBRANE;
       case COLLAR_PIECE, SADDLE -> Palette.COLLAR;
-      case SIDE_RAIL, HEAD_RAIL, CAP_STRIP -> Palette.RAIL;
+      case SIDE_RAIL, HEAD_RAIL, CAP_STRIP, RIDGE_CAP -> Palette.RAIL;
       case PLY_STRIP -> Palette.PAN;
       case TAPE -> Palette.TAPE;
       case GUTTER, FLASHING, END_CAP, OUTLET, DOWNSPOUT, ELBOW -> Palette.GUTTER;

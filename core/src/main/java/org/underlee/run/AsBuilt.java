@@ -1,7 +1,8 @@
 package org.underlee.run;
 
-import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import org.underlee.bay.FieldBays;
 import org.underlee.drainage.DrainCase;
 import org.underlee.drainage.DrainCases;
@@ -13,7 +14,7 @@ final class AsBuilt {
 
   /** One case for each field that parts are written for. */
   static List<DrainCase> cases(List<FieldBays> bays, List<WrittenPart> parts, List<Onto> onto) {
-    List<DrainCase> cases = new ArrayList<>();
+    Map<String, List<DrainCases.Placed>> hung = new LinkedHashMap<>();
     for (FieldBays field : bays) {
       List<DrainCases.Placed> own =
           parts.stream()
@@ -21,9 +22,9 @@ final class AsBuilt {
               .map(p -> new DrainCases.Placed(p.id(), p.kind(), p.element().shape()))
               .toList();
       if (!own.isEmpty()) {
-        cases.add(DrainCases.of(field, own).with(onto));
+        hung.put(field.field().id(), own);
       }
     }
-    return cases;
+    return DrainCases.ofParts(bays, hung).stream().map(c -> c.with(onto)).toList();
   }
 }

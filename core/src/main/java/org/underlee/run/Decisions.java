@@ -150,6 +150,11 @@ record Decisions(
     return sets(model).map(Decisions::onto).findFirst().orElse(List.of());
   }
 
+  /** What a drained model keeps of the overrides that its assemblies are for, if there were any. */
+  static Optional<Overrides> told(IfcModel model) {
+    return sets(model).findFirst().map(Decisions::of).flatMap(Decisions::told);
+  }
+
   private static Stream<Map<String, String>> sets(IfcModel model) {
     return Arrays.stream(model.step().ofKeyword(ASSEMBLY))
         .mapToObj(

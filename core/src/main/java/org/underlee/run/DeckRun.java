@@ -219,6 +219,13 @@ public final class DeckRun {
     return withChecks(StepFile.of(given, name, request.limits()), request, deck, Optional.empty());
   }
 
+  /** What was set right for the assembly holds, where nothing else is said now. */
+  private static SurveyRequest keptIn(StepFile drained, SurveyRequest request) {
+    return request.overrides().isPresent()
+        ? request
+        : Decisions.told(IfcModel.of(drained)).map(request::told).orElse(request);
+  }
+
   private static Checked check(StepFile given, SurveyRequest request, Optional<String> deck) {
     List<WrittenPart> parts = WrittenPart.in(IfcModel.of(given));
     if (parts.isEmpty()) {
@@ -231,7 +238,7 @@ public final class DeckRun {
         Strip.holdsUnmarked(given.bytes())
             ? parts.stream().map(p -> p.element().instance()).collect(Collectors.toSet())
             : Set.of();
-    Survey all = Surveyor.survey(given, request, unmarked);
+    Survey all = Surveyor.survey(given, keptIn(given, request), unmarked);
     Survey survey = deck.map(all::only).orElse(all);
     return new Checked(
         survey,

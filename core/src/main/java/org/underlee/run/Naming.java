@@ -13,6 +13,7 @@ import org.underlee.finding.Finding;
 import org.underlee.framing.Deck;
 import org.underlee.framing.Field;
 import org.underlee.framing.Framing;
+import org.underlee.framing.HighLine;
 import org.underlee.framing.JoistLine;
 import org.underlee.framing.RoleGiven;
 
@@ -110,7 +111,8 @@ record Naming(Map<String, String> names) {
             f.blocking(),
             f.storey(),
             f.fallWhy(),
-            f.fallAssumed());
+            f.fallAssumed(),
+            f.highLine().map(h -> new HighLine(of(h.other()), h.first())));
     return new FieldBays(field, given.bays().stream().map(b -> bay(given, b, lines)).toList());
   }
 

@@ -11,7 +11,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.SortedSet;
 import java.util.TreeMap;
+import java.util.TreeSet;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -29,7 +31,11 @@ import org.underlee.framing.Told;
  * @param file its name, without folders
  */
 public record Overrides(String file, Told told) {
-  private static final String SCHEMA = "underlee/overrides/1";
+  private static final String FIRST = "underlee/overrides/1";
+
+  /** As the first, with fields that fall both ways. */
+  private static final String SCHEMA = "underlee/overrides/2";
+
   private static final String NOT_FRAMING = "not-framing";
 
   /** How such a file is called, after the model's name. */
@@ -40,10 +46,16 @@ public record Overrides(String file, Told told) {
   private static final Map<String, Role> ROLES =
       Arrays.stream(Role.values()).collect(Collectors.toMap(Role::word, Function.identity()));
 
-  private record OverridesFile(
+  private record FirstFile(
       @JsonProperty(required = true) String schema,
       @JsonProperty(required = true) Map<String, String> roles,
       @JsonProperty(required = true) Map<String, Boolean> outside) {}
+
+  private record OverridesFile(
+      @JsonProperty(required = true) String schema,
+      @JsonProperty(required = true) Map<String, String> roles,
+      @JsonProperty(required = true) Map<String, Boolean> outside,
+      @JsonProperty(required = true) SortedSet<String> bothWays) {}
 
   /**
    * The file that lies beside a model, if there is one.
@@ -104,7 +116,12 @@ public record Overrides(String file, Told told) {
           notFraming.remove(id);
           put(id, word, file, roles, notFraming);
         });
-    return new Overrides(file, new Told(roles, notFraming, told.outside()));
+    return new Overrides(file, new Told(roles, notFraming, told.outside(), told.bothWays()));
+  }
+
+  /** The same where the fields of these joists, and no others, fall both ways. */
+  public Overrides fallingBothWays(Set<String> joists) {
+    return new Overrides(file, told.fallingBothWays(joists));
   }
 
   private static void put(
@@ -117,15 +134,34 @@ public record Overrides(String file, Told told) {
   }
 
   static Overrides read(String text, String name) {
-    OverridesFile file =
-        JsonInput.read(text, name, OverridesFile.class, "the overrides file", ADVICE);
-    if (!file.schema.equals(SCHEMA)) {
-      throw slip(name, "its schema is \"" + file.schema + "\", expected \"" + SCHEMA + "\"");
-    }
+    OverridesFile file = file(text, name);
     Map<String, Role> roles = new HashMap<>();
     Set<String> notFraming = new HashSet<>();
     file.roles.forEach((id, word) -> put(id, word, name, roles, notFraming));
-    return new Overrides(name, new Told(roles, notFraming, file.outside));
+    return new Overrides(name, new Told(roles, notFraming, file.outside, file.bothWays));
+  }
+
+  private static OverridesFile file(String text, String name) {
+    if (text.contains('"' + SCHEMA + '"')) {
+      OverridesFile file = shaped(text, name, OverridesFile.class);
+      requireSchema(file.schema, SCHEMA, name);
+      return file;
+    }
+    FirstFile file = shaped(text, name, FirstFile.class);
+    requireSchema(file.schema, FIRST, name);
+    return new OverridesFile(SCHEMA, file.roles, file.outside, new TreeSet<>());
+  }
+
+  private static <T> T shaped(String text, String name, Class<T> shape) {
+    return JsonInput.read(text, name, shape, "the overrides file", ADVICE);
+  }
+
+  private static void requireSchema(String schema, String wanted, String name) {
+    if (!schema.equals(wanted)) {
+      throw slip(
+          name,
+          "its schema is \"" + schema + "\", expected \"" + FIRST + "\" or \"" + SCHEMA + "\"");
+    }
   }
 
   /** What is said of elements: one of {@link #words} by GlobalId. */
@@ -138,7 +174,11 @@ public record Overrides(String file, Told told) {
 
   /** The file's text again, in one line, the same for the same content. */
   String text() {
-    return JsonInput.text(new OverridesFile(SCHEMA, said(), new TreeMap<>(told.outside())));
+    Map<String, Boolean> outside = new TreeMap<>(told.outside());
+    return JsonInput.text(
+        told.bothWays().isEmpty()
+            ? new FirstFile(FIRST, said(), outside)
+            : new OverridesFile(SCHEMA, said(), outside, new TreeSet<>(told.bothWays())));
   }
 
   private static Role role(String id, String word, String name) {

@@ -34,9 +34,11 @@ final class Retold {
     Told told = overrides.told();
     Set<String> notFraming = new HashSet<>();
     told.notFraming().forEach(id -> retold.now(id).ifPresent(notFraming::add));
+    Set<String> bothWays = new HashSet<>();
+    told.bothWays().forEach(id -> retold.now(id).ifPresent(bothWays::add));
     return new Overrides(
         overrides.file(),
-        new Told(retold.keys(told.roles()), notFraming, retold.keys(told.outside())));
+        new Told(retold.keys(told.roles()), notFraming, retold.keys(told.outside()), bothWays));
   }
 
   private <T> Map<String, T> keys(Map<String, T> given) {

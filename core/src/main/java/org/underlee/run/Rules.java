@@ -65,6 +65,20 @@ public final class Rules {
           "Where the water goes was proved, but the other checks of a design were not made: what the"
               + " parts are for is not known.");
 
+  static final Rule BOTH_WAYS_AT_HOUSE =
+      new Rule(
+          "both-ways-at-house",
+          Level.ERROR,
+          Rule.COMMON_PRACTICE + ": high at the house, no fall back to it",
+          "A field was asked to fall both ways, but one of its ends is at the house.");
+
+  static final Rule NO_HIGH_LINE =
+      new Rule(
+          "no-high-line",
+          Level.WARNING,
+          Rule.OWN,
+          "A field was asked to fall both ways, but no line across its joists is free for pans' heads.");
+
   private Rules() {}
 
   /** In the order in which a run comes to them. */
@@ -81,6 +95,7 @@ public final class Rules {
                 SERVICES_OTHER_MAP,
                 SERVICES_OTHER_PLACE),
             FramingRules.all(),
+            List.of(BOTH_WAYS_AT_HOUSE, NO_HIGH_LINE),
             LayoutRules.all(),
             Checks.rules(),
             DrainageRules.all(),

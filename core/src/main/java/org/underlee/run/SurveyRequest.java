@@ -3,6 +3,7 @@ package org.underlee.run;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import org.underlee.framing.AssumedJoists;
 import org.underlee.framing.Told;
 import org.underlee.step.StepLimits;
@@ -12,22 +13,33 @@ import org.underlee.step.StepLimits;
  *
  * @param assume joists to assume where the model has a slab only
  * @param overrides what the user set right in a file beside the model
+ * @param bothWays fields that are to fall both ways from a high line inside them
  * @param services models whose elements may cross the bays
  * @param limits how much a file may ask for before it is refused
  */
 public record SurveyRequest(
     Optional<AssumedJoists> assume,
     Optional<Overrides> overrides,
+    Set<String> bothWays,
     List<Path> services,
     StepLimits limits) {
-  /** With the usual limits. */
+  public SurveyRequest {
+    bothWays = Set.copyOf(bothWays);
+    services = List.copyOf(services);
+  }
+
+  /** With the usual limits, and every field falling one way. */
   public SurveyRequest(
       Optional<AssumedJoists> assume, Optional<Overrides> overrides, List<Path> services) {
-    this(assume, overrides, services, StepLimits.STANDARD);
+    this(assume, overrides, Set.of(), services, StepLimits.STANDARD);
   }
 
   SurveyRequest withoutServices() {
-    return new SurveyRequest(assume, overrides, List.of(), limits);
+    return new SurveyRequest(assume, overrides, bothWays, List.of(), limits);
+  }
+
+  SurveyRequest told(Overrides others) {
+    return new SurveyRequest(assume, Optional.of(others), bothWays, services, limits);
   }
 
   Told told() {

@@ -64,15 +64,16 @@ final class Surveyor {
     findings.addAll(services.findings());
     assumed.map(AssumedFraming::finding).ifPresent(findings::add);
     findings.addAll(framing.findings());
-    return new Survey(
-        Source.of(given, sha256.join(), model),
-        services.sources(),
-        model,
-        request,
-        framing.withNotMeasured(unread),
-        bays,
-        Stream.concat(elements.elements().stream(), services.elements().stream()).toList(),
-        findings);
+    return HighLines.asAsked(
+        new Survey(
+            Source.of(given, sha256.join(), model),
+            services.sources(),
+            model,
+            request,
+            framing.withNotMeasured(unread),
+            bays,
+            Stream.concat(elements.elements().stream(), services.elements().stream()).toList(),
+            findings));
   }
 
   /** Most of a building is nowhere near a deck and need not be measured. */

@@ -10,7 +10,8 @@ import org.underlee.layout.PartKind;
 record IfcClass(IfcFamily family, String predefined) {
   static IfcClass of(PartKind kind) {
     return switch (kind) {
-      case PAN, COLLAR_PIECE, SADDLE, SHEET, FLASHING -> new IfcClass(IfcFamily.PLATE, "SHEET");
+      case PAN, COLLAR_PIECE, SADDLE, SHEET, FLASHING, RIDGE_CAP ->
+          new IfcClass(IfcFamily.PLATE, "SHEET");
       case SIDE_RAIL, HEAD_RAIL, PLY_STRIP, BATTEN, CAP_STRIP ->
           new IfcClass(IfcFamily.MEMBER, "MEMBER");
       case TAPE, MEMBRANE -> new IfcClass(IfcFamily.COVERING, "MEMBRANE");

@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
+import java.util.Set;
 import org.underlee.drainage.Piece.Kind;
 import org.underlee.geom.Extrusion;
 import org.underlee.geom.Mesh;
@@ -121,7 +122,13 @@ final class ByHand {
 
   DrainCase given() {
     return new DrainCase(
-        FIELD, Transform.IDENTITY, catchments, List.copyOf(pieces.values()), ground, arrivals);
+        FIELD,
+        Transform.IDENTITY,
+        catchments,
+        List.copyOf(pieces.values()),
+        ground,
+        arrivals,
+        Set.of());
   }
 
   DrainProof proof() {

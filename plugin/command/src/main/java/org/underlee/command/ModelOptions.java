@@ -4,6 +4,7 @@ import java.nio.file.Path;
 import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import org.underlee.finding.Finding;
 import org.underlee.finding.Fix;
 import org.underlee.framing.AssumedJoists;
@@ -69,6 +70,15 @@ final class ModelOptions {
   Optional<Path> overrides = Optional.empty();
 
   @Option(
+      names = "--both-ways",
+      paramLabel = "FIELD",
+      description = {
+        "A field that is to fall both ways from a high line inside it, such as deck-1/field-1: only"
+            + " where neither end is at a house. May be given more than once."
+      })
+  Set<String> bothWays = Set.of();
+
+  @Option(
       names = "--services",
       paramLabel = "FILE",
       arity = "1..*",
@@ -123,6 +133,7 @@ final class ModelOptions {
     return new SurveyRequest(
         assume,
         overrides.map(Overrides::read).or(() -> Overrides.beside(file)),
+        bothWays,
         services,
         limits.limits());
   }
