@@ -61,7 +61,7 @@ public final class Framer {
     List<RoleGiven> roles = Trust.weigh(decks, Roles.give(decks, members, posts, lying));
     Framing found =
         new Framing(decks, roles, source.notMeasured(), FramingFindings.of(decks, roles));
-    return found.with(ToldFindings.of(told, elements, found));
+    return found.telling(ToldFindings.of(told, elements, found));
   }
 
   private static boolean mayBeJoist(Member m) {

@@ -1,5 +1,6 @@
 package org.underlee.framing;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
@@ -22,7 +23,7 @@ public record Framing(
     return new Framing(List.of(deck), own, notMeasured, FramingFindings.of(List.of(deck), own));
   }
 
-  Framing with(List<Finding> more) {
+  Framing telling(List<Finding> more) {
     return new Framing(
         decks, roles, notMeasured, Stream.concat(findings.stream(), more.stream()).toList());
   }
@@ -30,6 +31,15 @@ public record Framing(
   /** With these in place of what could not be measured so far. */
   public Framing withNotMeasured(List<NotMeasured> all) {
     return new Framing(decks, roles, all, findings);
+  }
+
+  /** With other fields of the same members in the decks; what is told of fields is told anew. */
+  public Framing with(List<Deck> parted) {
+    List<Finding> told = new ArrayList<>(FramingFindings.of(parted, roles));
+    List<Finding> others = new ArrayList<>(findings);
+    others.removeAll(FramingFindings.of(decks, roles));
+    told.addAll(others);
+    return new Framing(parted, roles, notMeasured, told);
   }
 
   public Optional<Role> roleOf(String globalId) {

@@ -53,6 +53,9 @@ public final class CompareJson {
     node.put("lowEnd", a.lowEnd());
     node.put("fall", Json.rounded(a.fall(), DECIMALS));
     node.put("boardsOff", a.boardsOff());
+    if (!a.bothWays().isEmpty()) {
+      Json.strings(node.putArray("bothWays"), a.bothWays());
+    }
     node.put("dryFraction", Json.rounded(a.dryFraction(), DECIMALS));
     a.headroom().ifPresent(h -> node.put("headroomMm", Json.mm(h)));
     node.put("partsCut", a.partsCut());

@@ -88,11 +88,13 @@ public final class CompareText {
             .collect(Collectors.joining(" / "));
     String cost = a.cost().map(c -> "; " + cost(c)).orElse("");
     String boards = a.boardsOff() ? "; boards off" : "";
+    String ways = a.bothWays().isEmpty() ? "" : "; falls both ways";
     String least = a.drains().map(d -> least(d, units)).orElse("");
     return seats
         + least
         + cost
         + boards
+        + ways
         + a.dominatedBy().map(n -> "; no better than " + n).orElse("");
   }
 
@@ -112,7 +114,8 @@ public final class CompareText {
         + ratio(a)
         + " --low-end "
         + a.lowEnd()
-        + (a.boardsOff() ? " --boards-off" : "");
+        + (a.boardsOff() ? " --boards-off" : "")
+        + a.bothWays().stream().map(f -> " --both-ways " + f).collect(Collectors.joining());
   }
 
   private static String row(

@@ -13,6 +13,7 @@ import org.underlee.takeoff.Order;
  *
  * @param lowEnd the line that low ends follow where a field has it: {@code beam-1}, {@code
  *     joist-end}
+ * @param bothWays fields that fall both ways from a high line
  * @param fields as laid out
  * @param boardsOff whether it can be built only before the boards are laid
  * @param dryFraction of the rain between the outer joists that reaches an outlet
@@ -27,6 +28,7 @@ import org.underlee.takeoff.Order;
 public record Arrangement(
     Kit kit,
     String lowEnd,
+    List<String> bothWays,
     List<FieldLayout> fields,
     boolean boardsOff,
     double dryFraction,
@@ -37,6 +39,7 @@ public record Arrangement(
     Optional<DrainSet> drains,
     Optional<Integer> dominatedBy) {
   public Arrangement {
+    bothWays = List.copyOf(bothWays);
     fields = List.copyOf(fields);
   }
 
@@ -44,6 +47,7 @@ public record Arrangement(
     return new Arrangement(
         kit,
         lowEnd,
+        bothWays,
         fields,
         boardsOff,
         dryFraction,

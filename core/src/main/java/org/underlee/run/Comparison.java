@@ -5,12 +5,14 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.Stream;
 import org.underlee.check.DrainSet;
 import org.underlee.drainage.DrainCases;
 import org.underlee.drainage.DrainProof;
 import org.underlee.drainage.WaterProver;
 import org.underlee.drainage.flow.Storm;
 import org.underlee.framing.Field;
+import org.underlee.framing.HighLine;
 import org.underlee.kit.DrainValue;
 import org.underlee.kit.Family;
 import org.underlee.kit.Kit;
@@ -25,8 +27,9 @@ import org.underlee.takeoff.TakeoffBuilder;
 
 /**
  * The ways in which the decks in scope can be kept dry, side by side: every kit, low-end line and
- * fall that is asked for, each at the seat that serves most. What serves no bay is left out, and so
- * is what comes to the same parts as another.
+ * fall that is asked for, and where fields stand free falling one way and both ways, each at the
+ * seat that serves most. What serves no bay is left out, and so is what comes to the same parts as
+ * another.
  *
  * @param arrangements those that nothing dominates first, the most dry and then the most preferred
  *     first
@@ -56,12 +59,14 @@ public record Comparison(Survey survey, List<Arrangement> arrangements) {
       Buying buying,
       Storm storm) {
     List<Arrangement> found = new ArrayList<>();
-    for (Kit kit : kits) {
-      for (Kit steep : atFalls(kit, runsPerFall)) {
-        for (String line : lines(survey, scope)) {
-          arrangement(survey, scope, steep, line, buying, storm)
-              .filter(a -> found.stream().noneMatch(a::isSameAs))
-              .ifPresent(found::add);
+    for (Survey ways : ways(survey)) {
+      for (Kit kit : kits) {
+        for (Kit steep : atFalls(kit, runsPerFall)) {
+          for (String line : lines(ways, scope)) {
+            arrangement(ways, scope, steep, line, buying, storm)
+                .filter(a -> found.stream().noneMatch(a::isSameAs))
+                .ifPresent(found::add);
+          }
         }
       }
     }
@@ -74,6 +79,20 @@ public record Comparison(Survey survey, List<Arrangement> arrangements) {
         .map(a -> a.dominatedBy(dominating(a, best).map(d -> best.indexOf(d) + 1)))
         .forEach(told::add);
     return new Comparison(survey, told);
+  }
+
+  /** As surveyed, and with what stands free falling both ways. */
+  private static List<Survey> ways(Survey survey) {
+    return Stream.of(survey, HighLines.whereFree(survey)).distinct().toList();
+  }
+
+  /** Of the decks in scope, the fields that fall both ways, by the name that a survey gives. */
+  private static List<String> bothWays(Survey survey, Scope scope) {
+    return scope.of(survey.framing().decks()).stream()
+        .flatMap(d -> d.fields().stream())
+        .filter(f -> f.highLine().filter(HighLine::first).isPresent())
+        .map(Field::id)
+        .toList();
   }
 
   private static Optional<Arrangement> dominating(Arrangement a, List<Arrangement> others) {
@@ -122,6 +141,7 @@ public record Comparison(Survey survey, List<Arrangement> arrangements) {
         new Arrangement(
             kit,
             line,
+            bothWays(survey, own),
             layout.fields(),
             boardsOff,
             dryFraction(survey, own, layout, proof),

@@ -9,7 +9,6 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.function.Predicate;
-import java.util.stream.Stream;
 import org.underlee.bay.BothWays;
 import org.underlee.bay.FieldBays;
 import org.underlee.finding.Finding;
@@ -69,21 +68,24 @@ final class HighLines {
 
   private Survey parted(Predicate<Field> asked) {
     List<Deck> decks = whole.framing().decks().stream().map(d -> deck(d, asked)).toList();
-    Framing before = whole.framing();
-    Framing framing = new Framing(decks, before.roles(), before.notMeasured(), before.findings());
-    Set<String> told = new HashSet<>(whole.request().told().bothWays());
-    told.addAll(joists);
+    Framing framing = whole.framing().with(decks);
+    List<Finding> told = new ArrayList<>(whole.findings());
+    told.removeAll(whole.framing().findings());
+    told.addAll(framing.findings());
+    told.addAll(findings);
+    Set<String> ways = new HashSet<>(whole.request().told().bothWays());
+    ways.addAll(joists);
     Overrides overrides =
         whole.request().overrides().orElseGet(() -> Overrides.nothing("what you asked for"));
     return new Survey(
         whole.source(),
         whole.services(),
         whole.model(),
-        told.isEmpty() ? whole.request() : whole.request().told(overrides.fallingBothWays(told)),
+        ways.isEmpty() ? whole.request() : whole.request().told(overrides.fallingBothWays(ways)),
         framing,
         bays,
         whole.elements(),
-        Stream.concat(whole.findings().stream(), findings.stream()).toList());
+        told);
   }
 
   private Deck deck(Deck deck, Predicate<Field> asked) {

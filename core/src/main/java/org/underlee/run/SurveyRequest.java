@@ -42,6 +42,11 @@ public record SurveyRequest(
     return new SurveyRequest(assume, Optional.of(others), bothWays, services, limits);
   }
 
+  /** The same with fields that are to fall both ways. */
+  public SurveyRequest bothWays(Set<String> fields) {
+    return new SurveyRequest(assume, overrides, fields, services, limits);
+  }
+
   Told told() {
     return overrides.map(Overrides::told).orElse(Told.NOTHING);
   }

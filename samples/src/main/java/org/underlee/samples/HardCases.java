@@ -32,6 +32,7 @@ public final class HardCases {
         new HardCase(beam(), PANS, false),
         new HardCase(plies(), PANS, false),
         new HardCase(longRun(), PANS, false),
+        new HardCase(standsFree(), PANS, false).fallingBothWays("deck-1/field-1"),
         new HardCase(fullBays(), SHEETS, false),
         new HardCase(openTops(), MEMBRANE, true));
   }
@@ -114,6 +115,27 @@ public final class HardCases {
         field -> field.block(1, JOIST_SIZE, JOIST, 1000, 0));
   }
 
+  /** As the run that is too long, but at no house: from the middle there is height enough. */
+  private static SampleDeck standsFree() {
+    List<Member> members = new ArrayList<>();
+    double run = 5600;
+    FieldBuilder field = new FieldBuilder("field", Xyz.ORIGIN, Xyz.Y, run, JOIST_TOP, members);
+    for (int i = 0; i < 4; i++) {
+      field.line(1, JOIST_SIZE, JOIST, SPACING * i);
+    }
+    double from = -JOIST.width() / 2;
+    double to = SPACING * 3 + JOIST.width() / 2;
+    field.rimAtHighEnd(JOIST_SIZE, JOIST, from, to).rim(JOIST_SIZE, JOIST, from, to);
+    field.block(1, JOIST_SIZE, JOIST, 1000, 0);
+    field.of("Treated softwood").on(0);
+    for (double v : new double[] {-JOIST.width() / 2, run + JOIST.width() / 2}) {
+      String end = v < 0 ? "-high" : "";
+      field.post("post-1" + end, "90x90", POST, 60, v, 0, JOIST_BOTTOM);
+      field.post("post-2" + end, "90x90", POST, to - 60, v, 0, JOIST_BOTTOM);
+    }
+    return sample("both-ways", "A long deck that stands free", members, field.plan());
+  }
+
   /** Ducts fill the bays: only what hangs below the joists can drain the deck. */
   private static SampleDeck fullBays() {
     return deck(
@@ -151,6 +173,11 @@ public final class HardCases {
     field.ledger(JOIST_SIZE, JOIST, from, to).rim(JOIST_SIZE, JOIST, from, to);
     extra.accept(field);
     FieldPlan plan = held(field, run, to);
+    return sample(name, description, members, plan);
+  }
+
+  private static SampleDeck sample(
+      String name, String description, List<Member> members, FieldPlan plan) {
     return new SampleDeck(
         name,
         description,

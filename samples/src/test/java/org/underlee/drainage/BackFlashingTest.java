@@ -20,6 +20,7 @@ import org.underlee.layout.Scope;
 import org.underlee.layout.Wishes;
 import org.underlee.run.DeckRun;
 import org.underlee.run.Survey;
+import org.underlee.run.SurveyRequest;
 import org.underlee.samples.HardCase;
 import org.underlee.samples.HardCases;
 import org.underlee.samples.IfcEmitter;
@@ -47,7 +48,10 @@ class BackFlashingTest {
   }
 
   private static Survey survey(HardCase hard) {
-    return DeckRun.survey(IfcEmitter.emit(hard.deck(), Mix.PLAIN), "deck.ifc");
+    return DeckRun.survey(
+        IfcEmitter.emit(hard.deck(), Mix.PLAIN),
+        "deck.ifc",
+        SurveyRequest.PLAIN.bothWays(hard.bothWays()));
   }
 
   private static double behind(DrainCase one) {

@@ -62,7 +62,7 @@ class LayoutTheSlowWayTest {
     Survey survey = survey(seed);
     Kit kit = KitReader.named(name);
     Wishes free = Wishes.NONE.withBoardsOff();
-    FieldPlan plan = FieldPlanner.plan(survey.bays().get(0), kit, free);
+    FieldPlan plan = FieldPlanner.plan(survey.bays().get(0), OnDeck.ALONE, kit, free);
     Wishes fixed = free.withSeat(plan.seatHigh()).endingAt(plan.lowEnd().id());
     Layout together = layOut(survey, fixed, kit, GutterCapacity.ENOUGH);
     assertThat(shapes(together))

@@ -31,6 +31,7 @@ import org.underlee.report.DesignJson;
 import org.underlee.report.TakeoffCsv;
 import org.underlee.run.DeckRun;
 import org.underlee.run.Design;
+import org.underlee.run.SurveyRequest;
 
 /**
  * Each hard case as committed: its design, its bill and its picture, and what a master would have
@@ -106,7 +107,8 @@ class HardCaseOutputTest {
     byte[] model = IfcEmitter.emit(hard.deck(), hard.deck().ownMix());
     Wishes wishes = hard.boardsOff() ? Wishes.NONE.withBoardsOff() : Wishes.NONE;
     return DeckRun.design(
-        DeckRun.survey(model, hard.deck().name() + ".ifc"),
+        DeckRun.survey(
+            model, hard.deck().name() + ".ifc", SurveyRequest.PLAIN.bothWays(hard.bothWays())),
         Scope.OUTSIDE.with(wishes),
         KitReader.named(hard.kit()));
   }
@@ -177,6 +179,22 @@ class HardCaseOutputTest {
             .orElseThrow();
     assertThat(finding.fix().flatMap(Fix::action).orElseThrow().options().get(0).name())
         .isEqualTo("--fall");
+  }
+
+  @Test
+  void aDeckThatStandsFreeFallsBothWaysWhereOneWayHasNoHeightAndIsTheFixThatIsOffered() {
+    HardCase free = named("both-ways");
+    Design oneWay = design(new HardCase(free.deck(), free.kit(), false));
+    assertThat(served(oneWay)).isEqualTo(2);
+    assertThat(oneWay.findings())
+        .filteredOn(f -> f.rule().id().equals("no-seat-height"))
+        .singleElement()
+        .satisfies(f -> assertThat(f.message()).contains("falling both ways from a high line"));
+    Design both = design(free);
+    assertThat(both.layout().fields()).extracting(f -> f.bays().size()).containsExactly(3, 3);
+    assertThat(parts(both, PartKind.RIDGE_CAP)).hasSize(3);
+    assertThat(both.proof().dryFraction()).isGreaterThan(0.9999);
+    assertThat(rules(both)).doesNotContain("fall-direction-assumed", "no-head-rail");
   }
 
   @Test
