@@ -121,14 +121,21 @@ public final class BothWays {
   }
 
   private boolean isFree(double v) {
-    return crossed.stream()
-        .allMatch(
-            b -> {
-              Optional<Block> closing = closing(b, v);
-              return standing(b).stream()
-                  .filter(s -> closing.filter(c -> c.stretch().equals(s)).isEmpty())
-                  .allMatch(s -> s.distance(v) >= ROOM - SAME);
-            });
+    double[] row =
+        crossed.stream()
+            .flatMap(b -> closing(b, v).stream())
+            .mapToDouble(c -> c.stretch().middle())
+            .sorted()
+            .toArray();
+    boolean centred = row.length == 0 || Math.abs((row[0] + row[row.length - 1]) / 2 - v) < SAME;
+    return centred && crossed.stream().allMatch(b -> hasRoom(b, v));
+  }
+
+  private static boolean hasRoom(Bay bay, double v) {
+    Optional<Block> closing = closing(bay, v);
+    return standing(bay).stream()
+        .filter(s -> closing.filter(c -> c.stretch().equals(s)).isEmpty())
+        .allMatch(s -> s.distance(v) >= ROOM - SAME);
   }
 
   /** Blocking on the line that closes the bay there. */

@@ -1,7 +1,6 @@
 package org.underlee.drainage;
 
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
@@ -16,7 +15,11 @@ final class Together {
   private double added;
   private double drained;
   private final List<Leak> leaks = new ArrayList<>();
-  private final Map<String, OutletShare> outlets = new LinkedHashMap<>();
+  private final List<OutletShare> outlets = new ArrayList<>();
+
+  /** By outlet: rain that crosses a high line. */
+  private final Map<String, OutletShare> crossing = new TreeMap<>();
+
   private final List<StandingWater> ponds = new ArrayList<>();
   private final List<StandingWater> blocked = new ArrayList<>();
   private final List<String> flat = new ArrayList<>();
@@ -35,10 +38,10 @@ final class Together {
   }
 
   private void add(DrainCase given, OutletShare share) {
-    boolean own = given.isOwn(share.outlet());
-    if (own || share.area() > 0) {
-      OutletShare told = own ? share : fromBeyond(given.field(), share);
-      outlets.merge(share.outlet(), told, Together::sum);
+    if (given.isOwn(share.outlet())) {
+      outlets.add(share);
+    } else if (share.area() > 0) {
+      crossing.merge(share.outlet(), fromBeyond(given.field(), share), Together::sum);
     }
   }
 
@@ -61,7 +64,10 @@ final class Together {
   }
 
   DrainProof proof() {
-    return new DrainProof(
-        area, added, drained, leaks, List.copyOf(outlets.values()), ponds, blocked, flat);
+    List<OutletShare> all =
+        outlets.stream()
+            .map(o -> crossing.containsKey(o.outlet()) ? sum(o, crossing.get(o.outlet())) : o)
+            .toList();
+    return new DrainProof(area, added, drained, leaks, all, ponds, blocked, flat);
   }
 }

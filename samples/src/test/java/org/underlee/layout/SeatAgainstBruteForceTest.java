@@ -1,6 +1,7 @@
 package org.underlee.layout;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -10,6 +11,7 @@ import java.util.stream.Stream;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.underlee.bay.Bay;
+import org.underlee.bay.BothWays;
 import org.underlee.bay.FieldBays;
 import org.underlee.kit.DrainValue;
 import org.underlee.kit.Kit;
@@ -42,6 +44,11 @@ class SeatAgainstBruteForceTest {
         return area > o.area;
       }
       return cuts != o.cuts ? cuts < o.cuts : seat > o.seat;
+    }
+
+    /** With the other half at the same seat. */
+    Best and(Best o) {
+      return new Best(area + o.area, cuts + o.cuts, seat);
     }
   }
 
@@ -80,6 +87,45 @@ class SeatAgainstBruteForceTest {
       }
     }
     conflictsAreThereExactlyWhereTheGridHasNoSeat(bays, slow, plan.lowEnd());
+  }
+
+  @ParameterizedTest
+  @MethodSource("seeds")
+  void noSeatThatTwoHalvesShareIsBetterThanThePlanners(long seed) {
+    FieldBays whole =
+        DeckRun.survey(IfcEmitter.emit(SampleDecks.random(seed), Mix.PLAIN), "deck.ifc")
+            .bays()
+            .get(0);
+    Optional<List<FieldBays>> halves = BothWays.of(whole, "other");
+    for (String name : List.of("formed-aluminium", "membrane-drape", "ribbed-sheet")) {
+      halves.ifPresent(h -> compareShared(h, SlowLimits.of(KitReader.named(name))));
+    }
+  }
+
+  private static void compareShared(List<FieldBays> halves, SlowLimits slow) {
+    FieldPlan own = FieldPlanner.plan(halves.get(0), new OnDeck(halves), slow.kit(), Wishes.NONE);
+    FieldPlan other = FieldPlanner.plan(halves.get(1), new OnDeck(halves), slow.kit(), Wishes.NONE);
+    double seat = own.seatHigh();
+    assertThat(other.seatHigh()).as(slow.kit().id()).isCloseTo(seat, within(SeatRange.SAME));
+    Best planned =
+        at(halves.get(0), slow, own.lowEnd(), seat)
+            .and(at(halves.get(1), slow, other.lowEnd(), seat));
+    Best best = new Best(0, 0, Double.NEGATIVE_INFINITY);
+    for (LowEnd here : LowEnd.candidates(halves.get(0))) {
+      for (LowEnd there : LowEnd.candidates(halves.get(1))) {
+        for (double h = LOWEST; h < HIGHEST; h += STEP) {
+          Best both = at(halves.get(0), slow, here, h).and(at(halves.get(1), slow, there, h));
+          best = both.isBetterThan(best) ? both : best;
+        }
+      }
+    }
+    assertThat(best.area()).as(slow.kit().id()).isLessThanOrEqualTo(planned.area() + 1e-6);
+    if (Math.abs(best.area() - planned.area()) < 1e-6 && planned.area() > 0) {
+      assertThat(planned.cuts()).as(slow.kit().id()).isLessThanOrEqualTo(best.cuts());
+      if (planned.cuts() == best.cuts()) {
+        assertThat(planned.seat()).as(slow.kit().id()).isGreaterThan(best.seat() - STEP);
+      }
+    }
   }
 
   private static void conflictsAreThereExactlyWhereTheGridHasNoSeat(

@@ -79,11 +79,16 @@ record BuildSheet(Job job) {
     if (has(PartKind.PLY_STRIP)) {
       steps.add(new Step("strips"));
     }
-    steps.add(new Step("heads"));
+    if (has(PartKind.HEAD_RAIL)) {
+      steps.add(new Step("heads"));
+    }
     boolean collared = has(PartKind.COLLAR_PIECE);
     steps.add(new Step(collared ? "collared" : "pans", lengths(PanValue.PAN_LAP)));
     if (collared) {
       steps.add(new Step("collars"));
+    }
+    if (has(PartKind.RIDGE_CAP)) {
+      steps.add(new Step("ridge"));
     }
     return steps;
   }
@@ -100,10 +105,14 @@ record BuildSheet(Job job) {
   }
 
   private List<Step> sheets() {
-    return List.of(
-        new Step("battens", lengths(SheetValue.BATTEN_HANGER_GRIP)),
-        new Step("sheets", lengths(SheetValue.SHEET_LAP)),
-        new Step("screws", lengths(SheetValue.SHEET_SCREW_SPACING)));
+    List<Step> steps = new ArrayList<>();
+    steps.add(new Step("battens", lengths(SheetValue.BATTEN_HANGER_GRIP)));
+    steps.add(new Step("sheets", lengths(SheetValue.SHEET_LAP)));
+    if (has(PartKind.RIDGE_CAP)) {
+      steps.add(new Step("ridgeOnSheets", lengths(DrainValue.FLASHING_LAP)));
+    }
+    steps.add(new Step("screws", lengths(SheetValue.SHEET_SCREW_SPACING)));
+    return steps;
   }
 
   private List<String> lengths(KitNumber... numbers) {

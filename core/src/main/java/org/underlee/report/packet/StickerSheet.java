@@ -44,6 +44,7 @@ record StickerSheet(Job job) {
   private String end(PartKind kind) {
     return switch (kind) {
       case HEAD_RAIL -> job.say("labels.end.head");
+      case RIDGE_CAP -> job.say("labels.end.ridge");
       case GUTTER, FLASHING -> job.say("labels.end.gutter");
       case DOWNSPOUT, BATTEN_HANGER -> job.say("labels.end.downspout");
       case SADDLE -> job.say("labels.end.saddle");
