@@ -189,11 +189,14 @@ class HardCaseOutputTest {
     assertThat(oneWay.findings())
         .filteredOn(f -> f.rule().id().equals("no-seat-height"))
         .singleElement()
-        .satisfies(f -> assertThat(f.message()).contains("falling both ways from a high line"));
+        .satisfies(
+            f ->
+                assertThat(f.fix().orElseThrow().words().toString())
+                    .contains("falling both ways from a high line"));
     Design both = design(free);
     assertThat(both.layout().fields()).extracting(f -> f.bays().size()).containsExactly(3, 3);
     assertThat(parts(both, PartKind.RIDGE_CAP)).hasSize(3);
-    assertThat(both.proof().dryFraction()).isGreaterThan(0.9999);
+    assertThat(both.proof().dryFraction()).isGreaterThan(0.999);
     assertThat(rules(both)).doesNotContain("fall-direction-assumed", "no-head-rail");
   }
 
