@@ -18,9 +18,11 @@ import org.junit.jupiter.api.Named;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.underlee.drainage.flow.RainData;
 import org.underlee.drainage.flow.Storm;
+import org.underlee.ids.IdsCheck;
 import org.underlee.kit.Kit;
 import org.underlee.kit.KitReader;
 import org.underlee.layout.Scope;
@@ -28,6 +30,7 @@ import org.underlee.run.DeckRun;
 import org.underlee.run.Design;
 import org.underlee.run.SchemaChecked;
 import org.underlee.run.Survey;
+import org.underlee.run.SurveyRequest;
 import org.underlee.schema.Schema;
 import org.underlee.step.StepFile;
 import org.underlee.takeoff.Buying;
@@ -74,6 +77,25 @@ class OutputsFollowTheSchemaTest {
   void everyInstanceThatIsWrittenForASampleFollowsTheSchema(
       SampleDeck sample, Mix.Schema schema, Kit kit) {
     requireClean(sample, sample.ownMix().with(schema), kit);
+  }
+
+  @ParameterizedTest
+  @EnumSource(Mix.Schema.class)
+  void aFieldThatFallsBothWaysIsWrittenByTheSchemaAndAsOurIdsFilePromises(Mix.Schema schema) {
+    HardCase free =
+        HardCases.all().stream().filter(h -> !h.bothWays().isEmpty()).findFirst().orElseThrow();
+    byte[] model = IfcEmitter.emit(free.deck(), Mix.PLAIN.with(schema));
+    for (String kit : List.of("formed-aluminium", "ribbed-sheet")) {
+      Survey survey =
+          DeckRun.survey(model, "deck.ifc", SurveyRequest.PLAIN.bothWays(free.bothWays()));
+      Design design = DeckRun.design(survey, Scope.OUTSIDE, KitReader.named(kit));
+      assertThat(design.layout().fields()).hasSize(2);
+      StepFile written = StepFile.of(design.written().bytes(), "deck.ifc");
+      assertThat(SchemaChecked.of(written, schema(schema), true).report().findings()).isEmpty();
+      // the IDS file asks for pans
+      assertThat(IdsCheck.byOwn(schema(schema), written).passed())
+          .isEqualTo(kit.equals("formed-aluminium"));
+    }
   }
 
   /** The second currency is one that the oldest schema has no name for. */
