@@ -10,6 +10,7 @@ import org.underlee.drainage.DrainCases;
 import org.underlee.drainage.DrainProof;
 import org.underlee.drainage.WaterProver;
 import org.underlee.drainage.flow.Storm;
+import org.underlee.finding.StopSign;
 import org.underlee.framing.Field;
 import org.underlee.kit.DrainValue;
 import org.underlee.kit.Family;
@@ -55,10 +56,12 @@ public record Comparison(Survey survey, List<Arrangement> arrangements) {
       List<Preference> order,
       Buying buying,
       Storm storm) {
+    StopSign stop = StopSign.here();
     List<Arrangement> found = new ArrayList<>();
     for (Kit kit : kits) {
       for (Kit steep : atFalls(kit, runsPerFall)) {
         for (String line : lines(survey, scope)) {
+          stop.obey();
           arrangement(survey, scope, steep, line, buying, storm)
               .filter(a -> found.stream().noneMatch(a::isSameAs))
               .ifPresent(found::add);
