@@ -67,13 +67,17 @@ public record Coordination(
     Survey survey = checked.survey();
     List<Path> services = survey.request().services();
     List<Ours> parts =
-        checked.parts().stream().map(p -> Ours.of(p.id(), p.kind(), p.element())).toList();
+        checked.parts().stream()
+            .peek(p -> stop.obey())
+            .map(p -> Ours.of(p.id(), p.kind(), p.element()))
+            .toList();
     Clearances clearances = Clearances.builtIn();
     List<Box> places = parts.stream().map(Ours::bounds).toList();
     Set<String> own =
         parts.stream().map(p -> p.element().orElseThrow().globalId()).collect(Collectors.toSet());
     Map<String, StepFile> files = new HashMap<>();
     files.put(survey.source().file(), given);
+    stop.obey();
     List<Theirs> things =
         new ArrayList<>(
             things(
