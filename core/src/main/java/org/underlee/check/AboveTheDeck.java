@@ -31,11 +31,9 @@ public final class AboveTheDeck implements Check {
   @Override
   public Answer of(CheckInput input) {
     List<Finding> found = new ArrayList<>();
+    List<BuildingElement> wet = input.elements().stream().filter(AboveTheDeck::isWet).toList();
     for (Assembled f : input.fields()) {
-      input.elements().stream()
-          .filter(AboveTheDeck::isWet)
-          .filter(e -> isAbove(f, f.boxOf(e)))
-          .forEach(e -> found.add(finding(f, e)));
+      wet.stream().filter(e -> isAbove(f, f.boxOf(e))).forEach(e -> found.add(finding(f, e)));
     }
     return new Answer(
         found,

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.ServiceLoader;
 import org.underlee.finding.Rule;
+import org.underlee.finding.StopSign;
 
 /** All checks, the program's own and those that stand beside it. */
 public final class Checks {
@@ -22,8 +23,13 @@ public final class Checks {
 
   /** What all checks together find and ask, in the order in which they are registered. */
   public static Answer of(CheckInput input) {
+    StopSign stop = StopSign.here();
     return all().parallelStream()
-        .map(check -> check.of(input))
+        .map(
+            check -> {
+              stop.obey();
+              return check.of(input);
+            })
         .reduce(new Answer(List.of(), List.of()), Answer::and);
   }
 }

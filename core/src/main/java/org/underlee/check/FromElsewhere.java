@@ -66,12 +66,13 @@ public final class FromElsewhere implements Check {
     input.onto().stream()
         .filter(o -> input.fields().stream().noneMatch(f -> o.isOn(f.field())))
         .forEach(o -> found.add(astray(o, input)));
+    List<BuildingElement> spouts =
+        input.elements().stream().filter(FromElsewhere::isDownspout).toList();
     for (Assembled f : input.fields()) {
       input.onto().stream()
           .filter(o -> o.isOn(f.field()))
           .forEach(o -> found.add(counted(f, o, input)));
-      input.elements().stream()
-          .filter(FromElsewhere::isDownspout)
+      spouts.stream()
           .filter(e -> endsOn(f, f.boxOf(e), input.data()) && !isTold(e, input))
           .forEach(e -> found.add(unknown(f, e)));
     }

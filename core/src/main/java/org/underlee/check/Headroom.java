@@ -49,9 +49,11 @@ public final class Headroom implements Check {
   @Override
   public Answer of(CheckInput input) {
     List<Finding> found = new ArrayList<>();
+    List<BuildingElement> openings = input.ofClass(OPENINGS);
+    List<BuildingElement> stairs = input.ofClass(STAIRS);
     for (Assembled f : input.fields()) {
-      input.ofClass(OPENINGS).forEach(e -> opening(f, e).ifPresent(found::add));
-      input.ofClass(STAIRS).forEach(e -> stair(f, e).ifPresent(found::add));
+      openings.forEach(e -> opening(f, e).ifPresent(found::add));
+      stairs.forEach(e -> stair(f, e).ifPresent(found::add));
     }
     return Answer.found(found);
   }

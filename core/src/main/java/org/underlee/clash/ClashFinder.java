@@ -9,6 +9,7 @@ import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.index.strtree.STRtree;
 import org.underlee.bay.FieldBays;
 import org.underlee.clash.Theirs.Zone;
+import org.underlee.finding.StopSign;
 import org.underlee.geom.Box;
 
 /**
@@ -52,10 +53,15 @@ public final class ClashFinder {
    */
   public static Found find(List<FieldBays> fields, List<Ours> parts, List<Theirs> things) {
     ClashFinder finder = new ClashFinder(fields, parts);
+    StopSign stop = StopSign.here();
     List<Answer> answers =
         IntStream.range(0, things.size())
             .parallel()
-            .mapToObj(i -> finder.of(things.get(i)))
+            .mapToObj(
+                i -> {
+                  stop.obey();
+                  return finder.of(things.get(i));
+                })
             .toList();
     List<Clash> all = new ArrayList<>();
     long examined = 0;

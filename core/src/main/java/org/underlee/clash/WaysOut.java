@@ -10,6 +10,7 @@ import java.util.stream.Collectors;
 import org.underlee.bay.Bay;
 import org.underlee.bay.FieldBays;
 import org.underlee.finding.Fix;
+import org.underlee.finding.StopSign;
 import org.underlee.framing.BuildingElement;
 import org.underlee.framing.Framing;
 import org.underlee.geom.BarMeasure;
@@ -70,8 +71,10 @@ public final class WaysOut {
     WaysOut ways = new WaysOut(again, parts, things);
     List<Issue> clashing = issues.stream().flatMap(t -> t.issue().stream()).toList();
     List<Tracked> all = new ArrayList<>();
+    StopSign stop = StopSign.here();
     int tried = 0;
     for (Tracked t : issues) {
+      stop.obey();
       boolean layOut = t.isPending() && tried++ < MOST_TRIED;
       all.add(t.isPending() ? t.with(ways.of(t.issue().orElseThrow(), clashing, layOut)) : t);
     }
@@ -145,6 +148,7 @@ public final class WaysOut {
 
   private Optional<WayOut> tried(
       Issue issue, List<FieldBays> fields, Kit kit, Optional<String> fall, Words condition) {
+    StopSign.here().obey();
     List<Ours> anew =
         Layouter.layOut(again.framing(), fields, Scope.OUTSIDE, kit).parts().stream()
             .map(Ours::of)

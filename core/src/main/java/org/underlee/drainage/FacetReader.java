@@ -13,6 +13,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
+import org.underlee.finding.StopSign;
 import org.underlee.geom.Mesh;
 import org.underlee.geom.Tolerance;
 import org.underlee.geom.Transform;
@@ -115,9 +116,14 @@ final class FacetReader {
   }
 
   static List<Facet> read(List<Piece> pieces, Transform frame) {
+    StopSign stop = StopSign.here();
     return IntStream.range(0, pieces.size())
         .parallel()
-        .mapToObj(i -> new FacetReader(i, pieces.get(i), frame).facets())
+        .mapToObj(
+            i -> {
+              stop.obey();
+              return new FacetReader(i, pieces.get(i), frame).facets();
+            })
         .flatMap(List::stream)
         .toList();
   }

@@ -5,6 +5,7 @@ import java.util.Arrays;
 import java.util.Collections;
 import java.util.List;
 import java.util.stream.IntStream;
+import org.underlee.finding.StopSign;
 
 /**
  * The exact partition of the plan: a line is swept across the field and stops wherever an outline
@@ -81,10 +82,11 @@ final class PlanSweep {
     for (int i = 0; i < inOrder.length; i++) {
       inOrder[i].number(i);
     }
+    StopSign stop = StopSign.here();
     int[] ends = ends(stops, stretches);
     IntStream.range(0, stretches)
         .parallel()
-        .mapToObj(i -> new SweepStretch(shapes).sweep(inOrder, stops, ends[i], ends[i + 1]))
+        .mapToObj(i -> new SweepStretch(shapes, stop).sweep(inOrder, stops, ends[i], ends[i + 1]))
         .forEachOrdered(this::add);
     return this;
   }

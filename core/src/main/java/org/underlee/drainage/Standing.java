@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.stream.IntStream;
 import org.underlee.drainage.Piece.Kind;
 import org.underlee.drainage.Sinks.Sink;
+import org.underlee.finding.StopSign;
 import org.underlee.geom.Vec3;
 
 /** Tells of water that stands: how deep, how heavy, and where it runs over. */
@@ -44,20 +45,23 @@ record Standing(DrainCase given, Places places, PlanSweep plan) {
    * @param open where the water goes with none shut
    */
   List<StandingWater> blocked(Fates open) {
+    StopSign stop = StopSign.here();
     List<List<Layer>> floors = floors();
     return IntStream.range(0, AT_ONCE)
         .parallel()
-        .mapToObj(part -> blocked(part, floors, open))
+        .mapToObj(part -> blocked(part, floors, open, stop))
         .flatMap(List::stream)
         .toList();
   }
 
   /** One of the equal parts that the outlets are shared out in, one case after the other. */
-  private List<StandingWater> blocked(int part, List<List<Layer>> floors, Fates open) {
+  private List<StandingWater> blocked(
+      int part, List<List<Layer>> floors, Fates open, StopSign stop) {
     List<StandingWater> found = new ArrayList<>();
     FateBoard board = new FateBoard(plan.layers());
     int end = (part + 1) * floors.size() / AT_ONCE;
     for (int i = part * floors.size() / AT_ONCE; i < end; i++) {
+      stop.obey();
       blocked(i, open.without(i, board.clear()), floors.get(i)).ifPresent(found::add);
     }
     return found;

@@ -3,12 +3,14 @@ package org.underlee.drainage;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import org.underlee.finding.StopSign;
 
 /** Sweeps a stretch between some of the stops of a {@link PlanSweep}. */
 final class SweepStretch {
   private static final int DEEPEST = 24;
 
   private final SweepShapes shapes;
+  private final StopSign stop;
   private final List<Column> columns = new ArrayList<>();
   private final List<int[]> slabs = new ArrayList<>();
   private final Stacker stacker = new Stacker();
@@ -18,8 +20,9 @@ final class SweepStretch {
 
   private int opened;
 
-  SweepStretch(SweepShapes shapes) {
+  SweepStretch(SweepShapes shapes, StopSign stop) {
     this.shapes = shapes;
+    this.stop = stop;
   }
 
   List<Column> columns() {
@@ -39,6 +42,7 @@ final class SweepStretch {
     List<SweepEdge> active = new ArrayList<>();
     int next = 0;
     for (int i = first; i < last; i++) {
+      stop.obey();
       double left = stops[i];
       double right = stops[i + 1];
       double middle = (left + right) / 2;

@@ -6,6 +6,7 @@ import java.util.concurrent.atomic.AtomicReferenceArray;
 import org.jspecify.annotations.Nullable;
 import org.underlee.drainage.Piece.Kind;
 import org.underlee.drainage.Sinks.Sink;
+import org.underlee.finding.StopSign;
 import org.underlee.geom.Vec3;
 
 /**
@@ -63,9 +64,14 @@ final class WaterGraph {
 
   /** Finds the ways of what rain falls on, on all processors: a proof asks for each of them. */
   void prepare(List<Column> columns) {
+    StopSign stop = StopSign.here();
     columns.parallelStream()
         .filter(c -> c.catchment() >= 0 && c.layers().length > 0)
-        .forEach(c -> ways(c.layers()[0], -1));
+        .forEach(
+            c -> {
+              stop.obey();
+              ways(c.layers()[0], -1);
+            });
   }
 
   /**

@@ -9,6 +9,7 @@ import java.util.stream.IntStream;
 import org.underlee.drainage.Piece.Kind;
 import org.underlee.drainage.Sinks.Sink;
 import org.underlee.drainage.flow.ProofData;
+import org.underlee.finding.StopSign;
 import org.underlee.geom.Vec3;
 
 /**
@@ -19,6 +20,7 @@ import org.underlee.geom.Vec3;
 public final class WaterProver {
   private static final ProofData DATA = ProofData.builtIn();
 
+  private final StopSign stop;
   private final DrainCase given;
   private final Places places;
   private final PlanSweep plan;
@@ -27,6 +29,7 @@ public final class WaterProver {
   private final WaterGraph graph;
 
   private WaterProver(DrainCase given) {
+    this.stop = StopSign.here();
     this.given = given;
     this.places = new Places(given);
     List<Piece> pieces = given.pieces();
@@ -37,6 +40,7 @@ public final class WaterProver {
         facets.add(facet);
       }
     }
+    stop.obey();
     Outlines outlines = new Outlines(pieces, places);
     this.plan =
         new PlanSweep(
@@ -45,15 +49,21 @@ public final class WaterProver {
                 places.outlets().size(),
                 outlines.halves())
             .sweep(outlines.middles());
+    stop.obey();
     places.learn(plan.columns());
     this.neighbours = new Neighbours(plan);
+    stop.obey();
     this.graph = new WaterGraph(pieces, plan, neighbours, places);
   }
 
   /** The proof for all fields together. */
   public static DrainProof prove(List<DrainCase> cases) {
+    StopSign stop = StopSign.here();
     Together all = new Together();
-    cases.forEach(one -> all.add(one, prove(one)));
+    for (DrainCase one : cases) {
+      stop.obey();
+      all.add(one, prove(one));
+    }
     return all.proof();
   }
 
@@ -67,6 +77,7 @@ public final class WaterProver {
     Fates fates = new Fates(graph, new FateBoard(plan.layers()), -1);
     Tally tally = new Tally(given, places, fates.sinks());
     for (Column column : plan.columns()) {
+      stop.obey();
       if (column.catchment() >= 0) {
         tally.add(column, fateOf(column, fates));
       }
@@ -77,8 +88,10 @@ public final class WaterProver {
         tally.add(arrival, column, fateOf(column, fates));
       }
     }
+    stop.obey();
     PipeRuns pipes = new PipeRuns(given.pieces(), places, given.ground());
     List<Optional<LeakCause>> faults = places.outlets().stream().map(pipes::fault).toList();
+    stop.obey();
     Standing standing = new Standing(given, places, plan);
     return new DrainProof(
         tally.area(),

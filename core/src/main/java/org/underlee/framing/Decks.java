@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import org.underlee.finding.StopSign;
 import org.underlee.geom.Vec3;
 
 /**
@@ -23,8 +24,13 @@ final class Decks {
   private record Judged(Field field, Deck.Judgement outside, double top) {}
 
   static List<Deck> of(List<Field> fields, Outside outside) {
+    StopSign stop = StopSign.here();
     return gathered(
-        byHeight(fields.stream().map(f -> new Judged(f, outside.of(f), f.top())).toList()));
+        byHeight(
+            fields.stream()
+                .peek(f -> stop.obey())
+                .map(f -> new Judged(f, outside.of(f), f.top()))
+                .toList()));
   }
 
   private static List<Deck> gathered(List<Judged> fields) {

@@ -16,6 +16,7 @@ import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
+import org.underlee.finding.StopSign;
 import org.underlee.geom.Interval;
 import org.underlee.geom.OrientedBox;
 import org.underlee.geom.PlanShape;
@@ -69,12 +70,15 @@ final class FieldFinder {
 
   /** The fields, in the order of their sets. Those on a wall are settled first, outward from it. */
   List<Field> findAll(List<List<Member>> sets) {
-    List<Prepared> prepared = sets.parallelStream().map(this::prepared).toList();
+    StopSign stop = StopSign.here();
+    List<Prepared> prepared =
+        sets.parallelStream().peek(s -> stop.obey()).map(this::prepared).toList();
     Waiting waiting = new Waiting(prepared);
     Map<Integer, Field> found = new TreeMap<>();
     Set<Member> lowEnds = new HashSet<>();
     waiting.ask(IntStream.range(0, sets.size()).boxed().toList(), lowEnds);
     for (int next = waiting.next(); next >= 0; next = waiting.next()) {
+      stop.obey();
       Field field = find(prepared.get(next), lowEnds);
       Set<Member> added = new HashSet<>();
       addLowEnds(field, added);

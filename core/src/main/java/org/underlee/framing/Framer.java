@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import org.underlee.finding.StopSign;
 import org.underlee.geom.Box;
 import org.underlee.geom.Tolerance;
 
@@ -36,19 +37,25 @@ public final class Framer {
   }
 
   private Framing recognise() {
+    StopSign stop = StopSign.here();
     Members members = Members.of(elements, told);
+    stop.obey();
     Tolerance tolerance = Tolerance.forCoordinates(magnitude());
     List<Member> level = members.level().toList();
     Posts posts = Posts.of(members.upright().toList());
+    stop.obey();
     HouseWalls walls = new HouseWalls(elements);
+    stop.obey();
     MemberIndex edges = new MemberIndex(members.edges());
     Set<Member> sleepers = Sleepers.onSlabs(level, elements);
+    stop.obey();
     List<Member> candidates =
         level.stream().filter(Framer::mayBeJoist).filter(m -> !sleepers.contains(m)).toList();
     JoistSets.Found side = JoistSets.find(candidates, tolerance);
     List<List<Member>> sets = new SetEdges(edges, tolerance).without(side.sets());
     Set<Member> lying = new LinkedHashSet<>(side.lyingAcross());
     level.stream().filter(sleepers::contains).forEach(lying::add);
+    stop.obey();
     FieldFinder finder =
         new FieldFinder(
             new MemberIndex(members.all()),
@@ -58,6 +65,7 @@ public final class Framer {
             sets.stream().flatMap(List::stream).collect(Collectors.toUnmodifiableSet()),
             tolerance);
     List<Deck> decks = Decks.of(finder.findAll(sets), outside(members, posts));
+    stop.obey();
     List<RoleGiven> roles = Trust.weigh(decks, Roles.give(decks, members, posts, lying));
     Framing found =
         new Framing(decks, roles, source.notMeasured(), FramingFindings.of(decks, roles));

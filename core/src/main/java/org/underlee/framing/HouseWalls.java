@@ -3,6 +3,7 @@ package org.underlee.framing;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import org.underlee.finding.StopSign;
 import org.underlee.geom.BarMeasure;
 import org.underlee.geom.Box;
 import org.underlee.geom.OrientedBox;
@@ -27,8 +28,10 @@ final class HouseWalls {
   private final MemberIndex index;
 
   HouseWalls(List<BuildingElement> elements) {
+    StopSign stop = StopSign.here();
     walls =
         elements.parallelStream()
+            .peek(e -> stop.obey())
             .filter(e -> CLASSES.contains(e.ifcClass()))
             .flatMap(
                 e -> BarMeasure.of(e.shape()).map(b -> new Member(e, b, Optional.empty())).stream())

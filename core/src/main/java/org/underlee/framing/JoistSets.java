@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.function.BiPredicate;
 import java.util.stream.IntStream;
+import org.underlee.finding.StopSign;
 import org.underlee.geom.BarMeasure;
 import org.underlee.geom.OrientedBox;
 import org.underlee.geom.Tolerance;
@@ -106,8 +107,10 @@ final class JoistSets {
 
   /** For each candidate, those after it in the file that it is near to and goes with. */
   private List<int[]> near(double reach, BiPredicate<OrientedBox, OrientedBox> goesWith) {
+    StopSign stop = StopSign.here();
     return IntStream.range(0, parent.length)
         .parallel()
+        .peek(i -> stop.obey())
         .mapToObj(
             i ->
                 Arrays.stream(index.placesNear(candidates.get(i), reach))

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Set;
 import java.util.function.Predicate;
 import java.util.stream.Stream;
+import org.underlee.finding.StopSign;
 import org.underlee.geom.BarMeasure;
 
 /**
@@ -60,7 +61,9 @@ record Members(List<Member> all, List<Member> coverings, List<Member> small) {
 
   private static List<Member> measured(
       List<BuildingElement> elements, Told told, Predicate<BuildingElement> which) {
+    StopSign stop = StopSign.here();
     return elements.parallelStream()
+        .peek(e -> stop.obey())
         .filter(told::isFraming)
         .filter(which)
         .flatMap(e -> BarMeasure.of(e.shape()).map(b -> new Member(e, b, told.roleOf(e))).stream())

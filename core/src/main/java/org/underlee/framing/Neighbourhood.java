@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Set;
 import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.index.strtree.STRtree;
+import org.underlee.finding.StopSign;
 import org.underlee.geom.BarMeasure;
 import org.underlee.geom.Box;
 import org.underlee.geom.Tolerance;
@@ -62,7 +63,13 @@ public final class Neighbourhood {
    */
   public static Neighbourhood of(List<BuildingElement> bars, Told told) {
     // Measured by all processors; the bars keep what was found.
-    bars.parallelStream().forEach(bar -> BarMeasure.of(bar.shape()));
+    StopSign stop = StopSign.here();
+    bars.parallelStream()
+        .forEach(
+            bar -> {
+              stop.obey();
+              BarMeasure.of(bar.shape());
+            });
     Members members = Members.of(bars, told);
     List<Member> level = members.level().toList();
     Box all = Box.around(members.all().stream().map(Neighbourhood::around).toList());
@@ -71,6 +78,7 @@ public final class Neighbourhood {
     MemberIndex index = new MemberIndex(members.all());
     List<Box> boxes = new ArrayList<>();
     for (List<Member> set : sets) {
+      stop.obey();
       Box joists = Box.around(set.stream().map(Neighbourhood::around).toList());
       // A field is a rectangle turned with its joists: its corners may leave their box.
       boxes.add(joists.grown(BESIDE + joists.size().horizontal().length() / 2));

@@ -15,6 +15,7 @@ import org.underlee.finding.Finding;
 import org.underlee.finding.InputException;
 import org.underlee.finding.NotMeasured;
 import org.underlee.finding.Place;
+import org.underlee.finding.StopSign;
 import org.underlee.framing.BuildingElement;
 import org.underlee.geom.Box;
 import org.underlee.step.StepFile;
@@ -87,10 +88,15 @@ final class Elements {
    * @throws InputException when there is no room for all of them
    */
   List<Read> read(int[] indices, BiPredicate<String, Box> wanted) {
+    StopSign stop = StopSign.here();
     int workers = (indices.length + AT_ONCE - 1) / AT_ONCE;
     return IntStream.range(0, workers)
         .parallel()
-        .mapToObj(w -> read(indices, w * AT_ONCE, wanted))
+        .mapToObj(
+            w -> {
+              stop.obey();
+              return read(indices, w * AT_ONCE, wanted);
+            })
         .flatMap(List::stream)
         .toList();
   }

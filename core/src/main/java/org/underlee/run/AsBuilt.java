@@ -6,6 +6,7 @@ import java.util.Map;
 import org.underlee.bay.FieldBays;
 import org.underlee.drainage.DrainCase;
 import org.underlee.drainage.DrainCases;
+import org.underlee.finding.StopSign;
 import org.underlee.layout.Onto;
 
 /** The cases to be proved for an assembly as it is in a model. */
@@ -15,7 +16,9 @@ final class AsBuilt {
   /** One case for each field that parts are written for. */
   static List<DrainCase> cases(List<FieldBays> bays, List<WrittenPart> parts, List<Onto> onto) {
     Map<String, List<DrainCases.Placed>> hung = new LinkedHashMap<>();
+    StopSign stop = StopSign.here();
     for (FieldBays field : bays) {
+      stop.obey();
       List<DrainCases.Placed> own =
           parts.stream()
               .filter(p -> p.field().equals(field.field().id()))

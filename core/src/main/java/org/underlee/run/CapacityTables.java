@@ -34,7 +34,7 @@ public final class CapacityTables {
   }
 
   /** What they are, in words. */
-  static String named(OwnTables own) {
+  public static String named(OwnTables own) {
     return CapacityData.builtIn().with(own.file(), own.text()).own().stream()
         .map(CapacityData.Table::name)
         .collect(Collectors.joining("; "));

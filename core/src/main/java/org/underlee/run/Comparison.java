@@ -11,6 +11,7 @@ import org.underlee.drainage.DrainCases;
 import org.underlee.drainage.DrainProof;
 import org.underlee.drainage.WaterProver;
 import org.underlee.drainage.flow.Storm;
+import org.underlee.finding.StopSign;
 import org.underlee.framing.Field;
 import org.underlee.framing.HighLine;
 import org.underlee.kit.DrainValue;
@@ -58,11 +59,13 @@ public record Comparison(Survey survey, List<Arrangement> arrangements) {
       List<Preference> order,
       Buying buying,
       Storm storm) {
+    StopSign stop = StopSign.here();
     List<Arrangement> found = new ArrayList<>();
     for (Survey ways : ways(survey)) {
       for (Kit kit : kits) {
         for (Kit steep : atFalls(kit, runsPerFall)) {
           for (String line : lines(ways, scope)) {
+            stop.obey();
             arrangement(ways, scope, steep, line, buying, storm)
                 .filter(a -> found.stream().noneMatch(a::isSameAs))
                 .ifPresent(found::add);

@@ -19,6 +19,7 @@ import org.underlee.clash.Theirs;
 import org.underlee.clash.Theirs.Zone;
 import org.underlee.clash.Tracked;
 import org.underlee.clash.WaysOut;
+import org.underlee.finding.StopSign;
 import org.underlee.framing.BuildingElement;
 import org.underlee.geom.Box;
 import org.underlee.geom.Transform;
@@ -61,16 +62,22 @@ public record Coordination(
   }
 
   static Coordination of(StepFile given, Checked checked, Kit kit, IssueRegister before) {
+    StopSign stop = StopSign.here();
+    stop.obey();
     Survey survey = checked.survey();
     List<Path> services = survey.request().services();
     List<Ours> parts =
-        checked.parts().stream().map(p -> Ours.of(p.id(), p.kind(), p.element())).toList();
+        checked.parts().stream()
+            .peek(p -> stop.obey())
+            .map(p -> Ours.of(p.id(), p.kind(), p.element()))
+            .toList();
     Clearances clearances = Clearances.builtIn();
     List<Box> places = parts.stream().map(Ours::bounds).toList();
     Set<String> own =
         parts.stream().map(p -> p.element().orElseThrow().globalId()).collect(Collectors.toSet());
     Map<String, StepFile> files = new HashMap<>();
     files.put(survey.source().file(), given);
+    stop.obey();
     List<Theirs> things =
         new ArrayList<>(
             things(
@@ -82,11 +89,13 @@ public record Coordination(
                 own));
     things.forEach(t -> own.add(t.element().globalId()));
     for (Path path : services) {
+      stop.obey();
       StepFile file = Surveyor.opened(path, survey.request().limits());
       files.put(file.name(), file);
       Federated model = Federated.of(survey.model(), IfcModel.of(file), file.name(), places);
       things.addAll(things(model, false, places, clearances, own));
     }
+    stop.obey();
     ClashFinder.Found found = ClashFinder.find(survey.bays(), parts, things);
     List<Issue> issues = Issues.of(found.clashes(), survey.model().projectGlobalId());
     List<Tracked> followed =
@@ -106,8 +115,10 @@ public record Coordination(
   private static List<Theirs> things(
       Federated model, boolean ours, List<Box> places, Clearances clearances, Set<String> known) {
     List<Theirs> things = new ArrayList<>();
+    StopSign stop = StopSign.here();
     double reach = clearances.reach();
     for (BuildingElement e : model.near(List.of(Box.around(places)), reach).elements()) {
+      stop.obey();
       if (!known.contains(e.globalId()) && !e.shape().isEmpty()) {
         BuildingElement named = ours ? e.inHost() : e;
         things.add(Theirs.of(named, clearances, zones(model, e, clearances)));

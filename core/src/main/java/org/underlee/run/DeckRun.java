@@ -18,11 +18,13 @@ import org.underlee.drainage.flow.RainData;
 import org.underlee.drainage.flow.Storm;
 import org.underlee.finding.InputException;
 import org.underlee.finding.Place;
+import org.underlee.finding.StopSign;
 import org.underlee.framing.AssumedJoists;
 import org.underlee.ifc.IfcModel;
 import org.underlee.kit.Kit;
 import org.underlee.layout.Layout;
 import org.underlee.layout.Layouter;
+import org.underlee.layout.Layouting;
 import org.underlee.layout.Scope;
 import org.underlee.step.StepFile;
 import org.underlee.takeoff.Buying;
@@ -90,7 +92,13 @@ public final class DeckRun {
   public static Layout layOut(Survey survey, Scope scope, Kit kit, Storm storm) {
     GutterInRain rain =
         new GutterInRain(storm, ProofData.builtIn(), survey.elements(), scope.wishes());
-    return Layouter.layOut(survey.framing(), survey.bays(), scope, kit, rain);
+    StopSign stop = StopSign.here();
+    Layouting fields = Layouter.fieldByField(survey.framing(), survey.bays(), scope, kit, rain);
+    return fields.together(
+        i -> {
+          stop.obey();
+          return fields.layOut(i);
+        });
   }
 
   /**
@@ -121,7 +129,9 @@ public final class DeckRun {
       Storm storm,
       Buying buying,
       Map<String, String> kept) {
+    StopSign stop = StopSign.here();
     Takeoff takeoff = TakeoffBuilder.of(layout, buying);
+    stop.obey();
     Provenance provenance =
         new Provenance(
             Version.number(),
@@ -131,8 +141,10 @@ public final class DeckRun {
     WriteBack.Written written =
         WriteBack.drained(
             survey.model(), layout, BillLine.of(takeoff), takeoff.order(), provenance, List.of());
+    stop.obey();
     DrainProof proof =
         WaterProver.prove(DrainCases.of(survey.bays(), layout, scope.wishes().onto()));
+    stop.obey();
     Answer checks = Checks.of(survey.checkInput(layout, scope.wishes(), storm, proof));
     return new Design(survey, layout, checks, takeoff, proof, provenance, written);
   }
@@ -227,7 +239,10 @@ public final class DeckRun {
   }
 
   private static Checked check(StepFile given, SurveyRequest request, Optional<String> deck) {
+    StopSign stop = StopSign.here();
+    stop.obey();
     List<WrittenPart> parts = WrittenPart.in(IfcModel.of(given));
+    stop.obey();
     if (parts.isEmpty()) {
       throw new InputException(
           Place.NOWHERE.inFile(given.name()),
@@ -269,9 +284,11 @@ public final class DeckRun {
       return Optional.empty();
     }
     SurveyRequest request = design.survey().request();
+    StopSign stop = StopSign.here();
     StepFile drained =
         StepFile.of(
             design.written().bytes(), design.survey().model().step().name(), request.limits());
+    stop.obey();
     Checked checked = check(drained, request, Optional.empty());
     return Optional.of(Coordination.of(drained, checked, design.layout().kit(), before));
   }

@@ -12,6 +12,7 @@ import org.underlee.check.GutterInRain;
 import org.underlee.drainage.flow.ProofData;
 import org.underlee.drainage.flow.Storm;
 import org.underlee.finding.InputException;
+import org.underlee.finding.StopSign;
 import org.underlee.kit.Kit;
 import org.underlee.layout.FieldLayout;
 import org.underlee.layout.Layout;
@@ -90,13 +91,19 @@ public final class FieldByField {
             wish.scope,
             wish.kit,
             gutters(wish.storm, wish.scope.wishes()));
+    StopSign stop = StopSign.here();
     Map<Integer, Outcome> done = new ConcurrentHashMap<>();
     Map<String, FieldLayout> old = byField(before);
     for (List<Integer> group : inGroups(fields, atHand)) {
       if (!watcher.goesOn()) {
         return Optional.empty();
       }
-      group.parallelStream().forEach(i -> done.put(i, fields.layOut(i)));
+      group.parallelStream()
+          .forEach(
+              i -> {
+                stop.obey();
+                done.put(i, fields.layOut(i));
+              });
       if (done.size() < fields.fields().size()) {
         watcher.sees(soFar(fields, done, old), done.size(), fields.fields().size());
       }

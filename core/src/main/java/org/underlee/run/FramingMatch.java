@@ -13,6 +13,7 @@ import java.util.function.BiPredicate;
 import java.util.stream.Collectors;
 import org.underlee.bay.Bay;
 import org.underlee.bay.FieldBays;
+import org.underlee.finding.StopSign;
 import org.underlee.framing.JoistLine;
 import org.underlee.framing.Member;
 import org.underlee.geom.Vec3;
@@ -32,6 +33,12 @@ final class FramingMatch {
 
   /** A bay in its field. */
   record Placed(FieldBays field, Bay bay) {
+    /** Of the names alone: geometry is much to go through each time that a bay is looked up. */
+    @Override
+    public int hashCode() {
+      return name().hashCode();
+    }
+
     /** {@code deck-1/field-1/B3} */
     String name() {
       return field.field().id() + "/" + bay.id();
@@ -77,8 +84,10 @@ final class FramingMatch {
   }
 
   private void nearest(BiPredicate<Placed, Placed> same, MatchedBy by) {
+    StopSign stop = StopSign.here();
     List<Pair> pairs = new ArrayList<>();
     for (Placed now : news) {
+      stop.obey();
       for (Placed old : olds) {
         if (!found.containsKey(now) && !taken.contains(old) && same.test(old, now)) {
           pairs.add(new Pair(old, now, old.centre().minus(now.centre()).length()));

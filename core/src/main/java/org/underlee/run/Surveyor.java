@@ -17,6 +17,7 @@ import org.underlee.finding.Finding;
 import org.underlee.finding.InputException;
 import org.underlee.finding.NotMeasured;
 import org.underlee.finding.Place;
+import org.underlee.finding.StopSign;
 import org.underlee.framing.AssumedFraming;
 import org.underlee.framing.ElementSource;
 import org.underlee.framing.Framer;
@@ -39,22 +40,35 @@ final class Surveyor {
    * @param ours instances of an assembly whose marks are gone, to be left aside one by one
    */
   static Survey survey(StepFile given, SurveyRequest request, Set<Long> ours) {
+    StopSign stop = StopSign.here();
+    stop.obey();
     CompletableFuture<String> sha256 = CompletableFuture.supplyAsync(given::sha256);
     Optional<Strip.Stripped> stripped =
         ours.isEmpty() && Strip.mayHold(given) ? Strip.original(given.bytes()) : Optional.empty();
     StepFile designers =
         stripped.map(s -> StepFile.of(s.bytes(), given.name(), request.limits())).orElse(given);
+    stop.obey();
     IfcModel model = IfcModel.of(designers);
+    stop.obey();
     Optional<AssumedFraming> assumed = request.assume().map(a -> AssumedFraming.in(model, a));
     ModelPart all = assumed.isPresent() ? model.whole() : nearFraming(model, request.told());
     ModelPart part = all.without(ours);
     ElementSource elements = assumed.<ElementSource>map(a -> a).orElse(part);
     Framing framing = Framer.frame(elements, request.told());
+    stop.obey();
     Services services =
         Services.near(request.services(), request.limits(), model, framing, elements.elements());
     CrossingFinder crossings =
         new CrossingFinder(elements.elements(), framing, services.elements());
-    List<FieldBays> bays = framing.fields().map(f -> BayFinder.find(f, crossings)).toList();
+    List<FieldBays> bays =
+        framing
+            .fields()
+            .map(
+                f -> {
+                  stop.obey();
+                  return BayFinder.find(f, crossings);
+                })
+            .toList();
     List<Finding> findings = new ArrayList<>(model.step().findings());
     findings.addAll(model.findings(part));
     stripped.filter(s -> !s.exact()).ifPresent(s -> findings.add(edited(given.name())));

@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.Collectors;
+import org.underlee.finding.StopSign;
 import org.underlee.framing.BuildingElement;
 import org.underlee.ifc.IfcModel;
 import org.underlee.layout.PartKind;
@@ -34,7 +35,9 @@ public record WrittenPart(String id, PartKind kind, BuildingElement element) {
   static List<WrittenPart> in(IfcModel model) {
     GlobalIds ids = new GlobalIds(model.projectGlobalId());
     List<WrittenPart> parts = new ArrayList<>();
+    StopSign stop = StopSign.here();
     for (BuildingElement element : model.elements()) {
+      stop.obey();
       StepInstance instance = model.step().instance(element.instance());
       Optional<PartKind> kind =
           instance.optionalText(OBJECT_TYPE).flatMap(k -> Optional.ofNullable(KINDS.get(k)));

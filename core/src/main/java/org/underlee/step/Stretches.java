@@ -5,6 +5,7 @@ import java.util.Optional;
 import java.util.Queue;
 import java.util.concurrent.ConcurrentLinkedQueue;
 import java.util.stream.IntStream;
+import org.underlee.finding.StopSign;
 
 /**
  * Reads stretches of the file on all processors ahead of the one reader that goes through it from
@@ -60,6 +61,7 @@ final class Stretches {
   private void readWave(long from) {
     int chunks = WAVE * Runtime.getRuntime().availableProcessors();
     int n = (int) Math.min(chunks, (size - from + chunk - 1) / chunk);
+    StopSign.here().obey();
     ahead.clear();
     ahead.addAll(
         IntStream.range(0, n)

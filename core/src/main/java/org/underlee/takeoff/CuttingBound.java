@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import org.underlee.finding.StopSign;
 import org.underlee.takeoff.Basis.Column;
 import org.underlee.takeoff.LinearProgram.Row;
 
@@ -51,13 +52,15 @@ final class CuttingBound {
   }
 
   private final CuttingOrder order;
+  private final StopSign stop;
   private final Patterns patterns;
   private final List<Pattern> pool = new ArrayList<>();
   private final List<Column> columns = new ArrayList<>();
 
-  CuttingBound(CuttingOrder order) {
+  CuttingBound(CuttingOrder order, StopSign stop) {
     this.order = order;
-    this.patterns = new Patterns(order);
+    this.stop = stop;
+    this.patterns = new Patterns(order, stop);
   }
 
   /**
@@ -112,6 +115,7 @@ final class CuttingBound {
       double[] price, double least, int[] wanted, Set<Pattern> not, List<Column> allowed) {
     Optional<Column> best = Optional.empty();
     double saving = least;
+    stop.obey();
     for (int offer = 0; offer < order.offers().size(); offer++) {
       CuttingOrder.Offer of = order.offers().get(offer);
       if (of.isLimited() && wanted[of.supply()] == 0) {

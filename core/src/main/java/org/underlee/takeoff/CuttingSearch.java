@@ -5,6 +5,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import org.underlee.finding.StopSign;
 import org.underlee.takeoff.CuttingBound.Relaxed;
 
 /**
@@ -35,6 +36,7 @@ final class CuttingSearch {
 
   private final CuttingOrder order;
   private final List<Pattern> cut = new ArrayList<>();
+  private final StopSign stop;
   private final Sums sums;
   private final CuttingBound relaxation;
   private List<Pattern> best = List.of();
@@ -43,10 +45,11 @@ final class CuttingSearch {
   private int nodesLeft;
   private boolean cutShort;
 
-  CuttingSearch(CuttingOrder order) {
+  CuttingSearch(CuttingOrder order, StopSign stop) {
     this.order = order;
+    this.stop = stop;
     this.sums = new Sums(order);
-    this.relaxation = new CuttingBound(order);
+    this.relaxation = new CuttingBound(order, stop);
   }
 
   /** One pattern a stick; together they hold at least what is wanted. */
@@ -87,7 +90,8 @@ final class CuttingSearch {
     if (listed.isEmpty()) {
       return false;
     }
-    ListedSearch search = new ListedSearch(order, sums, listed.get(), cheaper, MOST_NODES_LISTED);
+    ListedSearch search =
+        new ListedSearch(order, sums, listed.get(), cheaper, MOST_NODES_LISTED, stop);
     Optional<List<Pattern>> found = search.search();
     if (found.isEmpty()) {
       bound = search.isProven() ? bestCost : bound;
@@ -115,6 +119,7 @@ final class CuttingSearch {
       cutShort = true;
       return;
     }
+    stop.obey();
     nodesLeft--;
     Relaxed relaxed = relaxation.relax(wanted, not);
     cutShort |= !relaxation.isExact();

@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import org.underlee.finding.StopSign;
 import org.underlee.takeoff.Stick.Piece;
 
 /**
@@ -82,6 +83,11 @@ public final class CuttingStock {
    * @throws IllegalArgumentException when a piece is longer than every length sold
    */
   public static Plan cheapest(List<Piece> pieces, List<Offer> offers, Saw saw) {
+    return cheapest(pieces, offers, saw, StopSign.here());
+  }
+
+  /** The same, no further once it is not wanted. */
+  static Plan cheapest(List<Piece> pieces, List<Offer> offers, Saw saw, StopSign stop) {
     List<Offer> sorted =
         offers.stream()
             .sorted(Comparator.comparingDouble(Offer::length).thenComparingInt(Offer::available))
@@ -103,7 +109,7 @@ public final class CuttingStock {
       return new Plan(whole, wholeCost, wholeCost);
     }
     CuttingSizes sizes = CuttingSizes.of(rest, sorted, saw, COST_UNIT);
-    CuttingSearch.Found found = new CuttingSearch(sizes.order()).search();
+    CuttingSearch.Found found = new CuttingSearch(sizes.order(), stop).search();
     List<Stick> sticks = new ArrayList<>(sizes.sticks(found.sticks()));
     sticks.addAll(whole);
     double bound = sizes.isComplete() ? found.bound() * COST_UNIT + wholeCost : 0;

@@ -10,6 +10,7 @@ import java.util.Optional;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import org.underlee.finding.InputException;
+import org.underlee.finding.StopSign;
 import org.underlee.kit.StockItem;
 import org.underlee.takeoff.CuttingStock.Offer;
 import org.underlee.takeoff.CuttingStock.Plan;
@@ -27,10 +28,17 @@ final class ItemCutting {
   private final List<Piece> pieces;
   private final List<Article> articles;
   private final List<OnHand> onHand;
+  private final StopSign stop;
   private final boolean byPrice;
   private final List<Offer> sold;
 
-  ItemCutting(StockItem item, List<Piece> pieces, List<Article> articles, List<OnHand> onHand) {
+  ItemCutting(
+      StockItem item,
+      List<Piece> pieces,
+      List<Article> articles,
+      List<OnHand> onHand,
+      StopSign stop) {
+    this.stop = stop;
     this.item = item;
     this.pieces = pieces;
     this.articles = articles;
@@ -64,7 +72,7 @@ final class ItemCutting {
                           "Fill the column \"length\"."));
       offers.add(new Offer(length, 0, own.count()));
     }
-    return CuttingStock.cheapest(pieces, offers, saw());
+    return CuttingStock.cheapest(pieces, offers, saw(), stop);
   }
 
   Takeoff.Bought bought(Plan plan) {
@@ -114,7 +122,7 @@ final class ItemCutting {
     fromOffcuts = Math.min(spares, fromOffcuts);
     Piece spare = pieces.stream().filter(p -> p.length() == longest).findFirst().orElseThrow();
     Plan more =
-        CuttingStock.cheapest(Collections.nCopies(spares - fromOffcuts, spare), sold, saw());
+        CuttingStock.cheapest(Collections.nCopies(spares - fromOffcuts, spare), sold, saw(), stop);
     String how =
         String.format(
             Locale.ROOT,
@@ -142,7 +150,7 @@ final class ItemCutting {
     for (double length : lengths) {
       if (length >= longest()) {
         int sticks =
-            CuttingStock.cheapest(pieces, List.of(new Offer(length, length)), saw())
+            CuttingStock.cheapest(pieces, List.of(new Offer(length, length)), saw(), stop)
                 .sticks()
                 .size();
         List<Article> own = PriceList.ofLength(articles, length);

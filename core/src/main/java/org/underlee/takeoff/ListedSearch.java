@@ -3,6 +3,7 @@ package org.underlee.takeoff;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.underlee.finding.StopSign;
 import org.underlee.takeoff.Basis.Column;
 import org.underlee.takeoff.LinearProgram.Row;
 
@@ -20,6 +21,7 @@ final class ListedSearch {
   private static final int NONE = -1;
 
   private final CuttingOrder order;
+  private final StopSign stop;
   private final Sums sums;
   private final List<Pattern> patterns;
   private final long most;
@@ -36,7 +38,9 @@ final class ListedSearch {
    * @param patterns every one that may be of use
    * @param most that the plan may cost
    */
-  ListedSearch(CuttingOrder order, Sums sums, List<Pattern> patterns, long most, int nodes) {
+  ListedSearch(
+      CuttingOrder order, Sums sums, List<Pattern> patterns, long most, int nodes, StopSign stop) {
+    this.stop = stop;
     this.order = order;
     this.sums = sums;
     this.patterns = patterns;
@@ -56,6 +60,7 @@ final class ListedSearch {
 
   /** As {@link #search()}, near the basis of what is one limit less. */
   private Optional<List<Pattern>> search(List<Column> near) {
+    stop.obey();
     if (nodesLeft-- <= 0) {
       cutShort = true;
       return Optional.empty();

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.IntStream;
+import org.underlee.finding.StopSign;
 
 /**
  * Finds patterns of much worth that fit a stick: a bounded knapsack, solved exactly by depth first
@@ -24,7 +25,11 @@ final class Patterns {
    */
   private static final long MOST_BEST_STEPS = 200_000_000;
 
+  /** So many steps take less than a millisecond. */
+  private static final int STEPS_BETWEEN_LOOKS = 1 << 15;
+
   private final CuttingOrder order;
+  private final StopSign stop;
   private final long[] needs;
 
   /** Of each block, its sizes, each once, and how many pieces of each it has. */
@@ -50,8 +55,9 @@ final class Patterns {
     boolean found(double worth);
   }
 
-  Patterns(CuttingOrder order) {
+  Patterns(CuttingOrder order, StopSign stop) {
     this.order = order;
+    this.stop = stop;
     this.needs = order.blocks().stream().mapToLong(CuttingOrder.Block::need).toArray();
     this.sizes =
         order.blocks().stream()
@@ -163,6 +169,9 @@ final class Patterns {
   private boolean search(int depth, long room, double worth) {
     if (--stepsLeft < 0) {
       return true;
+    }
+    if (stepsLeft % STEPS_BETWEEN_LOOKS == 0) {
+      stop.obey();
     }
     if (depth == tried.length) {
       return worth >= atLeast && visitor.found(worth);

@@ -10,6 +10,7 @@ import java.util.TreeMap;
 import java.util.function.Supplier;
 import java.util.stream.Collectors;
 import org.underlee.finding.InputException;
+import org.underlee.finding.StopSign;
 import org.underlee.kit.StockItem;
 import org.underlee.layout.Layout;
 import org.underlee.layout.Part;
@@ -20,6 +21,7 @@ import org.underlee.units.Lengths;
 public final class TakeoffBuilder {
   private final Layout layout;
   private final Buying buying;
+  private final StopSign stop;
   private final List<Takeoff.Line> lines = new ArrayList<>();
   private final List<Takeoff.Cut> cuts = new ArrayList<>();
   private final List<Takeoff.Stock> stock = new ArrayList<>();
@@ -28,9 +30,10 @@ public final class TakeoffBuilder {
   private final List<Order.Row> rows = new ArrayList<>();
   private final List<Order.Alternative> alternatives = new ArrayList<>();
 
-  private TakeoffBuilder(Layout layout, Buying buying) {
+  private TakeoffBuilder(Layout layout, Buying buying, StopSign stop) {
     this.layout = layout;
     this.buying = buying;
+    this.stop = stop;
   }
 
   /** As {@link #of(Layout, Buying)}, where nothing is known of prices and of what is on hand. */
@@ -47,9 +50,14 @@ public final class TakeoffBuilder {
   public static Takeoff of(Layout layout, Buying buying) {
     Map<String, List<Part>> byItem =
         layout.parts().stream().collect(Collectors.groupingBy(Part::item));
-    TakeoffBuilder builder = new TakeoffBuilder(layout, buying);
+    StopSign stop = StopSign.here();
+    TakeoffBuilder builder = new TakeoffBuilder(layout, buying, stop);
     layout.kit().stock().parallelStream()
-        .map(item -> counted(layout, buying, item, byItem.getOrDefault(item.id(), List.of())))
+        .map(
+            item -> {
+              List<Part> parts = byItem.getOrDefault(item.id(), List.of());
+              return counted(new TakeoffBuilder(layout, buying, stop), item, parts);
+            })
         .toList()
         .forEach(counted -> builder.add(counted.get()));
     return new Takeoff(
@@ -63,8 +71,7 @@ public final class TakeoffBuilder {
 
   /** Refused or not, only when it is asked for: the first in the kit's order is the one told. */
   private static Supplier<TakeoffBuilder> counted(
-      Layout layout, Buying buying, StockItem item, List<Part> parts) {
-    TakeoffBuilder own = new TakeoffBuilder(layout, buying);
+      TakeoffBuilder own, StockItem item, List<Part> parts) {
     try {
       if (!parts.isEmpty()) {
         own.count(item, parts);
@@ -145,7 +152,7 @@ public final class TakeoffBuilder {
 
   private void cut(StockItem item, List<Part> parts, List<PriceList.Article> articles) {
     List<Stick.Piece> pieces = parts.stream().map(TakeoffBuilder::piece).toList();
-    ItemCutting cutting = new ItemCutting(item, pieces, articles, buying.onHand(item.id()));
+    ItemCutting cutting = new ItemCutting(item, pieces, articles, buying.onHand(item.id()), stop);
     CuttingStock.Plan plan = cutting.plan();
     Map<Stick, Integer> same = new LinkedHashMap<>();
     plan.sticks().forEach(s -> same.merge(s, 1, Integer::sum));

@@ -2,6 +2,7 @@ package org.underlee.writeback;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.underlee.finding.StopSign;
 import org.underlee.geom.Box;
 import org.underlee.geom.Transform;
 import org.underlee.geom.Vec3;
@@ -40,7 +41,9 @@ final class AssemblyWriter {
     Value assembly = assembly(field, placement);
     contain(field, assembly, place);
     List<PlacedPart> parts = new ArrayList<>();
+    StopSign stop = StopSign.here();
     for (Part part : field.parts()) {
+      stop.obey();
       PlacedPart placed = partWriter.write(part, placement, frame);
       quantities.write(placed);
       properties.write(placed);

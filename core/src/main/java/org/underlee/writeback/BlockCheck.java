@@ -4,6 +4,7 @@ import java.util.Arrays;
 import java.util.HashSet;
 import java.util.Set;
 import java.util.regex.Pattern;
+import org.underlee.finding.StopSign;
 import org.underlee.step.StepFile;
 import org.underlee.step.StepInstance;
 import org.underlee.step.StepLimits;
@@ -46,15 +47,19 @@ final class BlockCheck {
     if (Arrays.equals(original, drained)) {
       return; // A design without parts adds no block.
     }
+    StopSign stop = StopSign.here();
     Markers.Found block =
         Markers.find(drained).orElseThrow(() -> new FailedException("the block is not there"));
     boolean same =
         Strip.original(drained).filter(s -> Arrays.equals(s.bytes(), original)).isPresent();
+    stop.obey();
     if (!same) {
       throw new FailedException("bytes outside the block have changed");
     }
     BlockCheck check = new BlockCheck(StepFile.of(drained, "drained model", ANY));
-    check.instances(block.range().from());
+    stop.obey();
+    check.instances(block.range().from(), stop);
+    stop.obey();
     GlobalIds.firstIn(original, check.globalIds).ifPresent(BlockCheck::taken);
   }
 
@@ -63,8 +68,9 @@ final class BlockCheck {
   }
 
   /** The block's instances are the last ones of the file. */
-  private void instances(int blockStart) {
+  private void instances(int blockStart, StopSign stop) {
     for (int i = file.count() - 1; i >= 0 && file.range(i).from() >= blockStart; i--) {
+      stop.obey();
       StepInstance instance = file.decode(i);
       instance.values().forEach(v -> resolve(instance, v));
       if (instance.value(0) instanceof StepValue.Text t

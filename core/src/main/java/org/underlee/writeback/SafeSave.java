@@ -7,11 +7,13 @@ import java.util.Arrays;
 import java.util.function.Consumer;
 import org.underlee.finding.FileFault;
 import org.underlee.finding.InputException;
+import org.underlee.finding.StopSign;
 
 /**
  * Saves so that the target is at every moment either what it was or all of the new file: a
  * temporary file beside the target, forced to the disk, read back, checked, then moved over the
- * target in one step. After a failure the target is as it was and the temporary file is gone.
+ * target in one step. After a failure the target is as it was and the temporary file is gone; so it
+ * is when nobody waits for it any more.
  */
 public final class SafeSave {
   /** Temporary names that are tried: more are only in use after as many broken saves. */
@@ -88,13 +90,17 @@ public final class SafeSave {
   }
 
   private void replace(Path target, byte[] bytes, Consumer<byte[]> check) throws IOException {
+    StopSign stop = StopSign.here();
     Path temporary = temporaryBeside(target);
     try {
       disk.create(temporary, bytes);
+      stop.obey();
       disk.force(temporary);
+      stop.obey();
       byte[] back = disk.read(temporary);
       requireSame(bytes, back);
       check.accept(back);
+      stop.obey();
       disk.move(temporary, target);
     } finally {
       // Gone after the move; still there after a failure.

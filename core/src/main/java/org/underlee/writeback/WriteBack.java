@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.Set;
 import org.underlee.finding.InputException;
 import org.underlee.finding.Place;
+import org.underlee.finding.StopSign;
 import org.underlee.ifc.IfcModel;
 import org.underlee.layout.Layout;
 import org.underlee.step.StepFile;
@@ -87,10 +88,14 @@ public final class WriteBack {
     if (layout.parts().isEmpty()) {
       return new Written(file.bytes(), Map.of(), 0);
     }
+    StopSign stop = StopSign.here();
     BlockWriter block = new BlockWriter(new HostReader(model).read(), provenance);
     block.write(layout, bill, order);
+    stop.obey();
     block.write(interferences);
+    stop.obey();
     requireNew(file, block.allGlobalIds());
+    stop.obey();
     List<String> lines = block.lines();
     byte[] bytes =
         lines.isEmpty() ? file.bytes() : StepSplice.insert(file, Block.text(file, lines));

@@ -15,6 +15,7 @@ import java.util.Locale;
 import java.util.Random;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
+import org.underlee.finding.StopSign;
 import org.underlee.takeoff.CuttingStock.Offer;
 import org.underlee.takeoff.CuttingStock.Plan;
 import org.underlee.takeoff.CuttingStock.Saw;
@@ -85,8 +86,9 @@ class CuttingProofTest {
       Saw saw = new Saw(KERF, 0, random.nextBoolean() ? 0.61 : 0);
       List<Offer> offers = List.of(new Offer(6, 6));
       CuttingOrder order = CuttingSizes.of(pieces, offers, saw, 1e-4).order();
-      CuttingSearch.Found quick = new CuttingSearch(order).quick();
-      double relaxed = new CuttingBound(order).relax(order.wantedRows(), Set.of()).cost();
+      CuttingSearch.Found quick = new CuttingSearch(order, StopSign.here()).quick();
+      double relaxed =
+          new CuttingBound(order, StopSign.here()).relax(order.wantedRows(), Set.of()).cost();
       assertThat(order.leastByLength())
           .as("seed %s", seed)
           .isLessThanOrEqualTo(relaxed * (1 + 1e-6));

@@ -1,15 +1,14 @@
 package org.underlee.command;
 
-import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import org.underlee.run.Overrides;
+import org.underlee.writeback.FilesRead;
 import org.underlee.writeback.NotWrittenException;
 import org.underlee.writeback.SafeSave;
 import picocli.CommandLine.Model.ArgSpec;
@@ -38,24 +37,10 @@ final class RunFiles {
           "--summary",
           "--journal");
 
-  /** A file and what names it. */
-  private record Named(Path file, String by) {
-    boolean is(Path other) {
-      try {
-        if (Files.exists(file) && Files.exists(other)) {
-          return Files.isSameFile(file, other);
-        }
-      } catch (IOException e) {
-        return false; // what cannot be looked at cannot be read by the run either
-      }
-      return file.toAbsolutePath().normalize().equals(other.toAbsolutePath().normalize());
-    }
-  }
-
   private final CommandSpec spec;
-  private final List<Named> read;
+  private final FilesRead read;
 
-  private RunFiles(CommandSpec spec, List<Named> read) {
+  private RunFiles(CommandSpec spec, FilesRead read) {
     this.spec = spec;
     this.read = read;
   }
@@ -72,12 +57,12 @@ final class RunFiles {
    * @throws NotWrittenException saying which file, and what names it
    */
   static void requireApart(ParseResult parsed) {
-    List<Named> taken = readBy(parsed);
+    FilesRead taken = readBy(parsed);
     for (OptionSpec option : parsed.matchedOptions()) {
       if (TARGETS.contains(option.longestName())) {
-        for (Named target : files(option, option.longestName())) {
-          require(target.file(), taken);
-          taken.add(target);
+        for (Path target : files(option)) {
+          require(target, taken);
+          taken = taken.with(target, option.longestName());
         }
       }
     }
@@ -92,7 +77,9 @@ final class RunFiles {
     require(target, read);
     for (OptionSpec option : spec.commandLine().getParseResult().matchedOptions()) {
       if (TARGETS.contains(option.longestName())) {
-        require(target, files(option, option.longestName()));
+        for (Path written : files(option)) {
+          require(target, FilesRead.NONE.with(written, option.longestName()));
+        }
       }
     }
   }
@@ -140,38 +127,46 @@ final class RunFiles {
     spec.commandLine().getErr().println(text);
   }
 
-  private static void require(Path target, List<Named> taken) {
-    Optional<Named> same = taken.stream().filter(n -> n.is(target)).findFirst();
-    if (same.isPresent()) {
-      String by = same.get().by();
+  private static void require(Path target, FilesRead taken) {
+    Optional<String> writer = taken.partOf(target).filter(TARGETS::contains);
+    if (writer.isPresent()) {
       throw new NotWrittenException(
-          target
-              + " was not written: "
-              + (TARGETS.contains(by) ? by + " writes it too" : "it is an input (" + by + ")"),
+          target + " was not written: " + writer.get() + " writes it too",
           "Choose another output file.");
     }
+    taken.requireApart(target);
   }
 
-  private static List<Named> readBy(ParseResult parsed) {
-    List<Named> read = new ArrayList<>();
+  private static FilesRead readBy(ParseResult parsed) {
+    FilesRead read = FilesRead.NONE;
     for (ArgSpec place : parsed.matchedPositionals()) {
-      read.addAll(files(place, place.paramLabel()));
+      read = with(read, place, place.paramLabel());
     }
-    List.copyOf(read).forEach(n -> read.add(new Named(Overrides.pathBeside(n.file()), "roles")));
-    for (OptionSpec option : parsed.matchedOptions()) {
-      if (!TARGETS.contains(option.longestName())) {
-        read.addAll(files(option, option.longestName()));
+    for (ArgSpec place : parsed.matchedPositionals()) {
+      for (Path file : files(place)) {
+        Path roles = Overrides.pathBeside(file);
+        read = Files.isRegularFile(roles) ? read.with(roles, "roles") : read;
       }
     }
-    read.removeIf(n -> !Files.isRegularFile(n.file()));
+    for (OptionSpec option : parsed.matchedOptions()) {
+      if (!TARGETS.contains(option.longestName())) {
+        read = with(read, option, option.longestName());
+      }
+    }
     return read;
   }
 
-  private static List<Named> files(ArgSpec named, String by) {
-    return named.originalStringValues().stream()
-        .flatMap(text -> path(text).stream())
-        .map(file -> new Named(file, by))
-        .toList();
+  /** What is no file, such as the name of a kit of the program's own, is not read. */
+  private static FilesRead with(FilesRead read, ArgSpec named, String by) {
+    FilesRead all = read;
+    for (Path file : files(named)) {
+      all = Files.isRegularFile(file) ? all.with(file, by) : all;
+    }
+    return all;
+  }
+
+  private static List<Path> files(ArgSpec named) {
+    return named.originalStringValues().stream().flatMap(text -> path(text).stream()).toList();
   }
 
   /** Empty where no file can be called so. */

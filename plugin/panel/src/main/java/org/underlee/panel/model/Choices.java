@@ -57,8 +57,7 @@ public final class Choices implements AutoCloseable {
         .model()
         .addListener(
             (o, before, now) -> {
-              comparing.cancel();
-              busy.set(false);
+              cancel();
               comparison.set(Optional.empty());
             });
   }
@@ -73,6 +72,12 @@ public final class Choices implements AutoCloseable {
 
   public ReadOnlyBooleanProperty busy() {
     return busy.getReadOnlyProperty();
+  }
+
+  /** Stops comparing; what was compared before stays. */
+  void cancel() {
+    comparing.cancel();
+    busy.set(false);
   }
 
   /** Compares every kit and low end for the deck, the seat and the bays that were decided on. */

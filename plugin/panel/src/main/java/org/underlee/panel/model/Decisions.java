@@ -19,11 +19,13 @@ import org.underlee.kit.Kit;
 import org.underlee.kit.KitReader;
 import org.underlee.layout.DryZone;
 import org.underlee.layout.Onto;
+import org.underlee.layout.OwnTables;
 import org.underlee.layout.Scope;
 import org.underlee.layout.Wishes;
 import org.underlee.run.Overrides;
 import org.underlee.run.Redecided;
 import org.underlee.run.SurveyRequest;
+import org.underlee.writeback.FilesRead;
 
 /**
  * Everything that a person has decided about a model. The model and these give the result, and
@@ -57,6 +59,9 @@ public record Decisions(
           Map.of(),
           Wishes.NONE,
           Map.of());
+
+  /** What the open model is read as. */
+  static final String OPEN_MODEL = "the open model";
 
   private static final String BY_YOU = "set by you in the panel";
 
@@ -132,6 +137,20 @@ public record Decisions(
     List<Onto> all = new ArrayList<>(wishes.onto());
     Stream.of(places.split(" ")).map(Onto::parse).forEach(all::add);
     return with(wishes.with(all));
+  }
+
+  /** The user's own tables by which gutters and downspouts are rated, too. */
+  Decisions withTables(Optional<OwnTables> tables) {
+    return with(
+        new Wishes(
+            wishes.boardsOff(),
+            wishes.leaveOpen(),
+            wishes.seat(),
+            wishes.lowEnd(),
+            wishes.dryZone(),
+            wishes.outlets(),
+            wishes.onto(),
+            tables));
   }
 
   /** An element said to be something, or again as it was recognised. */
@@ -223,6 +242,23 @@ public record Decisions(
   SurveyRequest request(Path model) {
     return new SurveyRequest(
         Optional.empty(), overrides(model), services.stream().map(Path::of).toList());
+  }
+
+  /**
+   * What is read when these are decided about a model.
+   *
+   * @param others that were read too
+   */
+  FilesRead filesRead(Path model, FilesRead others) {
+    FilesRead all =
+        others.with(model, OPEN_MODEL).with(Overrides.pathBeside(model), "roles beside the model");
+    if (KitReader.allBuiltIn().stream().noneMatch(k -> k.id().equals(kit))) {
+      all = all.with(Path.of(kit), "the kit");
+    }
+    for (String service : services) {
+      all = all.with(Path.of(service), "a model of services");
+    }
+    return all;
   }
 
   /** What is said here stands over the file beside the model. */

@@ -11,8 +11,8 @@ import java.util.function.Consumer;
 
 /**
  * Work beside the screen's thread, one job after the other, of which the newest counts: a job that
- * another one has overtaken is not begun. A job that is cancelled runs to its end unseen and does
- * not hold up the next.
+ * another one has overtaken is not begun. A job that is cancelled is told to stop, and does not
+ * hold up the next even where it takes a while to.
  */
 final class Newest implements AutoCloseable {
   private final String name;
@@ -31,18 +31,13 @@ final class Newest implements AutoCloseable {
   }
 
   private ExecutorService worker() {
-    return Executors.newSingleThreadExecutor(
-        task -> {
-          Thread thread = new Thread(task, name);
-          thread.setDaemon(true);
-          return thread;
-        });
+    return Executors.newSingleThreadExecutor(jobs -> new JobThread(jobs, name));
   }
 
-  /** A job whose result counts only while no newer one was asked for. */
+  /** A job whose result counts only while no newer one was asked for; it stops for that one. */
   <T> void run(Callable<T> job, Consumer<T> done, Consumer<Throwable> failed) {
-    long number = newest.incrementAndGet();
-    start(job, done, failed, () -> newest.get() == number, () -> newest.get() == number);
+    BooleanSupplier counts = isNewest(newest.incrementAndGet());
+    start(job, done, failed, counts, counts);
   }
 
   /**
@@ -50,9 +45,22 @@ final class Newest implements AutoCloseable {
    * must see something. Those that were not begun by then are left out.
    */
   <T> void follow(Callable<T> job, Consumer<T> done, Consumer<Throwable> failed) {
-    long number = newest.incrementAndGet();
+    start(job, done, failed, isNewest(newest.incrementAndGet()), isNotCancelled());
+  }
+
+  /** A job that is done whatever comes after it: a file that is written. */
+  <T> void inTurn(Callable<T> job, Consumer<T> done, Consumer<Throwable> failed) {
+    BooleanSupplier counts = isNotCancelled();
+    start(job, done, failed, counts, counts);
+  }
+
+  private BooleanSupplier isNewest(long number) {
+    return () -> newest.get() == number;
+  }
+
+  private BooleanSupplier isNotCancelled() {
     long since = cancelled.get();
-    start(job, done, failed, () -> newest.get() == number, () -> cancelled.get() == since);
+    return () -> cancelled.get() == since;
   }
 
   /** A job that shows what it has so far. */
@@ -69,14 +77,13 @@ final class Newest implements AutoCloseable {
 
   /** As {@link #follow}, for a job that shows what it has so far and gives up for a newer one. */
   <T> void follow(Stepwise<T> job, Consumer<T> done, Consumer<Throwable> failed) {
-    long number = newest.incrementAndGet();
-    long since = cancelled.get();
-    BooleanSupplier counts = () -> cancelled.get() == since;
+    BooleanSupplier begins = isNewest(newest.incrementAndGet());
+    BooleanSupplier counts = isNotCancelled();
     this.<Optional<T>>start(
-        () -> job.run(r -> deliver(r, counts), () -> newest.get() == number),
+        () -> job.run(r -> deliver(r, counts), begins),
         made -> made.ifPresent(done),
         failed,
-        () -> newest.get() == number,
+        begins,
         counts);
   }
 
@@ -98,10 +105,10 @@ final class Newest implements AutoCloseable {
   private <T> void attempt(
       Callable<T> job, Consumer<T> done, Consumer<Throwable> failed, BooleanSupplier counts) {
     try {
-      T result = job.call();
+      T result = JobThread.call(job, counts);
       deliver(() -> done.accept(result), counts);
     } catch (Exception | OutOfMemoryError | StackOverflowError e) {
-      deliver(() -> failed.accept(e), counts);
+      deliver(() -> failed.accept(e), counts); // to nobody where it was stopped
     }
   }
 
@@ -112,6 +119,11 @@ final class Newest implements AutoCloseable {
             onScreen.run();
           }
         });
+  }
+
+  /** Stops a job that only counts while it is the newest: something else has made it old. */
+  void overtake() {
+    newest.incrementAndGet();
   }
 
   void cancel() {

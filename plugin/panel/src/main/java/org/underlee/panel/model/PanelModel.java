@@ -8,9 +8,11 @@ import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.concurrent.Executor;
 import javafx.beans.property.ObjectProperty;
+import javafx.beans.property.ReadOnlyBooleanProperty;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
 import javafx.beans.property.SimpleObjectProperty;
+import javafx.beans.value.ObservableValue;
 import org.underlee.finding.Finding;
 import org.underlee.finding.Fix;
 import org.underlee.panel.host.Host;
@@ -34,6 +36,8 @@ public final class PanelModel implements AutoCloseable {
   private final StayDry stayDry;
   private final OutletHand outlets;
   private final Offer offer;
+  private final Ratings ratings;
+  private final Running running = new Running();
   private final Newest rehearsing;
   private final ReadOnlyObjectWrapper<Optional<Lists>> rehearsed =
       new ReadOnlyObjectWrapper<>(Optional.empty());
@@ -60,6 +64,8 @@ public final class PanelModel implements AutoCloseable {
     stayDry = new StayDry(session, screen);
     outlets = new OutletHand(session, selection::get);
     offer = new Offer(session);
+    ratings = new Ratings(session, screen);
+    watchWork();
     rehearsing = new Newest("rehearsing", screen);
     settings = new SimpleObjectProperty<>(memory.settings());
     setTone(settings.get().tone());
@@ -74,11 +80,60 @@ public final class PanelModel implements AutoCloseable {
               listing.show(now, units.get());
             });
     session.decisions().addListener((o, before, now) -> keep(now));
-    session.busyWith().addListener((o, before, now) -> host.progress(now, now.isEmpty() ? 1 : -1));
+    running.words().addListener((o, before, now) -> host.progress(now, now.isEmpty() ? 1 : -1));
     settings.addListener((o, before, now) -> keeper.keep(now));
     host.onOpen(this::open);
     host.onSelect(this::selectElements);
     host.openModel().ifPresent(this::open);
+  }
+
+  private void watchWork() {
+    running.add(session.busyWith(), session::cancel, this::whenStopped);
+    running.add(saving.busyWith(), saving::cancel, () -> "The file is as it was.");
+    running.add(
+        told(services.busy(), "Looking for issues"),
+        services::cancel,
+        () -> "The issues shown are those of before; F5 looks again.");
+    running.add(
+        told(choices.busy(), "Comparing arrangements"),
+        choices::cancel,
+        () -> "Press Compare to begin again.");
+    running.add(
+        told(resyncing.busy(), "Taking the assembly over"),
+        resyncing::cancel,
+        () -> "Nothing was taken over.");
+  }
+
+  private static ObservableValue<String> told(ReadOnlyBooleanProperty busy, String words) {
+    return busy.map(b -> b ? words : "");
+  }
+
+  private String whenStopped() {
+    if (session.result().get().isEmpty()) {
+      return "F5 reads the model again; Ctrl+O opens another.";
+    }
+    return session.toUndo().get().isPresent()
+        ? "What is shown is from before: F5 goes on, Ctrl+Z takes the last decision back."
+        : "Not everything is there yet: F5 goes on.";
+  }
+
+  /** All that runs and can be stopped. */
+  public Running running() {
+    return running;
+  }
+
+  public boolean canGoOn() {
+    return session.canGoOn() || services.canGoOn();
+  }
+
+  /** Goes on with what was stopped. */
+  public void goOn() {
+    session.goOn();
+    services.goOn();
+  }
+
+  public Ratings ratings() {
+    return ratings;
   }
 
   public Session session() {
@@ -315,6 +370,7 @@ public final class PanelModel implements AutoCloseable {
     choices.close();
     resyncing.close();
     stayDry.close();
+    ratings.close();
     saving.close();
     rehearsing.close();
     keeper.close();

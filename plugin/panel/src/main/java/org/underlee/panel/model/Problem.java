@@ -5,6 +5,11 @@ import org.underlee.writeback.NotWrittenException;
 
 /** Why something did not work, and what to do. */
 public record Problem(String message, String advice) {
+  /** What is wrong and what to do, one after the other. */
+  public String words() {
+    return message + " " + advice;
+  }
+
   static Problem of(Throwable e) {
     if (e instanceof InputException input) {
       return new Problem(String.valueOf(input.getMessage()), input.advice());

@@ -38,9 +38,14 @@ public final class Resyncing implements AutoCloseable {
     session.model().addListener((o, before, now) -> forget());
   }
 
-  private void forget() {
+  /** Stops taking over; what is decided stays as it is. */
+  void cancel() {
     working.cancel();
     busy.set(false);
+  }
+
+  private void forget() {
+    cancel();
     problem.set(Optional.empty());
     resynced.set(Optional.empty());
   }
@@ -77,6 +82,7 @@ public final class Resyncing implements AutoCloseable {
         made -> {
           busy.set(false);
           resynced.set(Optional.of(made));
+          session.reads(drained, "the old model");
           session.decide("Take over what was decided", d -> d.again(made.again()));
         },
         e -> {
@@ -108,6 +114,8 @@ public final class Resyncing implements AutoCloseable {
     if (export.isPresent() && resynced.get().isPresent()) {
       Resynced made = resynced.get().get();
       saving.save(
+          target,
+          false,
           () -> DeckRun.save(made.design(), export.get(), target),
           "Wrote " + target.getFileName() + "; bays: " + summary(made) + ".");
     }

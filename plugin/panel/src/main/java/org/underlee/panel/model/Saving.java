@@ -2,7 +2,6 @@ package org.underlee.panel.model;
 
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Locale;
 import java.util.Optional;
@@ -17,12 +16,15 @@ import org.underlee.report.TakeoffJson;
 import org.underlee.report.TakeoffXlsx;
 import org.underlee.run.DeckRun;
 import org.underlee.run.Design;
+import org.underlee.writeback.FilesRead;
+import org.underlee.writeback.SafeSave;
 
 /** Everything that leaves the panel: the model with the assembly, or without it, and exports. */
 public final class Saving implements AutoCloseable {
   private final Host host;
   private final Session session;
   private final Newest saving;
+  private final ReadOnlyStringWrapper busyWith = new ReadOnlyStringWrapper("");
   private final ReadOnlyStringWrapper message = new ReadOnlyStringWrapper("");
   private final ReadOnlyObjectWrapper<Optional<Problem>> problem =
       new ReadOnlyObjectWrapper<>(Optional.empty());
@@ -31,6 +33,17 @@ public final class Saving implements AutoCloseable {
     this.host = host;
     this.session = session;
     saving = new Newest("saving", screen);
+  }
+
+  /** What is being written; empty at rest. */
+  ReadOnlyStringProperty busyWith() {
+    return busyWith.getReadOnlyProperty();
+  }
+
+  /** Stops what is being written; the files stay as they were. */
+  void cancel() {
+    saving.cancel();
+    busyWith.set("");
   }
 
   /** The last thing that was done, in words. */
@@ -58,17 +71,21 @@ public final class Saving implements AutoCloseable {
             design -> {
               String words = Writing.of(design).words();
               Host.Change change = new Host.Change(words, design, target, inPlace);
-              save(() -> host.apply(change), "Wrote " + target.getFileName() + ": " + words + ".");
+              save(
+                  target,
+                  inPlace,
+                  () -> host.apply(change),
+                  "Wrote " + target.getFileName() + ": " + words + ".");
             });
   }
 
   public void strip(Path target) {
     String done = "Wrote " + target.getFileName() + " without the assembly.";
-    session.model().get().ifPresent(model -> save(() -> DeckRun.strip(model, target), done));
+    session.model().get().ifPresent(m -> save(target, false, () -> DeckRun.strip(m, target), done));
   }
 
   public void undoWrite() {
-    save(host::undo, "The last write was taken back.");
+    run("Taking the last write back", host::undo, "The last write was taken back.");
   }
 
   /** Writes the takeoff as CSV, XLSX or JSON, by the file's ending. */
@@ -77,7 +94,9 @@ public final class Saving implements AutoCloseable {
         .ifPresent(
             design ->
                 save(
-                    () -> Files.write(target, takeoff(design, target)),
+                    target,
+                    false,
+                    () -> new SafeSave().plain(target, target, true, takeoff(design, target)),
                     "Wrote " + target.getFileName() + "."));
   }
 
@@ -95,18 +114,39 @@ public final class Saving implements AutoCloseable {
     void run() throws IOException;
   }
 
-  void save(Job job, String done) {
+  /**
+   * Writes a file, unless it is one of those that the panel reads.
+   *
+   * @param inPlace whether it is meant to take the open model's place
+   */
+  void save(Path target, boolean inPlace, Job job, String done) {
+    FilesRead read = session.filesRead();
+    run(
+        "Writing " + target.getFileName(),
+        () -> {
+          (inPlace ? read.without(Decisions.OPEN_MODEL) : read).requireApart(target);
+          job.run();
+        },
+        done);
+  }
+
+  private void run(String words, Job job, String done) {
     problem.set(Optional.empty());
-    saving.run(
+    busyWith.set(words);
+    saving.inTurn(
         () -> {
           job.run();
           return done;
         },
-        words -> {
-          message.set(words);
-          host.message(words);
+        said -> {
+          busyWith.set("");
+          message.set(said);
+          host.message(said);
         },
-        e -> problem.set(Optional.of(Problem.of(e))));
+        e -> {
+          busyWith.set("");
+          problem.set(Optional.of(Problem.of(e)));
+        });
   }
 
   @Override

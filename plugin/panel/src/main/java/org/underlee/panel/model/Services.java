@@ -68,12 +68,28 @@ public final class Services implements AutoCloseable {
     find();
   }
 
+  /** Stops looking; {@link #want} looks again. */
+  void cancel() {
+    finding.cancel();
+    foundFor = null;
+    busy.set(false);
+  }
+
+  /** Whether someone wants issues that were not looked for to the end. */
+  boolean canGoOn() {
+    boolean whole = session.result().get().filter(Result::isWhole).isPresent();
+    return wanted && whole && foundFor == null && !busy.get();
+  }
+
+  /** Looks again for what was not looked for to the end. */
+  void goOn() {
+    find();
+  }
+
   private void find() {
     Optional<Result> result = session.result().get();
     if (result.isEmpty()) {
-      finding.cancel();
-      foundFor = null;
-      busy.set(false);
+      cancel();
       coordination.set(Optional.empty());
       return;
     }
@@ -140,8 +156,9 @@ public final class Services implements AutoCloseable {
     if (model.isPresent() && coordination.get().isPresent() && design.isPresent()) {
       IssueRegister register = register(session.decisions().get());
       saving.save(
-          () ->
-              new SafeSave().plain(model.get(), target, false, bcf(design.get(), register, target)),
+          target,
+          false,
+          () -> new SafeSave().plain(target, target, true, bcf(design.get(), register, target)),
           "Wrote " + target.getFileName() + ".");
     }
   }

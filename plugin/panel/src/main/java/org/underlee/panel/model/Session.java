@@ -7,43 +7,29 @@ import java.util.concurrent.Executor;
 import java.util.function.LongSupplier;
 import java.util.function.Supplier;
 import java.util.function.UnaryOperator;
-import javafx.beans.property.ReadOnlyBooleanProperty;
-import javafx.beans.property.ReadOnlyBooleanWrapper;
-import javafx.beans.property.ReadOnlyObjectProperty;
-import javafx.beans.property.ReadOnlyObjectWrapper;
-import javafx.beans.property.ReadOnlyStringProperty;
-import javafx.beans.property.ReadOnlyStringWrapper;
 import org.underlee.finding.InputException;
 import org.underlee.layout.Layout;
-import org.underlee.run.DeckRun;
 import org.underlee.run.Design;
 import org.underlee.run.FieldByField;
+import org.underlee.writeback.FilesRead;
 
 /**
  * One open model, what was decided about it, and the newest result. Long work runs beside the
  * screen's thread; the last good result stays until a newer one is there. All methods belong to the
  * screen's thread.
  */
-public final class Session implements AutoCloseable {
+public final class Session extends SessionState implements AutoCloseable {
   private static final String READING = "Reading the model and its framing";
   private static final String LAYING_OUT = "Laying out the decks";
   private static final String DESIGNING = "Checking, counting and proving the design";
 
-  private final ReadOnlyObjectWrapper<Optional<Path>> model = wrapper(Optional.empty());
-  private final ReadOnlyObjectWrapper<Decisions> decisions = wrapper(Decisions.FIRST);
-  private final ReadOnlyObjectWrapper<Optional<Result>> result = wrapper(Optional.empty());
-  private final ReadOnlyObjectWrapper<Optional<Problem>> problem = wrapper(Optional.empty());
-  private final ReadOnlyBooleanWrapper stale = new ReadOnlyBooleanWrapper();
-  private final ReadOnlyStringWrapper busyWith = new ReadOnlyStringWrapper("");
-  private final ReadOnlyObjectWrapper<Optional<String>> toUndo = wrapper(Optional.empty());
-  private final ReadOnlyObjectWrapper<Optional<String>> toRedo = wrapper(Optional.empty());
-  private final Newest reading;
-  private final Newest layingOut;
-  private final Newest designing;
+  private final SessionWork work;
   private Optional<FieldByField> fields = Optional.empty();
+  private Optional<Result> lastLaidOut = Optional.empty();
   private Supplier<Optional<String>> atHand = Optional::empty;
   private Optional<Decisions> refused = Optional.empty();
   private LongSupplier pictured = () -> Long.MAX_VALUE;
+  private FilesRead alsoRead = FilesRead.NONE;
   private boolean isReading;
   private boolean isHeld;
   private long edition;
@@ -53,53 +39,15 @@ public final class Session implements AutoCloseable {
    * @param screen runs what it is given on the screen's thread, later
    */
   public Session(Executor screen) {
-    reading = new Newest("reading", screen);
-    layingOut = new Newest("laying out", screen);
-    designing = new Newest("designing", screen);
-  }
-
-  private static <T> ReadOnlyObjectWrapper<T> wrapper(T first) {
-    return new ReadOnlyObjectWrapper<>(first);
-  }
-
-  public ReadOnlyObjectProperty<Optional<Path>> model() {
-    return model.getReadOnlyProperty();
-  }
-
-  public ReadOnlyObjectProperty<Decisions> decisions() {
-    return decisions.getReadOnlyProperty();
-  }
-
-  /** The last good one. */
-  public ReadOnlyObjectProperty<Optional<Result>> result() {
-    return result.getReadOnlyProperty();
-  }
-
-  public ReadOnlyObjectProperty<Optional<Problem>> problem() {
-    return problem.getReadOnlyProperty();
-  }
-
-  /** Whether something shown is older than the decisions. */
-  public ReadOnlyBooleanProperty stale() {
-    return stale.getReadOnlyProperty();
-  }
-
-  /** What is being worked on, in words; empty at rest. */
-  public ReadOnlyStringProperty busyWith() {
-    return busyWith.getReadOnlyProperty();
-  }
-
-  public ReadOnlyObjectProperty<Optional<String>> toUndo() {
-    return toUndo.getReadOnlyProperty();
-  }
-
-  public ReadOnlyObjectProperty<Optional<String>> toRedo() {
-    return toRedo.getReadOnlyProperty();
+    work = new SessionWork(screen);
   }
 
   /** Opens a model with what was decided about it before; the result of another one goes. */
   public void open(Path file, Decisions before) {
     cancel();
+    fields = Optional.empty();
+    lastLaidOut = Optional.empty();
+    alsoRead = FilesRead.NONE;
     result.set(Optional.empty());
     stale.set(false);
     model.set(Optional.of(file));
@@ -139,15 +87,57 @@ public final class Session implements AutoCloseable {
     follow(before);
   }
 
-  /** Stops what is being worked on; what is shown stays. */
+  /**
+   * Stops what is being worked on. The last result that was laid out as a whole is shown again, and
+   * is out of date.
+   */
   public void cancel() {
-    reading.cancel();
-    layingOut.cancel();
-    designing.cancel();
+    boolean some = isHeld || !busyWith.get().isEmpty();
+    work.cancel();
     isReading = false;
-    busyWith.set("");
-    stale.set(stale.get() || isHeld || result.get().filter(r -> !r.isLaidOut()).isPresent());
     isHeld = false;
+    busyWith.set("");
+    if (some && result.get().isPresent()) {
+      stale.set(true);
+      lastLaidOut
+          .filter(r -> result.get().filter(Result::isLaidOut).isEmpty())
+          .ifPresent(r -> result.set(Optional.of(r)));
+    }
+  }
+
+  /** Whether something was stopped, or did not succeed, that could be worked out. */
+  public boolean canGoOn() {
+    boolean whole = result.get().filter(Result::isWhole).isPresent() && !stale.get();
+    return model.get().isPresent() && busyWith.get().isEmpty() && !whole;
+  }
+
+  /** Works out what was stopped or did not succeed. */
+  public void goOn() {
+    Decisions now = history.now();
+    if (!canGoOn()) {
+      return;
+    }
+    if (fields.isEmpty()) {
+      model.get().ifPresent(m -> read(m, now));
+    } else if (result.get().filter(r -> r.isLaidOut() && isOf(r, now)).isPresent()) {
+      designAtRest();
+    } else {
+      layOut(fields.get(), now);
+    }
+  }
+
+  private static boolean isOf(Result result, Decisions decisions) {
+    return result.decisions().designsAs(decisions);
+  }
+
+  /** Notes a file that was read besides those that are decided on. */
+  void reads(Path file, String as) {
+    alsoRead = alsoRead.with(file, as);
+  }
+
+  /** Everything that was read for what is shown, none of which may be written over. */
+  FilesRead filesRead() {
+    return model.get().map(m -> history.now().filesRead(m, alsoRead)).orElse(FilesRead.NONE);
   }
 
   private void publish() {
@@ -203,8 +193,9 @@ public final class Session implements AutoCloseable {
     isHeld = false;
     fields = Optional.empty();
     isReading = true;
-    reading.run(
-        () -> Opening.of(file, by),
+    work.read(
+        file,
+        by,
         this::read,
         e -> {
           isReading = false;
@@ -239,17 +230,12 @@ public final class Session implements AutoCloseable {
     begin(LAYING_OUT);
     Optional<Result> shown = result.get().filter(r -> r.survey() == all.survey());
     boolean inSteps = isDragging() || shown.filter(r -> !r.isLaidOut()).isPresent();
-    Optional<String> first = atHand.get();
-    layingOut.<Layout>follow(
-        (screen, isNewest) ->
-            all.layOut(
-                new FieldByField.Wish(by.scope(), by.chosenKit(), by.storm()),
-                shown.map(Result::layout),
-                first,
-                new LayoutSteps(
-                    isNewest,
-                    (soFar, words) ->
-                        screen.accept(() -> shown(all, by, soFar.filter(l -> inSteps), words)))),
+    work.layOut(
+        all,
+        by,
+        shown.map(Result::layout),
+        atHand.get(),
+        (soFar, words) -> shown(all, by, soFar.filter(l -> inSteps), words),
         layout -> laidOut(result(all, by, layout, Progress.LAID_OUT)),
         e -> refuse(by, e));
   }
@@ -293,7 +279,8 @@ public final class Session implements AutoCloseable {
 
   private void laidOut(Result next) {
     boolean newest = next.decisions().designsAs(history.now());
-    result.set(Optional.of(newest ? next.with(history.now()) : next));
+    lastLaidOut = Optional.of(newest ? next.with(history.now()) : next);
+    result.set(lastLaidOut);
     designAtRest();
   }
 
@@ -308,12 +295,7 @@ public final class Session implements AutoCloseable {
 
   private void design(Result next) {
     busyWith.set(DESIGNING);
-    designing.run(
-        () ->
-            DeckRun.design(
-                next.survey(), next.decisions().scope(), next.layout(), next.decisions().storm()),
-        design -> end(next.with(design)),
-        this::fail);
+    work.design(next, design -> end(next.with(design)), this::fail);
   }
 
   private void begin(String words) {
@@ -325,7 +307,8 @@ public final class Session implements AutoCloseable {
   /** What a hand has dragged on from meanwhile is not shown: its own layout has come or comes. */
   private void end(Result whole) {
     if (whole.decisions().designsAs(history.now())) {
-      result.set(Optional.of(whole.with(history.now())));
+      lastLaidOut = Optional.of(whole.with(history.now()));
+      result.set(lastLaidOut);
       stale.set(false);
       busyWith.set("");
     }
@@ -338,8 +321,6 @@ public final class Session implements AutoCloseable {
 
   @Override
   public void close() {
-    reading.close();
-    layingOut.close();
-    designing.close();
+    work.close();
   }
 }

@@ -112,9 +112,16 @@ final class Actions {
         "cancel",
         "Cancel what is running",
         "mdi2c-close-circle-outline",
-        "",
-        () -> !model.session().busyWith().get().isEmpty(),
-        model.session()::cancel);
+        "Esc",
+        model.running()::isRunning,
+        model.running()::cancel);
+    add(
+        "go-on",
+        "Go on with what was stopped",
+        "mdi2p-play-circle-outline",
+        "F5",
+        model::canGoOn,
+        model::goOn);
     for (String kit : model.offer().kits()) {
       add(
           "kit-" + kit,

@@ -10,6 +10,7 @@ import javafx.scene.layout.HBox;
 import javafx.scene.layout.Region;
 import org.underlee.panel.model.Choices;
 import org.underlee.panel.model.PanelModel;
+import org.underlee.panel.model.Problem;
 import org.underlee.panel.model.Table;
 
 /** The arrangements side by side, one of which can be chosen. */
@@ -60,7 +61,7 @@ final class ChoicesView extends BorderPane {
         choices
             .problem()
             .get()
-            .map(p -> p.message() + " " + p.advice())
+            .map(Problem::words)
             .orElse(
                 choices.busy().get()
                     ? "Laying out and proving every kit and low end …"

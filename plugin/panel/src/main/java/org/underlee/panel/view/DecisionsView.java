@@ -131,7 +131,7 @@ final class DecisionsView extends VBox {
   }
 
   private static String words(Optional<Problem> problem) {
-    return problem.map(p -> p.message() + " " + p.advice()).orElse("");
+    return problem.map(Problem::words).orElse("");
   }
 
   private void decide(Runnable decision) {

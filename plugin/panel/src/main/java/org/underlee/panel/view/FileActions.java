@@ -28,6 +28,7 @@ final class FileActions {
     this.ask = ask;
     this.all = all;
     files();
+    ratings();
     exports();
     resync();
   }
@@ -82,6 +83,28 @@ final class FileActions {
         "Shortcut+E",
         whole,
         this::export);
+  }
+
+  private void ratings() {
+    add(
+        "capacity-own",
+        "Rate gutters and downspouts by a table of your own …",
+        "mdi2t-table-large-plus",
+        "",
+        () -> model.session().model().get().isPresent(),
+        this::rateByOwn);
+    add(
+        "capacity-off",
+        "Rate gutters and downspouts by the program's tables alone",
+        "mdi2t-table-large-remove",
+        "",
+        model.ratings()::isOwn,
+        model.ratings()::giveUp);
+  }
+
+  private void rateByOwn() {
+    view.show(Place.WATER);
+    ask.toOpen("A table of capacities", List.of(".json")).ifPresent(model.ratings()::choose);
   }
 
   private void exports() {

@@ -1,5 +1,6 @@
 package org.underlee.panel.view;
 
+import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
@@ -25,12 +26,17 @@ import org.underlee.panel.model.PanelModel;
 
 /** What the program noticed: filter it, go there, put it right, or answer for it. */
 final class FindingsView extends BorderPane {
+  private static final int FEW = 2;
+  private static final int IN_SIGHT = 12;
+
   private final PanelModel model;
   private final ListView<FindingList.Row> list = new ListView<>();
   private final TextField filter = new TextField();
   private final ChoiceBox<FindingList.Grouping> grouping = new ChoiceBox<>();
   private final Set<Level> levels = EnumSet.allOf(Level.class);
   private final Label count = new Label();
+  private final Portions portions = new Portions();
+  private List<FindingList.Row> shown = List.of();
 
   FindingsView(PanelModel model) {
     this.model = model;
@@ -101,6 +107,7 @@ final class FindingsView extends BorderPane {
   /** Makes rows and takes them away again. */
   void rehearse(Lists lists) {
     fill(lists);
+    portions.finish();
     applyCss();
     layout();
     fill();
@@ -119,10 +126,28 @@ final class FindingsView extends BorderPane {
             filter.getText(),
             levels,
             grouping.getValue());
-    if (!rows.equals(list.getItems())) {
-      list.getItems().setAll(rows);
+    if (!rows.equals(shown)) {
+      shown = rows;
+      show(rows);
     }
     count.setText(rows.size() == 1 ? "1 finding" : rows.size() + " findings");
+  }
+
+  /** Rows in sight are costly to make: a few at a time where there were none. */
+  private void show(List<FindingList.Row> rows) {
+    if (!list.getItems().isEmpty() || rows.size() <= FEW) {
+      portions.begin(List.of(() -> list.getItems().setAll(rows)));
+      return;
+    }
+    List<Runnable> steps = new ArrayList<>();
+    for (int i = 0; i < rows.size() && i < IN_SIGHT; i += FEW) {
+      List<FindingList.Row> some = rows.subList(i, Math.min(rows.size(), i + FEW));
+      steps.add(() -> list.getItems().addAll(some));
+    }
+    if (rows.size() > IN_SIGHT) {
+      steps.add(() -> list.getItems().addAll(rows.subList(IN_SIGHT, rows.size())));
+    }
+    portions.begin(steps);
   }
 
   /** The sign of a level differs in shape as well as in colour. */

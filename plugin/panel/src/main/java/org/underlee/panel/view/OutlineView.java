@@ -1,5 +1,6 @@
 package org.underlee.panel.view;
 
+import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
@@ -23,9 +24,15 @@ import org.underlee.panel.model.PanelModel;
 
 /** Decks, fields, bays and parts as a tree. */
 final class OutlineView extends TreeView<Outline> {
+  /** More are not in sight at first. */
+  private static final int FIRST_DECKS = 4;
+
+  private static final int AT_ONCE = 8;
+
   private final PanelModel model;
   private Lists shown;
   private boolean following;
+  private final Portions portions = new Portions();
 
   OutlineView(PanelModel model) {
     this.model = model;
@@ -54,18 +61,37 @@ final class OutlineView extends TreeView<Outline> {
     shown = lists;
     List<Branch> decks = lists.decks().stream().map(Branch::new).toList();
     decks.forEach(d -> open(d, first ? OutlineView::isOpenAtFirst : o -> open.contains(o.item())));
-    following = true;
-    getRoot().getChildren().setAll(decks);
-    following = false;
+    show(decks, first ? FIRST_DECKS : decks.size());
+  }
+
+  /** The rows in sight are made for one deck after the other, and those out of sight then. */
+  private void show(List<Branch> decks, int oneByOne) {
+    List<Runnable> steps = new ArrayList<>();
+    int first = Math.min(decks.size(), oneByOne == decks.size() ? oneByOne : 1);
+    steps.add(() -> show(() -> getRoot().getChildren().setAll(decks.subList(0, first))));
+    for (int i = first; i < decks.size(); i += i < oneByOne ? 1 : AT_ONCE) {
+      List<Branch> more =
+          decks.subList(i, Math.min(decks.size(), i < oneByOne ? i + 1 : i + AT_ONCE));
+      steps.add(() -> show(() -> getRoot().getChildren().addAll(more)));
+    }
+    portions.begin(steps);
     follow(model.selection().get());
+  }
+
+  private void show(Runnable change) {
+    following = true;
+    change.run();
+    following = false;
   }
 
   /** Makes rows of a tree and takes them away again. */
   void rehearse(Lists lists) {
     fill(lists);
+    portions.finish();
     applyCss();
     layout();
     fill(model.lists().get());
+    portions.finish();
   }
 
   private static boolean isOpenAtFirst(Outline outline) {
@@ -134,6 +160,9 @@ final class OutlineView extends TreeView<Outline> {
   }
 
   private void follow(Set<Item> chosen) {
+    if (!chosen.isEmpty()) {
+      portions.finish();
+    }
     following = true;
     getSelectionModel().clearSelection();
     for (Item item : chosen) {
@@ -182,14 +211,18 @@ final class OutlineView extends TreeView<Outline> {
       name.setText(item.name());
       note.setText(item.note());
       state.setText(item.state().words());
-      state
-          .getStyleClass()
-          .setAll(
+      List<String> look =
+          List.of(
               "label", "state", "state-" + item.state().name().toLowerCase(java.util.Locale.ROOT));
+      if (!state.getStyleClass().equals(look)) {
+        state.getStyleClass().setAll(look);
+      }
       state.setVisible(!item.state().words().isEmpty());
       state.setManaged(state.isVisible());
       setAccessibleText(item.name() + ", " + item.note() + ", " + item.state().words());
-      setGraphic(row);
+      if (getGraphic() != row) {
+        setGraphic(row);
+      }
     }
   }
 }

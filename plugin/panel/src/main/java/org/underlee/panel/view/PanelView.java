@@ -34,7 +34,7 @@ public final class PanelView extends StackPane {
   private final Actions actions;
   private final FindingsView findings;
   private final TableViews takeoff;
-  private final TableViews water;
+  private final WaterView water;
   private final OutlineView outline;
   private final TabPane pictures = new TabPane();
   private final TabPane tables = new TabPane();
@@ -47,7 +47,7 @@ public final class PanelView extends StackPane {
     actions = new Actions(model, this, ask);
     findings = new FindingsView(model);
     takeoff = new TableViews(model, "takeoff");
-    water = new TableViews(model, "water");
+    water = new WaterView(model, actions);
     outline = new OutlineView(model);
     palette = new PaletteView(actions.all());
     welcome = new WelcomeView(model, actions::open);
@@ -164,6 +164,9 @@ public final class PanelView extends StackPane {
       palette.open();
       e.consume();
       return;
+    }
+    if (palette.isVisible()) {
+      return; // its keys are its own
     }
     for (Command command : actions.all()) {
       if (!command.keys().isEmpty()

@@ -5,6 +5,7 @@ import javafx.scene.control.Label;
 import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.HBox;
 import org.underlee.panel.model.PanelModel;
+import org.underlee.panel.model.Problem;
 import org.underlee.panel.model.Resyncing;
 
 /** What a new export has changed, before the assembly of the old one is written into it. */
@@ -37,8 +38,7 @@ final class ResyncView extends BorderPane {
 
   private void fill() {
     tables.show(resyncing.tables());
-    words.setText(
-        resyncing.problem().get().map(p -> p.message() + " " + p.advice()).orElseGet(this::state));
+    words.setText(resyncing.problem().get().map(Problem::words).orElseGet(this::state));
   }
 
   private String state() {

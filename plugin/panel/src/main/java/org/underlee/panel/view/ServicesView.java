@@ -13,6 +13,7 @@ import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import org.underlee.panel.model.PanelModel;
+import org.underlee.panel.model.Problem;
 import org.underlee.panel.model.ServiceIssue;
 import org.underlee.panel.model.Services;
 
@@ -76,7 +77,7 @@ final class ServicesView extends BorderPane {
             .services()
             .problem()
             .get()
-            .map(p -> p.message() + " " + p.advice())
+            .map(Problem::words)
             .orElse(busy ? "Looking for issues …" : "The assembly meets nothing."));
   }
 

@@ -31,9 +31,11 @@ final class StatusBar extends HBox {
     words.setId("status-words");
     summary.setId("summary");
     progress.setPrefWidth(110);
-    cancel = new Button("Cancel");
+    cancel = new Button("Cancel  Esc");
     cancel.setId("cancel");
-    cancel.setOnAction(e -> model.session().cancel());
+    cancel.setAccessibleText("Cancel what is running");
+    cancel.setMinWidth(Region.USE_PREF_SIZE);
+    cancel.setOnAction(e -> model.running().cancel());
     stale.getStyleClass().add("stale");
     stale.setId("stale");
     units.setId("units");
@@ -41,7 +43,8 @@ final class StatusBar extends HBox {
     Region gap = new Region();
     HBox.setHgrow(gap, Priority.ALWAYS);
     getChildren().addAll(progress, words, cancel, stale, gap, summary, units);
-    model.session().busyWith().addListener((o, before, now) -> fill());
+    model.running().words().addListener((o, before, now) -> fill());
+    model.running().stopped().addListener((o, before, now) -> fill());
     model.session().stale().addListener((o, before, now) -> fill());
     model.session().problem().addListener((o, before, now) -> fill());
     model.session().result().addListener((o, before, now) -> fill());
@@ -58,7 +61,7 @@ final class StatusBar extends HBox {
   }
 
   private void fill() {
-    String busy = model.session().busyWith().get();
+    String busy = model.running().words().get();
     // what moves under a hand is sign enough; a bar that runs beside it would be drawn 60 times a
     // second
     boolean waited = !busy.isEmpty() && !model.session().isDragging();
@@ -68,10 +71,7 @@ final class StatusBar extends HBox {
     stale.setText(busy.isEmpty() ? "Out of date" : "Out of date while this runs");
     Optional<Problem> problem =
         model.saving().problem().get().or(() -> model.session().problem().get());
-    words.setText(
-        problem
-            .map(p -> p.message() + " " + p.advice())
-            .orElse(busy.isEmpty() ? model.saving().message().get() : busy));
+    words.setText(problem.map(Problem::words).orElseGet(() -> busy.isEmpty() ? atRest() : busy));
     List<String> look = List.of("label", problem.isPresent() ? "slip" : "plain");
     if (!words.getStyleClass().equals(look)) {
       words.getStyleClass().setAll(look);
@@ -80,6 +80,11 @@ final class StatusBar extends HBox {
     boolean metric = model.units().get() == UnitSystem.METRIC;
     units.setText(metric ? "mm" : "ft-in");
     units.setAccessibleText(metric ? "Units: metric" : "Units: feet and inches");
+  }
+
+  private String atRest() {
+    String stopped = model.running().stopped().get();
+    return stopped.isEmpty() ? model.saving().message().get() : stopped;
   }
 
   private static void shown(javafx.scene.Node node, boolean visible) {

@@ -1,0 +1,33 @@
+package org.underlee.panel.model;
+
+import java.util.concurrent.Callable;
+import java.util.function.BooleanSupplier;
+import org.underlee.finding.StopSign;
+
+/** A thread for one job after the other, each of which ends soon after nobody waits for it. */
+final class JobThread extends Thread implements StopSign.Stoppable {
+  private volatile BooleanSupplier wanted = () -> true;
+
+  JobThread(Runnable jobs, String name) {
+    super(jobs, name);
+    setDaemon(true);
+  }
+
+  @Override
+  public boolean isStopped() {
+    return !wanted.getAsBoolean();
+  }
+
+  /**
+   * Does a job in the thread that this is called in.
+   *
+   * @param isWanted whether anyone waits for it; asked often and by several threads
+   * @throws org.underlee.finding.StoppedException when it was given up
+   */
+  static <T> T call(Callable<T> job, BooleanSupplier isWanted) throws Exception {
+    if (Thread.currentThread() instanceof JobThread own) {
+      own.wanted = isWanted;
+    }
+    return job.call();
+  }
+}
