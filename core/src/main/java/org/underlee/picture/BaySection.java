@@ -1,6 +1,5 @@
 package org.underlee.picture;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
@@ -20,7 +19,6 @@ import org.underlee.geom.Vec3;
 import org.underlee.layout.FieldLayout;
 import org.underlee.layout.Part;
 import org.underlee.layout.PartKind;
-import org.underlee.units.Lengths;
 import org.underlee.units.Lengths.UnitSystem;
 
 /**
@@ -30,26 +28,24 @@ import org.underlee.units.Lengths.UnitSystem;
  */
 public final class BaySection {
   /** How much larger heights are drawn than lengths. */
-  private static final double TALL = 2;
+  static final double TALL = 2;
 
   /** From the outermost thing drawn to the first row of dimensions, metres. */
-  private static final double ROW = 0.16;
+  static final double ROW = 0.16;
 
   private final Field field;
   private final Bay bay;
   private final Optional<FieldLayout> layout;
-  private final UnitSystem units;
   private final PlanBuilder to = new PlanBuilder();
   private final Transform frame;
   private final double u;
   private double top = Double.NEGATIVE_INFINITY;
   private double low = Double.POSITIVE_INFINITY;
 
-  private BaySection(FieldBays bays, Bay bay, Optional<FieldLayout> layout, UnitSystem units) {
+  private BaySection(FieldBays bays, Bay bay, Optional<FieldLayout> layout) {
     this.field = bays.field();
     this.bay = bay;
     this.layout = layout;
-    this.units = units;
     this.frame = field.frame();
     double v = bay.stretch().middle();
     this.u = (bay.leftFace().at(v) + bay.rightFace().at(v)) / 2;
@@ -65,11 +61,12 @@ public final class BaySection {
   public static PlanDrawing of(
       FieldBays bays, String bay, Optional<FieldLayout> layout, UnitSystem units) {
     Bay chosen = bays.bays().stream().filter(b -> b.id().equals(bay)).findFirst().orElseThrow();
-    BaySection section = new BaySection(bays, chosen, layout, units);
+    BaySection section = new BaySection(bays, chosen, layout);
     section.framing();
     section.assembly();
     section.crossings();
-    section.dimensions();
+    new SectionDimensions(section.to, bays.field(), chosen, layout, units, section.top, section.low)
+        .draw();
     return section.to.build(bay + " of " + bays.field().id());
   }
 
@@ -114,6 +111,10 @@ public final class BaySection {
   private static final PlanStyle SHEET = PlanStyle.lined("sheet", 0x1d5f8a, 0.55).filled(0x1d5f8a);
 
   private Stream<Part> parts(PartKind... kinds) {
+    return parts(layout, kinds);
+  }
+
+  static Stream<Part> parts(Optional<FieldLayout> layout, PartKind... kinds) {
     List<PartKind> wanted = List.of(kinds);
     return layout.stream()
         .flatMap(l -> l.parts().stream())
@@ -158,122 +159,6 @@ public final class BaySection {
     }
   }
 
-  private void dimensions() {
-    double from = bay.stretch().from();
-    double end = bay.stretch().to();
-    Vec2 highTop = tall(new Vec2(from, top));
-    Vec2 lowTop = tall(new Vec2(end, top));
-    double first = TALL * ROW;
-    stations(from, first);
-    to.dimension(highTop, lowTop, 2 * first, length(bay.length()));
-    double bottom = bay.joistBottom(from);
-    to.dimension(
-        tall(new Vec2(from, bottom)),
-        tall(new Vec2(from, bay.joistTop(from))),
-        TALL * ROW * 1.4,
-        length(bay.joistTop(from) - bottom));
-    layout.filter(l -> isServed()).ifPresent(this::fall);
-    to.label(
-        new Vec2((from + end) / 2, TALL * (low - 4.5 * ROW)),
-        "Section through "
-            + bay.id()
-            + ", high end to the left, places from there; heights drawn double",
-        PlanBuilder.SMALL_TEXT_MM,
-        PlanItem.Anchor.BELOW,
-        0,
-        PlanStyle.NOTE);
-  }
-
-  /** From the high end to each blocking, in a row of their own. */
-  private void stations(double from, double offset) {
-    List<Double> at = new ArrayList<>(List.of(0.0));
-    bay.blocking().stream().map(Block::at).sorted().forEach(at::add);
-    for (int i = 0; i + 1 < at.size(); i++) {
-      to.dimension(
-          tall(new Vec2(from + at.get(i), top)),
-          tall(new Vec2(from + at.get(i + 1), top)),
-          offset,
-          length(at.get(i + 1) - at.get(i)));
-    }
-  }
-
-  private boolean isServed() {
-    return parts(PartKind.PAN).anyMatch(p -> p.bay().equals(Optional.of(bay.id())));
-  }
-
-  private void fall(FieldLayout l) {
-    double from = bay.stretch().from();
-    double end = from + l.run();
-    double below = low - ROW;
-    // its text runs to the left of the bay, or the other seat's line would cross it
-    seat(from + 0.1 * l.run(), -0.1 * l.run() - 0.02, l, below);
-    seat(from + 0.88 * l.run(), -0.03, l, below - 0.6 * ROW);
-    double a = from + 0.38 * l.run();
-    double b = from + 0.56 * l.run();
-    double y = below - 1.5 * ROW;
-    to.arrow(tall(new Vec2(a, y)), tall(new Vec2(b, y)), PlanStyle.FALL);
-    to.label(
-        tall(new Vec2((a + b) / 2, y)),
-        Lengths.fall(l.fall()),
-        PlanBuilder.TEXT_MM,
-        PlanItem.Anchor.BELOW,
-        0,
-        PlanStyle.FALL);
-    to.dimension(
-        tall(new Vec2(from, below - 2.9 * ROW)),
-        tall(new Vec2(end, below - 2.9 * ROW)),
-        0.02,
-        length(l.run()));
-    headroom(end, below - 0.3 * ROW);
-  }
-
-  /**
-   * The seat at a station, from the joist bottom there.
-   *
-   * @param aside from the station to the text, which runs on that way
-   */
-  private void seat(double v, double aside, FieldLayout l, double textAt) {
-    double seat = l.seatHigh() - l.fall() * v;
-    double over = seat - bay.joistBottom(v);
-    String words =
-        "seat "
-            + length(Math.abs(over))
-            + (over < 0 ? " below" : " above")
-            + " joist bottom, at "
-            + length(v - bay.stretch().from());
-    to.leader(tall(new Vec2(v, seat)), tall(new Vec2(v + aside, textAt)), words);
-  }
-
-  private void headroom(double v, double y) {
-    field.posts().stream()
-        .mapToDouble(p -> frame.toLocal(p.element().shape().bounds().min()).z())
-        .min()
-        .ifPresent(
-            ground -> {
-              double lowest = lowestPart();
-              Vec2 at = tall(new Vec2(v + 0.16, lowest));
-              to.arrow(at, tall(new Vec2(v + 0.16, y - 2 * ROW)), PlanStyle.DIMENSION);
-              to.label(
-                  tall(new Vec2(v + 0.2, y - ROW)),
-                  length(lowest - ground) + " to the ground",
-                  PlanBuilder.SMALL_TEXT_MM,
-                  PlanItem.Anchor.START,
-                  0,
-                  PlanStyle.NOTE);
-            });
-  }
-
-  private double lowestPart() {
-    return parts(PartKind.GUTTER, PartKind.PAN)
-        .mapToDouble(p -> p.bounds().min().z() - frame.origin().z())
-        .min()
-        .orElse(low);
-  }
-
-  private String length(double metres) {
-    return Lengths.format(metres, units);
-  }
-
   private void area(Outline outline, PlanStyle style) {
     for (Vec2 p : outline.outer()) {
       top = Math.max(top, p.y());
@@ -286,7 +171,7 @@ public final class BaySection {
         style);
   }
 
-  private static Vec2 tall(Vec2 p) {
+  static Vec2 tall(Vec2 p) {
     return new Vec2(p.x(), TALL * p.y());
   }
 }

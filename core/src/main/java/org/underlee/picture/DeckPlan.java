@@ -1,9 +1,7 @@
 package org.underlee.picture;
 
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import org.locationtech.jts.algorithm.ConvexHull;
 import org.locationtech.jts.geom.Coordinate;
@@ -18,7 +16,6 @@ import org.underlee.framing.JoistLine;
 import org.underlee.framing.Member;
 import org.underlee.framing.Support;
 import org.underlee.geom.Mesh;
-import org.underlee.geom.Transform;
 import org.underlee.geom.Vec2;
 import org.underlee.geom.Vec3;
 import org.underlee.layout.FieldLayout;
@@ -41,20 +38,13 @@ public final class DeckPlan {
   /** Half the width of a mark, metres. */
   private static final double SPOT = 0.025;
 
-  /** Shares of a bay's length at which its width may stand, the usual one first. */
-  private static final List<Double> WIDTH_AT = List.of(0.26, 0.34, 0.8, 0.18);
-
-  /** Half of what the width takes of the length. */
-  private static final double WIDTH_ROOM = 0.055;
-
   private final PlanBuilder plan = new PlanBuilder();
-  private final Transform sheet;
+  private final PlanPlaces places;
   private final UnitSystem units;
   private Vec2 lowLeft = new Vec2(Double.POSITIVE_INFINITY, Double.POSITIVE_INFINITY);
 
   private DeckPlan(Field first, UnitSystem units) {
-    Transform f = first.frame();
-    this.sheet = new Transform(f.origin(), f.x().negated(), f.y().negated(), f.z());
+    this.places = new PlanPlaces(first);
     this.units = units;
   }
 
@@ -69,9 +59,6 @@ public final class DeckPlan {
     return of(fields, layout, units, title, List.of(), List.of());
   }
 
-  /** A bay by its field's id and its own. */
-  public record BayAt(String field, String bay) {}
-
   /**
    * As {@link #of(List, Optional, UnitSystem, String)}, with some bays and places marked.
    *
@@ -83,7 +70,7 @@ public final class DeckPlan {
       Optional<Layout> layout,
       UnitSystem units,
       String title,
-      List<BayAt> chosen,
+      List<PlanPlaces.BayAt> chosen,
       List<Vec3> spots) {
     if (fields.isEmpty()) {
       return Optional.empty();
@@ -100,8 +87,8 @@ public final class DeckPlan {
       own.ifPresent(plan::parts);
       field.field().posts().forEach(p -> plan.member(p, PlanStyle.POST));
       field.bays().stream()
-          .filter(b -> chosen.contains(new BayAt(field.field().id(), b.id())))
-          .forEach(b -> plan.plan.area(plan.corners(field.field(), b), PlanStyle.CHOSEN));
+          .filter(b -> chosen.contains(new PlanPlaces.BayAt(field.field().id(), b.id())))
+          .forEach(b -> plan.plan.area(plan.places.corners(field.field(), b), PlanStyle.CHOSEN));
       field.field().blocking().forEach(b -> plan.member(b, PlanStyle.BLOCKING));
       field.bays().forEach(b -> plan.bay(field.field(), b, own));
     }
@@ -113,56 +100,8 @@ public final class DeckPlan {
     return Optional.of(plan.plan.build(title));
   }
 
-  /** The bay at a place of the drawing. */
-  public static Optional<BayAt> bayAt(List<FieldBays> fields, Vec2 place) {
-    if (fields.isEmpty()) {
-      return Optional.empty();
-    }
-    DeckPlan plan = new DeckPlan(fields.get(0).field(), UnitSystem.METRIC);
-    Vec3 world = plan.sheet.apply(new Vec3(place.x(), place.y(), 0));
-    for (FieldBays field : fields) {
-      Vec3 p = field.field().frame().toLocal(world);
-      for (Bay bay : field.bays()) {
-        if (bay.stretch().contains(p.y())
-            && p.x() > bay.leftFace().at(p.y())
-            && p.x() < bay.rightFace().at(p.y())) {
-          return Optional.of(new BayAt(field.field().id(), bay.id()));
-        }
-      }
-    }
-    return Optional.empty();
-  }
-
-  /** From a place of the drawing, at height 0, to the world; empty where there is nothing drawn. */
-  public static Optional<Transform> toWorld(List<FieldBays> fields) {
-    return fields.stream().findFirst().map(f -> new DeckPlan(f.field(), UnitSystem.METRIC).sheet);
-  }
-
-  /** Where each bay lies in the drawing, as its four corners. */
-  public static Map<BayAt, List<Vec2>> outlines(List<FieldBays> fields) {
-    Map<BayAt, List<Vec2>> outlines = new LinkedHashMap<>();
-    for (FieldBays field : fields) {
-      DeckPlan plan = new DeckPlan(fields.get(0).field(), UnitSystem.METRIC);
-      for (Bay bay : field.bays()) {
-        outlines.put(new BayAt(field.field().id(), bay.id()), plan.corners(field.field(), bay));
-      }
-    }
-    return outlines;
-  }
-
-  private List<Vec2> corners(Field field, Bay bay) {
-    double from = bay.stretch().from();
-    double to = bay.stretch().to();
-    return List.of(
-        on(field, bay.leftFace().at(from), from),
-        on(field, bay.rightFace().at(from), from),
-        on(field, bay.rightFace().at(to), to),
-        on(field, bay.leftFace().at(to), to));
-  }
-
   private void spot(Vec3 spot) {
-    Vec3 p = sheet.toLocal(spot);
-    plan.circle(new Vec2(p.x(), p.y()), SPOT, PlanStyle.ALERT);
+    plan.circle(places.ofWorld(spot), SPOT, PlanStyle.ALERT);
   }
 
   /** Beside the scale bar's row: what a spot is. */
@@ -209,7 +148,7 @@ public final class DeckPlan {
   private void outline(Mesh mesh, PlanStyle style) {
     Coordinate[] flat = new Coordinate[mesh.vertexCount()];
     for (int i = 0; i < flat.length; i++) {
-      Vec3 p = sheet.toLocal(mesh.vertex(i));
+      Vec2 p = places.ofWorld(mesh.vertex(i));
       flat[i] = new Coordinate(p.x(), p.y());
     }
     Geometry hull = new ConvexHull(flat, new GeometryFactory()).getConvexHull();
@@ -245,33 +184,23 @@ public final class DeckPlan {
     for (Crossing crossing : bay.crossings()) {
       crossing(field, bay, crossing);
     }
-    double length = bay.length();
-    double turn = turn(at(field, bay, 0), at(field, bay, length));
-    text(at(field, bay, length * 0.09), bay.id(), 0, PlanStyle.TAG);
     String width = Lengths.format(bay.clearWidthHigh(), units);
-    text(at(field, bay, clearOfPipes(bay)), width, turn, PlanStyle.NOTE);
     boolean served = layout.isPresent() && layout.get().bays().contains(bay.id());
+    BayTexts texts = BayTexts.of(bay, width);
+    double turn = turn(at(field, bay, 0), at(field, bay, 1));
+    text(at(field, bay, texts.tag()), bay.id(), 0, PlanStyle.TAG);
+    text(at(field, bay, texts.width()), width, turn, PlanStyle.NOTE);
     if (served) {
-      plan.arrow(at(field, bay, length * 0.42), at(field, bay, length * 0.6), PlanStyle.FALL);
+      plan.arrow(
+          at(field, bay, texts.arrowFrom()), at(field, bay, texts.arrowTo()), PlanStyle.FALL);
       String fall = "1:" + Math.round(1 / layout.get().fall());
-      text(at(field, bay, length * 0.7), fall, turn, PlanStyle.FALL);
+      text(at(field, bay, texts.fall(bay, fall)), fall, turn, PlanStyle.FALL);
     }
   }
 
-  /** Where along a bay its width stands: not on what crosses it, where there is another place. */
-  private static double clearOfPipes(Bay bay) {
-    double length = bay.length();
-    double room = WIDTH_ROOM * length;
-    return WIDTH_AT.stream()
-        .map(share -> share * length)
-        .filter(at -> bay.crossings().stream().noneMatch(c -> meets(bay, c, at, room)))
-        .findFirst()
-        .orElse(WIDTH_AT.get(0) * length);
-  }
-
-  private static boolean meets(Bay bay, Crossing crossing, double at, double room) {
-    double v = bay.stretch().from() + at;
-    return crossing.stretch().from() < v + room && crossing.stretch().to() > v - room;
+  /** The middle of a bay at a share of its length. */
+  private Vec2 at(Field field, Bay bay, double share) {
+    return places.middle(field, bay, share * bay.length());
   }
 
   private void text(Vec2 at, String text, double turn, PlanStyle style) {
@@ -289,26 +218,16 @@ public final class DeckPlan {
     double v = crossing.stretch().middle();
     double u = bay.left().rightAt(v) + crossing.across();
     if (crossing.way() == Way.THROUGH) {
-      plan.circle(on(field, u, v), crossing.size() / 2, PlanStyle.CROSSING);
+      plan.circle(places.on(field, u, v), crossing.size() / 2, PlanStyle.CROSSING);
     } else {
       plan.area(
           List.of(
-              on(field, crossing.acrossStretch().from(), crossing.stretch().from()),
-              on(field, crossing.acrossStretch().to(), crossing.stretch().from()),
-              on(field, crossing.acrossStretch().to(), crossing.stretch().to()),
-              on(field, crossing.acrossStretch().from(), crossing.stretch().to())),
+              places.on(field, crossing.acrossStretch().from(), crossing.stretch().from()),
+              places.on(field, crossing.acrossStretch().to(), crossing.stretch().from()),
+              places.on(field, crossing.acrossStretch().to(), crossing.stretch().to()),
+              places.on(field, crossing.acrossStretch().from(), crossing.stretch().to())),
           PlanStyle.CROSSING);
     }
-  }
-
-  private Vec2 at(Field field, Bay bay, double station) {
-    double v = bay.stretch().from() + station;
-    return on(field, (bay.leftFace().at(v) + bay.rightFace().at(v)) / 2, v);
-  }
-
-  private Vec2 on(Field field, double u, double v) {
-    Vec3 p = sheet.toLocal(field.frame().apply(new Vec3(u, v, 0)));
-    return new Vec2(p.x(), p.y());
   }
 
   private void scaleBar(boolean assumed) {

@@ -87,12 +87,12 @@ class BaySectionTest {
         DeckPlan.of(survey.bays(), Optional.of(layout), UnitSystem.METRIC, "x").orElseThrow();
     for (PlanItem item : plan.items()) {
       if (item instanceof PlanItem.Label tag && tag.style().equals(PlanStyle.TAG)) {
-        assertThat(DeckPlan.bayAt(survey.bays(), tag.at()))
-            .contains(new DeckPlan.BayAt("deck-1/field-1", tag.text()));
+        assertThat(PlanPlaces.bayAt(survey.bays(), tag.at()))
+            .contains(new PlanPlaces.BayAt("deck-1/field-1", tag.text()));
       }
     }
-    assertThat(DeckPlan.bayAt(survey.bays(), new Vec2(1e3, 1e3))).isEmpty();
-    assertThat(DeckPlan.bayAt(List.of(), new Vec2(0, 0))).isEmpty();
+    assertThat(PlanPlaces.bayAt(survey.bays(), new Vec2(1e3, 1e3))).isEmpty();
+    assertThat(PlanPlaces.bayAt(List.of(), new Vec2(0, 0))).isEmpty();
   }
 
   @Test
@@ -103,7 +103,7 @@ class BaySectionTest {
                 Optional.of(layout),
                 UnitSystem.METRIC,
                 "x",
-                List.of(new DeckPlan.BayAt("deck-1/field-1", "B3")),
+                List.of(new PlanPlaces.BayAt("deck-1/field-1", "B3")),
                 List.of())
             .orElseThrow();
     assertThat(plan.items().stream().filter(i -> i.style().equals(PlanStyle.CHOSEN))).hasSize(1);

@@ -8,7 +8,7 @@ import org.underlee.bay.Bay;
 import org.underlee.geom.Vec2;
 import org.underlee.layout.Cut;
 import org.underlee.layout.Part;
-import org.underlee.picture.DeckPlan;
+import org.underlee.picture.PlanPlaces;
 import org.underlee.report.packet.Block.Column;
 import org.underlee.report.packet.Block.Tick;
 import org.underlee.report.packet.SeatMarks.Row;
@@ -18,13 +18,14 @@ record BayCards(Job job) {
 
   List<Packet.BayCard> cards() {
     List<Packet.BayCard> cards = new ArrayList<>();
-    Map<DeckPlan.BayAt, List<Vec2>> outlines =
-        DeckPlan.outlines(job.places().stream().map(Job.Place::bays).toList());
+    Map<PlanPlaces.BayAt, List<Vec2>> outlines =
+        PlanPlaces.outlines(job.places().stream().map(Job.Place::bays).toList());
     for (Job.Place place : job.places()) {
       List<Row> rows = SeatMarks.of(place);
       for (Bay bay : place.served()) {
         List<Vec2> outline =
-            outlines.getOrDefault(new DeckPlan.BayAt(place.layout().field(), bay.id()), List.of());
+            outlines.getOrDefault(
+                new PlanPlaces.BayAt(place.layout().field(), bay.id()), List.of());
         List<Row> own = rows.stream().filter(r -> r.isAt(bay)).toList();
         cards.add(
             new Packet.BayCard(

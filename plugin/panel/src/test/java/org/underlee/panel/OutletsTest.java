@@ -21,7 +21,7 @@ import org.underlee.geom.Vec3;
 import org.underlee.layout.GutterPlaces;
 import org.underlee.panel.model.Inspection;
 import org.underlee.panel.model.Result;
-import org.underlee.picture.DeckPlan;
+import org.underlee.picture.PlanPlaces;
 
 /** A hand moves an outlet along its gutter, and keys do too. */
 @ExtendWith(ApplicationExtension.class)
@@ -49,7 +49,7 @@ class OutletsTest {
 
   private Point2D onScreen(FxRobot robot, double metres) {
     Vec3 place =
-        DeckPlan.toWorld(bench.model().session().result().get().orElseThrow().survey().bays())
+        PlanPlaces.toWorld(bench.model().session().result().get().orElseThrow().survey().bays())
             .orElseThrow()
             .toLocal(gutter().at(metres));
     Vec2 pixel = bench.model().drawings().plan().pixel(new Vec2(place.x(), place.y()));

@@ -7,6 +7,7 @@ import org.underlee.drainage.DrainProof;
 import org.underlee.picture.BaySection;
 import org.underlee.picture.DeckPlan;
 import org.underlee.picture.PlanDrawing;
+import org.underlee.picture.PlanPlaces;
 import org.underlee.run.Design;
 import org.underlee.units.Lengths.UnitSystem;
 
@@ -15,11 +16,11 @@ final class DrawingMaker {
   private DrawingMaker() {}
 
   static Optional<PlanDrawing> plan(Result r, UnitSystem units, Set<Item> selection) {
-    List<DeckPlan.BayAt> chosen =
+    List<PlanPlaces.BayAt> chosen =
         selection.stream()
             .filter(Item.OfBay.class::isInstance)
             .map(Item.OfBay.class::cast)
-            .map(b -> new DeckPlan.BayAt(b.field(), b.bay()))
+            .map(b -> new PlanPlaces.BayAt(b.field(), b.bay()))
             .toList();
     List<org.underlee.geom.Vec3> leaks =
         r.design().map(Design::proof).map(DrainProof::leaks).orElse(List.of()).stream()

@@ -6,8 +6,8 @@ import java.util.concurrent.Executor;
 import javafx.beans.property.ReadOnlyStringProperty;
 import javafx.beans.property.ReadOnlyStringWrapper;
 import org.underlee.geom.Vec2;
-import org.underlee.picture.DeckPlan;
 import org.underlee.picture.PlanDrawing;
+import org.underlee.picture.PlanPlaces;
 import org.underlee.units.Lengths.UnitSystem;
 
 /** The plan of the decks and the long section through the selected bay, kept up to date. */
@@ -88,7 +88,7 @@ public final class Drawings implements AutoCloseable {
   /** The bay at a place of the plan. */
   public Optional<Item> bayAt(Vec2 place) {
     return result
-        .flatMap(r -> DeckPlan.bayAt(r.survey().bays(), place))
+        .flatMap(r -> PlanPlaces.bayAt(r.survey().bays(), place))
         .map(b -> new Item.OfBay(b.field(), b.bay()));
   }
 

@@ -13,7 +13,7 @@ import org.underlee.layout.FieldLayout;
 import org.underlee.layout.GutterPlaces;
 import org.underlee.layout.Part;
 import org.underlee.layout.PartKind;
-import org.underlee.picture.DeckPlan;
+import org.underlee.picture.PlanPlaces;
 
 /** Moves outlets and their downspouts along gutters: by a hand in the plan, or by keys. */
 public final class OutletHand {
@@ -77,7 +77,7 @@ public final class OutletHand {
     return session
         .result()
         .get()
-        .flatMap(r -> DeckPlan.toWorld(r.survey().bays()))
+        .flatMap(r -> PlanPlaces.toWorld(r.survey().bays()))
         .orElse(Transform.IDENTITY);
   }
 

@@ -1,18 +1,15 @@
 package org.underlee.panel.model;
 
 import java.nio.file.Path;
-import java.util.LinkedHashSet;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.concurrent.Executor;
 import javafx.beans.property.ObjectProperty;
-import javafx.beans.property.ReadOnlyBooleanProperty;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
 import javafx.beans.property.SimpleObjectProperty;
-import javafx.beans.value.ObservableValue;
 import org.underlee.finding.Finding;
 import org.underlee.finding.Fix;
 import org.underlee.panel.host.Host;
@@ -33,15 +30,15 @@ public final class PanelModel implements AutoCloseable {
   private final Choices choices;
   private final Resyncing resyncing;
   private final RolesGiven roles;
+  private final Selecting selecting;
   private final StayDry stayDry;
   private final OutletHand outlets;
   private final Offer offer;
   private final Ratings ratings;
-  private final Running running = new Running();
+  private final Running running;
   private final Newest rehearsing;
   private final ReadOnlyObjectWrapper<Optional<Lists>> rehearsed =
       new ReadOnlyObjectWrapper<>(Optional.empty());
-  private final ReadOnlyObjectWrapper<Set<Item>> selection = new ReadOnlyObjectWrapper<>(Set.of());
   private final ObjectProperty<UnitSystem> units = new SimpleObjectProperty<>(UnitSystem.METRIC);
   private final ObjectProperty<Settings> settings;
 
@@ -61,15 +58,16 @@ public final class PanelModel implements AutoCloseable {
     choices = new Choices(session, units, screen);
     resyncing = new Resyncing(session, saving, units, screen);
     roles = new RolesGiven(session);
+    selecting = new Selecting(host, session, picture, drawings, roles);
     stayDry = new StayDry(session, screen);
-    outlets = new OutletHand(session, selection::get);
+    outlets = new OutletHand(session, selecting.selection()::get);
     offer = new Offer(session);
     ratings = new Ratings(session, screen);
-    watchWork();
+    running = Running.of(session, saving, services, choices, resyncing);
     rehearsing = new Newest("rehearsing", screen);
     settings = new SimpleObjectProperty<>(memory.settings());
     setTone(settings.get().tone());
-    session.workAt(this::fieldAtHand);
+    session.workAt(selecting::field);
     session.keepPaceWith(picture.preparedEdition()::get);
     picture.preparedEdition().addListener((o, before, now) -> session.pictured());
     session
@@ -83,53 +81,13 @@ public final class PanelModel implements AutoCloseable {
     running.words().addListener((o, before, now) -> host.progress(now, now.isEmpty() ? 1 : -1));
     settings.addListener((o, before, now) -> keeper.keep(now));
     host.onOpen(this::open);
-    host.onSelect(this::selectElements);
+    host.onSelect(selecting::selectElements);
     host.openModel().ifPresent(this::open);
-  }
-
-  private void watchWork() {
-    running.add(session.busyWith(), session::cancel, this::whenStopped);
-    running.add(saving.busyWith(), saving::cancel, () -> "The file is as it was.");
-    running.add(
-        told(services.busy(), "Looking for issues"),
-        services::cancel,
-        () -> "The issues shown are those of before; F5 looks again.");
-    running.add(
-        told(choices.busy(), "Comparing arrangements"),
-        choices::cancel,
-        () -> "Press Compare to begin again.");
-    running.add(
-        told(resyncing.busy(), "Taking the assembly over"),
-        resyncing::cancel,
-        () -> "Nothing was taken over.");
-  }
-
-  private static ObservableValue<String> told(ReadOnlyBooleanProperty busy, String words) {
-    return busy.map(b -> b ? words : "");
-  }
-
-  private String whenStopped() {
-    if (session.result().get().isEmpty()) {
-      return "F5 reads the model again; Ctrl+O opens another.";
-    }
-    return session.toUndo().get().isPresent()
-        ? "What is shown is from before: F5 goes on, Ctrl+Z takes the last decision back."
-        : "Not everything is there yet: F5 goes on.";
   }
 
   /** All that runs and can be stopped. */
   public Running running() {
     return running;
-  }
-
-  public boolean canGoOn() {
-    return session.canGoOn() || services.canGoOn();
-  }
-
-  /** Goes on with what was stopped. */
-  public void goOn() {
-    session.goOn();
-    services.goOn();
   }
 
   public Ratings ratings() {
@@ -182,7 +140,7 @@ public final class PanelModel implements AutoCloseable {
 
   /** The one selection, wherever it was made. */
   public ReadOnlyObjectProperty<Set<Item>> selection() {
-    return selection.getReadOnlyProperty();
+    return selecting.selection();
   }
 
   public ObjectProperty<UnitSystem> units() {
@@ -210,13 +168,6 @@ public final class PanelModel implements AutoCloseable {
     session.open(file, memory.decisions(file).orElse(Decisions.FIRST));
   }
 
-  private Optional<String> fieldAtHand() {
-    return session
-        .result()
-        .get()
-        .flatMap(r -> AtHand.field(r, selection.get(), picture.orbit().map(Orbit::target)));
-  }
-
   private void keep(Decisions decisions) {
     session.model().get().ifPresent(m -> keeper.keep(m, decisions));
   }
@@ -229,7 +180,7 @@ public final class PanelModel implements AutoCloseable {
       units.set(settings.get().units().orElseGet(() -> unitsOf(result)));
     }
     picture.show(result, !session.isDragging());
-    drawings.show(result, units.get(), selection.get());
+    drawings.show(result, units.get(), selection().get());
   }
 
   /** Sets the colours of the panel and of its pictures. */
@@ -245,7 +196,7 @@ public final class PanelModel implements AutoCloseable {
     settings.set(settings.get().withUnits(system));
     units.set(system);
     listing.show(session.result().get(), system);
-    session.result().get().ifPresent(r -> drawings.show(r, system, selection.get()));
+    session.result().get().ifPresent(r -> drawings.show(r, system, selection().get()));
   }
 
   private static UnitSystem unitsOf(Result result) {
@@ -255,39 +206,12 @@ public final class PanelModel implements AutoCloseable {
 
   /** Selects items here and, where they are elements of the model, in the host. */
   public void select(Set<Item> items) {
-    if (!items.equals(selection.get())) {
-      selection.set(Set.copyOf(items));
-      picture.select(items);
-      drawings.select(items);
-      host.select(elements(items));
-    }
+    selecting.select(items);
   }
 
-  private static Set<String> elements(Set<Item> items) {
-    Set<String> ids = new LinkedHashSet<>();
-    items.forEach(
-        i -> {
-          if (i instanceof Item.OfElement e) {
-            ids.add(e.globalId());
-          }
-        });
-    return ids;
-  }
-
-  private void selectElements(Set<String> globalIds) {
-    Set<Item> items = new LinkedHashSet<>();
-    globalIds.forEach(g -> items.add(new Item.OfElement(g)));
-    selection.set(Set.copyOf(items));
-    picture.select(items);
-    drawings.select(items);
-  }
-
-  /** Selects what a finding is about. */
-  public void goTo(Finding finding) {
-    session
-        .result()
-        .get()
-        .ifPresent(r -> select(new LinkedHashSet<>(FindingList.places(finding, r))));
+  /** What can be done with the selection. */
+  public Selecting selecting() {
+    return selecting;
   }
 
   public boolean canFix(Finding finding) {
@@ -312,32 +236,6 @@ public final class PanelModel implements AutoCloseable {
 
   public void dragFall(double runPerFall) {
     session.drag("Set the fall", d -> d.withRunPerFall(OptionalDouble.of(runPerFall)));
-  }
-
-  /** Leaves the selected bay open on purpose, or no longer. */
-  public void turnSelectedBay() {
-    selectedBay()
-        .ifPresent(b -> session.decide("Leave " + b.bay() + " open or not", d -> d.turning(b)));
-  }
-
-  public boolean hasSelectedBay() {
-    return selectedBay().isPresent();
-  }
-
-  /** The one element of the deck's own model that is selected. */
-  public Optional<Item.OfElement> selectedElement() {
-    return selection.get().stream()
-        .filter(Item.OfElement.class::isInstance)
-        .map(Item.OfElement.class::cast)
-        .filter(e -> selection.get().size() == 1 && roles.canBeSaid(e.globalId()))
-        .findFirst();
-  }
-
-  private Optional<Item.OfBay> selectedBay() {
-    return selection.get().stream()
-        .filter(Item.OfBay.class::isInstance)
-        .map(Item.OfBay.class::cast)
-        .findFirst();
   }
 
   /** The newest result as a tree and as tables. */

@@ -6,7 +6,6 @@ import java.util.Optional;
 import java.util.concurrent.Executor;
 import java.util.function.LongSupplier;
 import java.util.function.Supplier;
-import java.util.function.UnaryOperator;
 import org.underlee.finding.InputException;
 import org.underlee.layout.Layout;
 import org.underlee.run.Design;
@@ -33,7 +32,6 @@ public final class Session extends SessionState implements AutoCloseable {
   private boolean isReading;
   private boolean isHeld;
   private long edition;
-  private History<Decisions> history = new History<>(Decisions.FIRST);
 
   /**
    * @param screen runs what it is given on the screen's thread, later
@@ -51,40 +49,8 @@ public final class Session extends SessionState implements AutoCloseable {
     result.set(Optional.empty());
     stale.set(false);
     model.set(Optional.of(file));
-    history = new History<>(before);
-    publish();
+    begin(before);
     read(file, before);
-  }
-
-  /** Decides something, as one step to undo. */
-  public void decide(String words, UnaryOperator<Decisions> change) {
-    Decisions before = history.now();
-    history.put(words, change.apply(before));
-    follow(before);
-  }
-
-  /** Decides something on the way of a drag; {@link #decide} ends it. */
-  public void drag(String words, UnaryOperator<Decisions> change) {
-    Decisions before = history.now();
-    history.drag(words, change.apply(before));
-    follow(before);
-  }
-
-  /** Whether a drag is on its way. */
-  public boolean isDragging() {
-    return history.isLive();
-  }
-
-  public void undo() {
-    Decisions before = history.now();
-    history.undo();
-    follow(before);
-  }
-
-  public void redo() {
-    Decisions before = history.now();
-    history.redo();
-    follow(before);
   }
 
   /**
@@ -113,7 +79,7 @@ public final class Session extends SessionState implements AutoCloseable {
 
   /** Works out what was stopped or did not succeed. */
   public void goOn() {
-    Decisions now = history.now();
+    Decisions now = decided();
     if (!canGoOn()) {
       return;
     }
@@ -137,18 +103,12 @@ public final class Session extends SessionState implements AutoCloseable {
 
   /** Everything that was read for what is shown, none of which may be written over. */
   FilesRead filesRead() {
-    return model.get().map(m -> history.now().filesRead(m, alsoRead)).orElse(FilesRead.NONE);
+    return model.get().map(m -> decided().filesRead(m, alsoRead)).orElse(FilesRead.NONE);
   }
 
-  private void publish() {
-    decisions.set(history.now());
-    toUndo.set(history.toUndo());
-    toRedo.set(history.toRedo());
-  }
-
-  private void follow(Decisions before) {
-    publish();
-    Decisions now = history.now();
+  @Override
+  void follow(Decisions before) {
+    Decisions now = decided();
     if (model.get().isEmpty()) {
       return;
     }
@@ -177,7 +137,7 @@ public final class Session extends SessionState implements AutoCloseable {
   /** There is a newer picture: a step of a drag that waited for it goes on. */
   void pictured() {
     if (isHeld) {
-      fields.ifPresent(all -> layOutAtPace(all, history.now()));
+      fields.ifPresent(all -> layOutAtPace(all, decided()));
     }
   }
 
@@ -208,9 +168,9 @@ public final class Session extends SessionState implements AutoCloseable {
     isReading = false;
     fields = Optional.of(opening.fields());
     if (result.get().isEmpty()) {
-      result.set(Optional.of(opening.framed(history.now(), ++edition)));
+      result.set(Optional.of(opening.framed(decided(), ++edition)));
     }
-    layOut(opening.fields(), history.now());
+    layOut(opening.fields(), decided());
   }
 
   /** Lines that the low ends can follow; none before a model is read. */
@@ -248,12 +208,11 @@ public final class Session extends SessionState implements AutoCloseable {
 
   /** What cannot be laid out is not decided; why it cannot stays to be read. */
   private void takeBackWhatIsRefused() {
-    boolean last = refused.filter(r -> r.designsAs(history.now())).isPresent();
-    if (last && !isDragging() && history.takeBack()) {
+    boolean last = refused.filter(r -> r.designsAs(decided())).isPresent();
+    if (last && !isDragging() && takeBack()) {
       refused = Optional.empty();
-      publish();
       Optional<Problem> why = problem.get();
-      fields.ifPresent(all -> layOut(all, history.now()));
+      fields.ifPresent(all -> layOut(all, decided()));
       problem.set(why);
     }
   }
@@ -264,9 +223,9 @@ public final class Session extends SessionState implements AutoCloseable {
 
   /** Some fields are there: where a person waits for them, they are shown. */
   private void shown(FieldByField all, Decisions by, Optional<Layout> soFar, String words) {
-    boolean newest = by.designsAs(history.now());
+    boolean newest = by.designsAs(decided());
     soFar
-        .map(l -> result(all, newest ? history.now() : by, l, Progress.PARTLY))
+        .map(l -> result(all, newest ? decided() : by, l, Progress.PARTLY))
         .ifPresent(r -> result.set(Optional.of(r)));
     if (newest) {
       busyWith.set(LAYING_OUT + words);
@@ -278,8 +237,8 @@ public final class Session extends SessionState implements AutoCloseable {
   }
 
   private void laidOut(Result next) {
-    boolean newest = next.decisions().designsAs(history.now());
-    lastLaidOut = Optional.of(newest ? next.with(history.now()) : next);
+    boolean newest = next.decisions().designsAs(decided());
+    lastLaidOut = Optional.of(newest ? next.with(decided()) : next);
     result.set(lastLaidOut);
     designAtRest();
   }
@@ -289,7 +248,7 @@ public final class Session extends SessionState implements AutoCloseable {
     result
         .get()
         .filter(r -> !isDragging() && r.progress() == Progress.LAID_OUT)
-        .filter(r -> r.decisions().designsAs(history.now()))
+        .filter(r -> r.decisions().designsAs(decided()))
         .ifPresent(this::design);
   }
 
@@ -306,8 +265,8 @@ public final class Session extends SessionState implements AutoCloseable {
 
   /** What a hand has dragged on from meanwhile is not shown: its own layout has come or comes. */
   private void end(Result whole) {
-    if (whole.decisions().designsAs(history.now())) {
-      lastLaidOut = Optional.of(whole.with(history.now()));
+    if (whole.decisions().designsAs(decided())) {
+      lastLaidOut = Optional.of(whole.with(decided()));
       result.set(lastLaidOut);
       stale.set(false);
       busyWith.set("");

@@ -11,11 +11,6 @@ import javafx.scene.layout.Region;
 import org.underlee.panel.model.Command;
 import org.underlee.panel.model.OutletHand;
 import org.underlee.panel.model.PanelModel;
-import org.underlee.panel.model.Picture3d;
-import org.underlee.panel.model.Section;
-import org.underlee.panel.model.Tone;
-import org.underlee.panel.model.Viewpoint;
-import org.underlee.units.Lengths.UnitSystem;
 
 /** Everything that can be done in the panel, in one list: for buttons, keys and the search. */
 final class Actions {
@@ -31,8 +26,7 @@ final class Actions {
     open = files::open;
     editing();
     outlets();
-    looking();
-    appearance();
+    new LookActions(model, view, all);
   }
 
   List<Command> all() {
@@ -120,8 +114,8 @@ final class Actions {
         "Go on with what was stopped",
         "mdi2p-play-circle-outline",
         "F5",
-        model::canGoOn,
-        model::goOn);
+        model.running()::canGoOn,
+        model.running()::goOn);
     for (String kit : model.offer().kits()) {
       add(
           "kit-" + kit,
@@ -143,7 +137,7 @@ final class Actions {
         "Say what the selected element is",
         "mdi2t-tag-outline",
         "Shortcut+R",
-        () -> model.selectedElement().isPresent(),
+        () -> model.selecting().element().isPresent(),
         () -> view.edit("role"));
     add(
         "stay-dry",
@@ -157,8 +151,8 @@ final class Actions {
         "Leave the selected bay open, or not",
         "mdi2c-checkbox-blank-outline",
         "Shortcut+L",
-        model::hasSelectedBay,
-        model::turnSelectedBay);
+        model.selecting()::hasBay,
+        model.selecting()::turnBay);
     add(
         "boards-off",
         "The boards are off, or not yet laid: on or off",
@@ -205,105 +199,5 @@ final class Actions {
         "",
         hand::canMove,
         hand::giveBack);
-  }
-
-  private void looking() {
-    for (Place place : Place.values()) {
-      add(
-          "show-" + place.name().toLowerCase(java.util.Locale.ROOT),
-          "Show " + place.words(),
-          place.icon(),
-          place.keys(),
-          () -> true,
-          () -> view.show(place));
-    }
-    for (Viewpoint from : Viewpoint.values()) {
-      add(
-          "look-" + from.name().toLowerCase(java.util.Locale.ROOT),
-          "Look: " + from,
-          "mdi2e-eye-outline",
-          "",
-          () -> model.session().result().get().isPresent(),
-          () -> model.picture().look(from));
-    }
-    lookingInto(model.picture());
-  }
-
-  private void lookingInto(Picture3d picture) {
-    add(
-        "section-box",
-        "Look into the deck in 3-D, with a section box: on or off",
-        "mdi2c-cube-scan",
-        "Shortcut+I",
-        () -> true,
-        () -> picture.cut(picture.section().get().turned(!picture.section().get().on()), true));
-    add(
-        "section-selected",
-        "Section box around what is selected",
-        "mdi2s-select-group",
-        "Shortcut+Shift+I",
-        picture::hasSelection,
-        picture::lookInto);
-    add(
-        "section-whole",
-        "Section box around all of it",
-        "mdi2a-arrow-expand-all",
-        "",
-        () -> picture.section().get().on(),
-        () -> picture.cut(Section.OFF.turned(true), true));
-    add(
-        "labels",
-        "Names of bays and pieces in 3-D: on or off",
-        "mdi2l-label-outline",
-        "Shortcut+T",
-        () -> true,
-        () -> picture.labels().set(!picture.labels().get()));
-  }
-
-  private void appearance() {
-    for (Tone tone : Tone.values()) {
-      add(
-          "tone-" + tone.name().toLowerCase(java.util.Locale.ROOT),
-          "Colours: " + tone.words(),
-          "mdi2t-theme-light-dark",
-          "",
-          () -> model.settings().get().tone() != tone,
-          () -> model.setTone(tone));
-    }
-    add(
-        "larger",
-        "Larger letters",
-        "mdi2f-format-font-size-increase",
-        "Shortcut+Plus",
-        () -> true,
-        () -> font(10));
-    add(
-        "smaller",
-        "Smaller letters",
-        "mdi2f-format-font-size-decrease",
-        "Shortcut+Minus",
-        () -> true,
-        () -> font(-10));
-    add(
-        "metric",
-        "Units: millimetres",
-        "mdi2r-ruler",
-        "",
-        () -> true,
-        () -> model.setUnits(UnitSystem.METRIC));
-    add(
-        "imperial",
-        "Units: feet and inches",
-        "mdi2r-ruler",
-        "",
-        () -> true,
-        () -> model.setUnits(UnitSystem.IMPERIAL));
-  }
-
-  private void font(int percent) {
-    model
-        .settings()
-        .set(
-            model.settings().get().withFontPercent(model.settings().get().fontPercent() + percent));
   }
 }

@@ -47,7 +47,8 @@ final class FindingsView extends BorderPane {
     list.getSelectionModel()
         .selectedItemProperty()
         .addListener(
-            (o, before, now) -> Optional.ofNullable(now).ifPresent(r -> model.goTo(r.finding())));
+            (o, before, now) ->
+                Optional.ofNullable(now).ifPresent(r -> model.selecting().goTo(r.finding())));
     setTop(bar());
     setCenter(list);
     model.lists().addListener((o, before, now) -> fill());

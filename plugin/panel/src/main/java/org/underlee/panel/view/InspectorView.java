@@ -49,7 +49,7 @@ final class InspectorView extends ScrollPane {
       return;
     }
     show(first.get());
-    model.selectedElement().ifPresent(e -> content.getChildren().add(said(e.globalId())));
+    model.selecting().element().ifPresent(e -> content.getChildren().add(said(e.globalId())));
     int more = model.selection().get().size() - 1;
     if (more > 0) {
       content.getChildren().add(text("and " + more + " more selected"));

@@ -1,0 +1,64 @@
+package org.underlee.picture;
+
+import java.util.List;
+import org.underlee.bay.Bay;
+
+/**
+ * Where the texts of a bay stand in plan, as shares of its length: not on what crosses it, where
+ * there is another place.
+ *
+ * @param tag its name
+ * @param width its clear width
+ * @param arrowFrom where the arrow of its fall begins, and {@code arrowTo} ends
+ */
+record BayTexts(double tag, double width, double arrowFrom, double arrowTo) {
+  /** Shares at which each may stand, the usual one first. */
+  private static final List<Double> TAG_AT = List.of(0.09, 0.14, 0.05);
+
+  private static final List<Double> WIDTH_AT = List.of(0.26, 0.34, 0.38, 0.8, 0.18);
+  private static final List<Double> FALL_AT = List.of(0.7, 0.76, 0.84, 0.66);
+  private static final double ARROW_FROM = 0.42;
+  private static final double ARROW_TO = 0.6;
+
+  /** The arrow is no shorter than this. */
+  private static final double ARROW = 0.1;
+
+  /** Half of what a letter takes of the length, where it is written along a bay of some metres. */
+  private static final double LETTER = 0.0085;
+
+  /** Half the height of a name in its frame. */
+  private static final double NAME = 0.03;
+
+  /** Free on each side. */
+  private static final double GAP = 0.01;
+
+  static BayTexts of(Bay bay, String widthText) {
+    double room = along(widthText);
+    double width = clear(bay, WIDTH_AT, room);
+    boolean beforeArrow = width < ARROW_TO;
+    double from = beforeArrow ? Math.max(ARROW_FROM, width + room) : ARROW_FROM;
+    return new BayTexts(
+        clear(bay, TAG_AT, NAME), width, Math.min(from, ARROW_TO - ARROW), ARROW_TO);
+  }
+
+  /** Where the words of the fall stand. */
+  double fall(Bay bay, String words) {
+    return clear(bay, FALL_AT, along(words));
+  }
+
+  private static double along(String text) {
+    return text.length() * LETTER + GAP;
+  }
+
+  /** The first place that is clear; where none is, the usual one. */
+  private static double clear(Bay bay, List<Double> places, double room) {
+    return places.stream().filter(at -> isClear(bay, at, room)).findFirst().orElse(places.get(0));
+  }
+
+  private static boolean isClear(Bay bay, double at, double room) {
+    double from = bay.stretch().from() + (at - room) * bay.length();
+    double to = bay.stretch().from() + (at + room) * bay.length();
+    return bay.crossings().stream()
+        .noneMatch(c -> c.stretch().from() < to && c.stretch().to() > from);
+  }
+}

@@ -1,0 +1,135 @@
+package org.underlee.panel.view;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.function.BooleanSupplier;
+import org.underlee.panel.model.Command;
+import org.underlee.panel.model.PanelModel;
+import org.underlee.panel.model.Picture3d;
+import org.underlee.panel.model.Section;
+import org.underlee.panel.model.Tone;
+import org.underlee.panel.model.Viewpoint;
+import org.underlee.units.Lengths.UnitSystem;
+
+/** What is looked at, from where, and in which colours, letters and units. */
+final class LookActions {
+  private final PanelModel model;
+  private final PanelView view;
+  private final List<Command> all;
+
+  /**
+   * @param all where its commands go
+   */
+  LookActions(PanelModel model, PanelView view, List<Command> all) {
+    this.model = model;
+    this.view = view;
+    this.all = all;
+    looking();
+    appearance();
+  }
+
+  private void add(
+      String id, String words, String icon, String keys, BooleanSupplier can, Runnable run) {
+    all.add(new Command(id, words, icon, keys, can, run));
+  }
+
+  private void looking() {
+    for (Place place : Place.values()) {
+      add(
+          "show-" + place.name().toLowerCase(Locale.ROOT),
+          "Show " + place.words(),
+          place.icon(),
+          place.keys(),
+          () -> true,
+          () -> view.show(place));
+    }
+    for (Viewpoint from : Viewpoint.values()) {
+      add(
+          "look-" + from.name().toLowerCase(Locale.ROOT),
+          "Look: " + from,
+          "mdi2e-eye-outline",
+          "",
+          () -> model.session().result().get().isPresent(),
+          () -> model.picture().look(from));
+    }
+    lookingInto(model.picture());
+  }
+
+  private void lookingInto(Picture3d picture) {
+    add(
+        "section-box",
+        "Look into the deck in 3-D, with a section box: on or off",
+        "mdi2c-cube-scan",
+        "Shortcut+I",
+        () -> true,
+        () -> picture.cut(picture.section().get().turned(!picture.section().get().on()), true));
+    add(
+        "section-selected",
+        "Section box around what is selected",
+        "mdi2s-select-group",
+        "Shortcut+Shift+I",
+        picture::hasSelection,
+        picture::lookInto);
+    add(
+        "section-whole",
+        "Section box around all of it",
+        "mdi2a-arrow-expand-all",
+        "",
+        () -> picture.section().get().on(),
+        () -> picture.cut(Section.OFF.turned(true), true));
+    add(
+        "labels",
+        "Names of bays and pieces in 3-D: on or off",
+        "mdi2l-label-outline",
+        "Shortcut+T",
+        () -> true,
+        () -> picture.labels().set(!picture.labels().get()));
+  }
+
+  private void appearance() {
+    for (Tone tone : Tone.values()) {
+      add(
+          "tone-" + tone.name().toLowerCase(Locale.ROOT),
+          "Colours: " + tone.words(),
+          "mdi2t-theme-light-dark",
+          "",
+          () -> model.settings().get().tone() != tone,
+          () -> model.setTone(tone));
+    }
+    add(
+        "larger",
+        "Larger letters",
+        "mdi2f-format-font-size-increase",
+        "Shortcut+Plus",
+        () -> true,
+        () -> font(10));
+    add(
+        "smaller",
+        "Smaller letters",
+        "mdi2f-format-font-size-decrease",
+        "Shortcut+Minus",
+        () -> true,
+        () -> font(-10));
+    add(
+        "metric",
+        "Units: millimetres",
+        "mdi2r-ruler",
+        "",
+        () -> true,
+        () -> model.setUnits(UnitSystem.METRIC));
+    add(
+        "imperial",
+        "Units: feet and inches",
+        "mdi2r-ruler",
+        "",
+        () -> true,
+        () -> model.setUnits(UnitSystem.IMPERIAL));
+  }
+
+  private void font(int percent) {
+    model
+        .settings()
+        .set(
+            model.settings().get().withFontPercent(model.settings().get().fontPercent() + percent));
+  }
+}
