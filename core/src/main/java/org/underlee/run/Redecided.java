@@ -7,7 +7,10 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.stream.Collectors;
 import org.underlee.bay.FieldBays;
+import org.underlee.framing.Field;
+import org.underlee.framing.HighLine;
 import org.underlee.kit.DrainValue;
 import org.underlee.kit.Kit;
 import org.underlee.kit.KitReader;
@@ -24,15 +27,18 @@ import org.underlee.layout.Wishes;
  * @param rain as the user named it, where it is not the usual one
  * @param scope the deck or storey that was asked for, and what was fixed about it
  * @param roles what elements of the new export are said to be, as {@link Overrides#said}
+ * @param bothWays fields of the new export that fall both ways, by the name that a survey gives
  */
 public record Redecided(
     String kit,
     OptionalDouble runPerFall,
     Optional<String> rain,
     Scope scope,
-    Map<String, String> roles) {
+    Map<String, String> roles,
+    Set<String> bothWays) {
   public Redecided {
     roles = Map.copyOf(roles);
+    bothWays = Set.copyOf(bothWays);
   }
 
   /**
@@ -55,7 +61,20 @@ public record Redecided(
                 .leavingOpen(open(wishes, named, names))
                 .withOutlets(outlets(wishes.outlets(), names)));
     return new Redecided(
-        then.kit(), run(kit), then.rain(), scope, told.map(Overrides::said).orElse(Map.of()));
+        then.kit(),
+        run(kit),
+        then.rain(),
+        scope,
+        told.map(Overrides::said).orElse(Map.of()),
+        bothWays(counted));
+  }
+
+  private static Set<String> bothWays(List<FieldBays> counted) {
+    return counted.stream()
+        .map(FieldBays::field)
+        .filter(f -> f.highLine().filter(HighLine::first).isPresent())
+        .map(Field::id)
+        .collect(Collectors.toSet());
   }
 
   /** Counted names of decks, fields and bays, by the names that were kept. */

@@ -67,10 +67,12 @@ final class Bench {
     return window.view();
   }
 
-  /** A sample's model, copied so that tests may write beside it. */
+  /** A sample's model by its folder, copied so that tests may write beside it. */
   Path sample(String name) throws IOException {
-    Path to = folder.resolve(name + ".ifc");
-    Files.copy(ROOT.resolve("samples").resolve(name).resolve(name + ".ifc"), to);
+    Path samples = ROOT.resolve("samples").resolve(name);
+    String file = samples.getFileName() + ".ifc";
+    Path to = folder.resolve(file);
+    Files.copy(samples.resolve(file), to);
     return to;
   }
 

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
 import java.util.concurrent.Executor;
 import java.util.stream.Collectors;
 import javafx.beans.property.ReadOnlyBooleanProperty;
@@ -142,6 +143,7 @@ public final class Choices implements AutoCloseable {
         Integer.toString(a.bought()),
         a.drains().map(d -> Integer.toString(d.own().outlets())).orElse("–"),
         (a.boardsOff() ? "boards off; " : "")
+            + (a.bothWays().isEmpty() ? "" : "falls both ways; ")
             + a.dominatedBy().map(n -> "row " + n + " is better").orElse(""));
   }
 
@@ -160,7 +162,8 @@ public final class Choices implements AutoCloseable {
             a.kit().id().equals(KitReader.named(before.kit()).id()) ? before.kit() : a.kit().id())
         .withRunPerFall(OptionalDouble.empty())
         .withLowEnd(Optional.of(a.lowEnd()))
-        .withBoardsOff(a.boardsOff());
+        .withBoardsOff(a.boardsOff())
+        .fallingBothWays(Set.copyOf(a.bothWays()));
   }
 
   @Override

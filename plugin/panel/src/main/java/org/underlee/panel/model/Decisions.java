@@ -39,6 +39,7 @@ import org.underlee.writeback.FilesRead;
  * @param accepted findings that a person has answered for, each with the reason
  * @param wishes what is fixed about the decks: seat, low end, bays left open, boards off, dry zone
  * @param roles what elements of the model are said to be, by GlobalId, as {@link Overrides#words}
+ * @param bothWays fields that are to fall both ways, by the name that they have falling one way
  */
 public record Decisions(
     Optional<String> deck,
@@ -48,7 +49,8 @@ public record Decisions(
     List<String> services,
     Map<String, String> accepted,
     Wishes wishes,
-    Map<String, String> roles) {
+    Map<String, String> roles,
+    Set<String> bothWays) {
   public static final Decisions FIRST =
       new Decisions(
           Optional.empty(),
@@ -58,7 +60,8 @@ public record Decisions(
           List.of(),
           Map.of(),
           Wishes.NONE,
-          Map.of());
+          Map.of(),
+          Set.of());
 
   /** What the open model is read as. */
   static final String OPEN_MODEL = "the open model";
@@ -69,34 +72,44 @@ public record Decisions(
     services = List.copyOf(services);
     accepted = Map.copyOf(accepted);
     roles = Map.copyOf(roles);
+    bothWays = Set.copyOf(bothWays);
   }
 
   public Decisions withDeck(Optional<String> id) {
-    return new Decisions(id, kit, runPerFall, rain, services, accepted, wishes, roles);
+    return new Decisions(id, kit, runPerFall, rain, services, accepted, wishes, roles, bothWays);
   }
 
   /** Another kit, with its own fall. */
   public Decisions withKit(String nameOrFile) {
     return new Decisions(
-        deck, nameOrFile, OptionalDouble.empty(), rain, services, accepted, wishes, roles);
+        deck,
+        nameOrFile,
+        OptionalDouble.empty(),
+        rain,
+        services,
+        accepted,
+        wishes,
+        roles,
+        bothWays);
   }
 
   public Decisions withRunPerFall(OptionalDouble run) {
-    return new Decisions(deck, kit, run, rain, services, accepted, wishes, roles);
+    return new Decisions(deck, kit, run, rain, services, accepted, wishes, roles, bothWays);
   }
 
   public Decisions withRain(String rateOrPlace) {
-    return new Decisions(deck, kit, runPerFall, rateOrPlace, services, accepted, wishes, roles);
+    return new Decisions(
+        deck, kit, runPerFall, rateOrPlace, services, accepted, wishes, roles, bothWays);
   }
 
   public Decisions withService(Path model) {
     List<String> more = new ArrayList<>(services);
     more.add(model.toString());
-    return new Decisions(deck, kit, runPerFall, rain, more, accepted, wishes, roles);
+    return new Decisions(deck, kit, runPerFall, rain, more, accepted, wishes, roles, bothWays);
   }
 
   private Decisions with(Wishes others) {
-    return new Decisions(deck, kit, runPerFall, rain, services, accepted, others, roles);
+    return new Decisions(deck, kit, runPerFall, rain, services, accepted, others, roles, bothWays);
   }
 
   /** The height of the high end, metres from the joist bottom there; the kit's when empty. */
@@ -158,7 +171,21 @@ public record Decisions(
     Map<String, String> said = new TreeMap<>(roles);
     said.remove(globalId);
     word.ifPresent(w -> said.put(globalId, w));
-    return new Decisions(deck, kit, runPerFall, rain, services, accepted, wishes, said);
+    return new Decisions(deck, kit, runPerFall, rain, services, accepted, wishes, said, bothWays);
+  }
+
+  /** The fields that are to fall both ways, and no others. */
+  public Decisions fallingBothWays(Set<String> fields) {
+    return new Decisions(deck, kit, runPerFall, rain, services, accepted, wishes, roles, fields);
+  }
+
+  /** A field falling both ways, or again one way. */
+  public Decisions turningWays(String field) {
+    Set<String> fields = new TreeSet<>(bothWays);
+    if (!fields.remove(field)) {
+      fields.add(field);
+    }
+    return fallingBothWays(fields);
   }
 
   /** What was decided for an older export, in place of what is decided; services stay. */
@@ -171,7 +198,8 @@ public record Decisions(
         services,
         accepted,
         then.scope().wishes(),
-        then.roles());
+        then.roles(),
+        then.bothWays());
   }
 
   public OptionalDouble seat() {
@@ -204,7 +232,7 @@ public record Decisions(
     } else {
       more.put(finding, reason.strip());
     }
-    return new Decisions(deck, kit, runPerFall, rain, services, more, wishes, roles);
+    return new Decisions(deck, kit, runPerFall, rain, services, more, wishes, roles, bothWays);
   }
 
   /**
@@ -241,7 +269,8 @@ public record Decisions(
 
   SurveyRequest request(Path model) {
     return new SurveyRequest(
-        Optional.empty(), overrides(model), services.stream().map(Path::of).toList());
+            Optional.empty(), overrides(model), services.stream().map(Path::of).toList())
+        .bothWays(bothWays);
   }
 
   /**
@@ -271,12 +300,15 @@ public record Decisions(
 
   /** Whether the design is the same under others: only what was accepted differs. */
   boolean designsAs(Decisions other) {
-    return new Decisions(deck, kit, runPerFall, rain, services, other.accepted, wishes, roles)
+    return new Decisions(
+            deck, kit, runPerFall, rain, services, other.accepted, wishes, roles, bothWays)
         .equals(other);
   }
 
   /** Whether a model need not be read again when these take the place of others. */
   boolean readsAs(Decisions other) {
-    return services.equals(other.services) && roles.equals(other.roles);
+    return services.equals(other.services)
+        && roles.equals(other.roles)
+        && bothWays.equals(other.bothWays);
   }
 }

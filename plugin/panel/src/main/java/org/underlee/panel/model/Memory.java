@@ -88,7 +88,8 @@ public final class Memory {
             texts(n.path("services")),
             map(n.path("accepted")),
             wishes(n),
-            map(n.path("roles"))));
+            map(n.path("roles")),
+            Set.copyOf(texts(n.path("bothWays")))));
   }
 
   private static Wishes wishes(JsonNode n) {
@@ -143,6 +144,8 @@ public final class Memory {
     new TreeMap<>(d.accepted()).forEach(accepted::put);
     ObjectNode roles = n.putObject("roles");
     new TreeMap<>(d.roles()).forEach(roles::put);
+    ArrayNode bothWays = n.putArray("bothWays");
+    new TreeSet<>(d.bothWays()).forEach(bothWays::add);
     keep(d.wishes(), n);
     write(nameFor(model), n);
   }

@@ -5,7 +5,11 @@ import java.util.Optional;
 import java.util.Set;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
+import org.underlee.bay.BothWays;
+import org.underlee.bay.FieldBays;
 import org.underlee.finding.Finding;
+import org.underlee.framing.Field;
+import org.underlee.framing.HighLine;
 import org.underlee.panel.host.Host;
 
 /** The one selection of the panel: in its pictures, lists and tables, and in the host. */
@@ -83,6 +87,32 @@ public final class Selecting {
 
   public boolean hasBay() {
     return bay().isPresent();
+  }
+
+  /** Lets the field at hand fall both ways from a high line inside it, or again one way. */
+  public void turnWays() {
+    fieldThatMayTurn()
+        .map(f -> f.highLine().filter(h -> !h.first()).map(HighLine::other).orElse(f.id()))
+        .ifPresent(id -> session.decide(id + " both ways or one way", d -> d.turningWays(id)));
+  }
+
+  public boolean mayTurnWays() {
+    return fieldThatMayTurn().isPresent();
+  }
+
+  private Optional<Field> fieldThatMayTurn() {
+    return session
+        .result()
+        .get()
+        .flatMap(r -> field().flatMap(id -> r.field(id).filter(f -> mayTurn(f.field(), r))))
+        .map(FieldBays::field);
+  }
+
+  private static boolean mayTurn(Field field, Result result) {
+    return field.highLine().isPresent()
+        || result.survey().framing().decks().stream()
+            .filter(d -> d.fields().contains(field))
+            .anyMatch(d -> BothWays.standsFree(field, d.fields()));
   }
 
   private Optional<Item.OfBay> bay() {

@@ -154,6 +154,13 @@ final class Actions {
         model.selecting()::hasBay,
         model.selecting()::turnBay);
     add(
+        "both-ways",
+        "Let the field at hand fall both ways from a high line inside it, or one way",
+        "mdi2c-call-split",
+        "",
+        model.selecting()::mayTurnWays,
+        model.selecting()::turnWays);
+    add(
         "boards-off",
         "The boards are off, or not yet laid: on or off",
         "mdi2l-layers-off-outline",
