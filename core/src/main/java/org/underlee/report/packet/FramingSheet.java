@@ -16,6 +16,7 @@ record FramingSheet(Job job) {
   Sheet sheet() {
     List<Block> blocks = new ArrayList<>();
     blocks.add(new Block.Text(job.say("plan.how"), Block.Tone.PLAIN));
+    job.bothWays().ifPresent(w -> blocks.add(new Block.Text(w, Block.Tone.PLAIN)));
     plan()
         .ifPresent(
             p -> blocks.add(new Block.Drawing("plan", job.say("plan.caption"), p, PLAN_SHARE)));

@@ -3,6 +3,7 @@ package org.underlee.report.packet;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.underlee.bay.Bay;
 import org.underlee.bay.FieldBays;
@@ -81,6 +82,16 @@ record Job(Design design, Writing writing) {
     Vec3 local(Vec3 world) {
       return field().frame().toLocal(world);
     }
+  }
+
+  /** Where fields fall both ways, that the house is the high line there. */
+  Optional<String> bothWays() {
+    String marks =
+        places().stream()
+            .filter(p -> p.field().highLine().isPresent())
+            .map(Place::mark)
+            .collect(Collectors.joining(", "));
+    return marks.isEmpty() ? Optional.empty() : Optional.of(say("plan.bothWays", marks));
   }
 
   List<Place> places() {

@@ -30,6 +30,7 @@ record MarkSheet(Job job) {
     String family = job.kit().family().word();
     blocks.add(new Block.Text(job.say("marks.what." + family), PLAIN));
     blocks.add(new Block.Text(job.say("marks.how"), PLAIN));
+    job.bothWays().ifPresent(w -> blocks.add(new Block.Text(w, PLAIN)));
     for (Job.Place place : job.places()) {
       List<Row> rows = SeatMarks.of(place);
       if (!rows.isEmpty()) {
