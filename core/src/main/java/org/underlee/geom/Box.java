@@ -67,6 +67,11 @@ public record Box(Vec3 min, Vec3 max) {
         && o.min.z() <= max.z();
   }
 
+  /** Whether all of another box lies in this one, faces included. */
+  public boolean holds(Box o) {
+    return with(o.min).with(o.max).equals(this);
+  }
+
   public Vec3 centre() {
     return min.plus(max).times(0.5);
   }

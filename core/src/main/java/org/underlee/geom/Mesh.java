@@ -28,19 +28,29 @@ public final class Mesh {
    * @throws IllegalArgumentException when a corner names no vertex or a coordinate is not finite
    */
   public Mesh(double[] xyz, int[] corners) {
-    this.xyz = xyz.clone();
-    this.corners = corners.clone();
-    for (double c : xyz) {
-      if (!Double.isFinite(c)) {
-        throw new IllegalArgumentException("a mesh coordinate is " + c);
-      }
-    }
+    this(finite(xyz.clone()), corners.clone(), true);
     for (int corner : corners) {
       if (corner < 0 || corner >= xyz.length / 3) {
         throw new IllegalArgumentException(
             "a mesh face names vertex " + corner + " of " + xyz.length / 3);
       }
     }
+  }
+
+  /** Of arrays that are ours alone and have been looked through. */
+  @SuppressWarnings("unused") // tells it from the other
+  private Mesh(double[] xyz, int[] corners, boolean ours) {
+    this.xyz = xyz;
+    this.corners = corners;
+  }
+
+  private static double[] finite(double[] xyz) {
+    for (double c : xyz) {
+      if (!Double.isFinite(c)) {
+        throw new IllegalArgumentException("a mesh coordinate is " + c);
+      }
+    }
+    return xyz;
   }
 
   /** All the meshes as one. */
@@ -158,7 +168,7 @@ public final class Mesh {
 
   /** The mesh moved by an affine map; faces are turned over when the map mirrors. */
   public Mesh transformed(Transform map) {
-    return new Mesh(map.applyAll(xyz), map.determinant() < 0 ? turned() : corners);
+    return new Mesh(finite(map.applyAll(xyz)), map.determinant() < 0 ? turned() : corners, true);
   }
 
   private int[] turned() {

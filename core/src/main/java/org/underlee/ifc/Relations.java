@@ -10,7 +10,6 @@ import org.underlee.finding.Finding;
 import org.underlee.finding.InputException;
 import org.underlee.step.StepFile;
 import org.underlee.step.StepInstance;
-import org.underlee.step.StepValue;
 
 /**
  * Who belongs to whom, from the relationship instances, each read once: containment in the spatial
@@ -63,9 +62,8 @@ final class Relations {
 
   private void properties(StepInstance relation) {
     List<Long> sets = new ArrayList<>();
-    StepValue definition = relation.value(5);
-    if (definition instanceof StepValue.Reference r) {
-      sets.add(r.id());
+    if (relation.isReference(5)) {
+      sets.add(relation.ref(5));
     } else {
       for (long set : relation.refs(5)) {
         sets.add(set);

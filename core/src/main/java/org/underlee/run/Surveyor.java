@@ -39,7 +39,6 @@ final class Surveyor {
    * @param ours instances of an assembly whose marks are gone, to be left aside one by one
    */
   static Survey survey(StepFile given, SurveyRequest request, Set<Long> ours) {
-    CompletableFuture<String> sha256 = CompletableFuture.supplyAsync(given::sha256);
     Optional<Strip.Stripped> stripped =
         ours.isEmpty() && Strip.mayHold(given) ? Strip.original(given.bytes()) : Optional.empty();
     StepFile designers =
@@ -48,6 +47,8 @@ final class Surveyor {
     Optional<AssumedFraming> assumed = request.assume().map(a -> AssumedFraming.in(model, a));
     ModelPart all = assumed.isPresent() ? model.whole() : nearFraming(model, request.told());
     ModelPart part = all.without(ours);
+    // From here on one processor works alone, so that the other has time for this.
+    CompletableFuture<String> sha256 = CompletableFuture.supplyAsync(given::sha256);
     ElementSource elements = assumed.<ElementSource>map(a -> a).orElse(part);
     Framing framing = Framer.frame(elements, request.told());
     Services services =

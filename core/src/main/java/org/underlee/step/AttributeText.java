@@ -15,7 +15,7 @@ import org.jspecify.annotations.Nullable;
  */
 final class AttributeText {
   /** Attributes that most instances have. */
-  private static final int USUAL = 8;
+  private static final int USUAL = 10;
 
   /** Values in values deeper than this are left to the parser: one bit each tells their kind. */
   private static final int DEEPEST = 60;

@@ -21,6 +21,11 @@ final class HeapBytes implements StepBytes {
   }
 
   @Override
+  public Window shared(long from, int length) {
+    return whole;
+  }
+
+  @Override
   public Window window(long from, int length, byte[] spare) {
     return whole;
   }

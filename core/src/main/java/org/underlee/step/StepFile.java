@@ -33,8 +33,6 @@ public final class StepFile {
 
   private static final int MOST_IN_ARRAY = Integer.MAX_VALUE - 8;
 
-  private static final byte[] NOTHING = {};
-
   private final StepSource source;
   private final StepIndex index;
   private final StepHeader header;
@@ -236,7 +234,7 @@ public final class StepFile {
   /** The instance; where its text is plain, its values are decoded when they are asked for. */
   public StepInstance decode(int instance) {
     long from = index.offset(instance);
-    StepBytes.Window window = source.bytes.window(from, (int) (end(instance) - from), NOTHING);
+    StepBytes.Window window = source.bytes.shared(from, (int) (end(instance) - from));
     Optional<AttributeText> text =
         keyword(instance).isEmpty()
             ? Optional.empty()

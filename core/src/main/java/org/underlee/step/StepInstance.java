@@ -102,6 +102,11 @@ public final class StepInstance {
     return v instanceof StepValue.Omitted || v instanceof StepValue.Derived;
   }
 
+  public boolean isReference(int i) {
+    return text.map(t -> t.first(i) == '#')
+        .orElseGet(() -> value(i) instanceof StepValue.Reference);
+  }
+
   public long ref(int i) {
     long plain = text.isPresent() ? text.get().ref(i) : -1;
     if (plain >= 0) {
@@ -126,9 +131,9 @@ public final class StepInstance {
     return isOmitted(i) ? Optional.empty() : Optional.of(follow(i));
   }
 
-  /** The instance that a reference found among the values leads to. */
-  public StepInstance resolve(StepValue.Reference reference) {
-    return file.instance(reference.id(), this);
+  /** The instance that a number found among the values leads to. */
+  public StepInstance resolve(long reference) {
+    return file.instance(reference, this);
   }
 
   /** The numbers in a list of references; empty when the list is omitted. */

@@ -10,7 +10,6 @@ import org.underlee.geom.Box;
 import org.underlee.geom.Transform;
 import org.underlee.geom.Vec3;
 import org.underlee.step.StepInstance;
-import org.underlee.step.StepValue;
 
 /**
  * How far a representation reaches, without its solid: a box, in file units, that surely holds it.
@@ -102,9 +101,9 @@ public final class Reach {
         if (!loop.keyword().equals("IFCPOLYLOOP")) {
           return Optional.empty();
         }
-        for (StepValue corner : loop.list(0)) {
-          if (corner instanceof StepValue.Reference r && seen.add(r.id())) {
-            box = box.with(Axes.point(loop.resolve(r)));
+        for (long corner : loop.refs(0)) {
+          if (seen.add(corner)) {
+            box = box.with(Axes.point(loop.resolve(corner)));
           }
         }
       }
