@@ -98,7 +98,7 @@ final class StepIndex {
     lowOffsets = Arrays.copyOf(lowOffsets, count);
     keywords = Arrays.copyOf(keywords, count);
     String[] byNumber = new String[keywordNumbers.size()];
-    keywordNumbers.forEach((name, number) -> byNumber[number] = name);
+    keywordNumbers.forEach((name, number) -> byNumber[number] = name.intern());
     names = byNumber;
     table = new IdTable(ids, count);
     if (table.twice().isPresent()) {

@@ -85,10 +85,10 @@ public final class Reach {
       return Optional.empty();
     }
     Vec3 half = new Vec3(x, y, 0);
-    Box section = new Box(half.negated(), half).moved(Axes.optionalPlacement(profile, 2));
+    Box section = new Box(half.negated(), half).surelyMoved(Axes.optionalPlacement(profile, 2));
     Vec3 way = Axes.direction(solid.follow(2)).times(solid.number(3));
     Box swept = section.union(new Box(section.min().plus(way), section.max().plus(way)));
-    return Optional.of(swept.moved(Axes.optionalPlacement(solid, 1)));
+    return Optional.of(swept.surelyMoved(Axes.optionalPlacement(solid, 1)));
   }
 
   /** Around the corners of all its faces; each is looked up once, though several faces share it. */
@@ -121,7 +121,7 @@ public final class Reach {
     Transform origin = Axes.placement(map.follow(0));
     Transform target = Axes.operator(item.follow(1));
     Transform place = target.after(origin.inverse());
-    return source.map(box -> box.moved(place));
+    return source.map(box -> box.surelyMoved(place));
   }
 
   private static Optional<Box> points(StepInstance list) {
