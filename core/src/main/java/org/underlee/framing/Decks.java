@@ -24,7 +24,7 @@ final class Decks {
 
   static List<Deck> of(List<Field> fields, Outside outside) {
     return gathered(
-        byHeight(fields.stream().map(f -> new Judged(f, outside.of(f), f.top())).toList()));
+        byHeight(fields.parallelStream().map(f -> new Judged(f, outside.of(f), f.top())).toList()));
   }
 
   private static List<Deck> gathered(List<Judged> fields) {

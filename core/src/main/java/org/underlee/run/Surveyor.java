@@ -55,7 +55,8 @@ final class Surveyor {
         Services.near(request.services(), request.limits(), model, framing, elements.elements());
     CrossingFinder crossings =
         new CrossingFinder(elements.elements(), framing, services.elements());
-    List<FieldBays> bays = framing.fields().map(f -> BayFinder.find(f, crossings)).toList();
+    List<FieldBays> bays =
+        framing.fields().parallel().map(f -> BayFinder.find(f, crossings)).toList();
     List<Finding> findings = new ArrayList<>(model.step().findings());
     findings.addAll(model.findings(part));
     stripped.filter(s -> !s.exact()).ifPresent(s -> findings.add(edited(given.name())));
