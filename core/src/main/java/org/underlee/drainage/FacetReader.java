@@ -2,14 +2,11 @@ package org.underlee.drainage;
 
 import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.Collection;
-import java.util.Comparator;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.Set;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
@@ -46,47 +43,6 @@ final class FacetReader {
   private record PlaneKey(boolean up, long x, long y, long distance) {}
 
   private record Point(long x, long y, long z) {}
-
-  private record Edge(int from, int to) {}
-
-  private static final class Group {
-    final List<Edge> edges = new ArrayList<>();
-    Vec3 normal = Vec3.ZERO;
-    Vec3 on = Vec3.ZERO;
-    double area;
-
-    /** How many of a triangle's edges are edges of the outline, the other way round. */
-    int shared(int[] corners) {
-      int count = 0;
-      for (int k = 0; k < 3; k++) {
-        count += edges.contains(new Edge(corners[(k + 1) % 3], corners[k])) ? 1 : 0;
-      }
-      return count;
-    }
-
-    void toggle(int[] corners) {
-      for (int k = 0; k < 3; k++) {
-        toggle(corners[k], corners[(k + 1) % 3]);
-      }
-    }
-
-    /** An edge between two triangles of the plane is no edge of the outline. */
-    private void toggle(int from, int to) {
-      if (from == to) {
-        return;
-      }
-      for (int i = 0; i < edges.size(); i++) {
-        if (edges.get(i).from == to && edges.get(i).to == from) {
-          edges.remove(i);
-          return;
-        }
-      }
-      Edge edge = new Edge(from, to);
-      if (!edges.contains(edge)) {
-        edges.add(edge);
-      }
-    }
-  }
 
   private FacetReader(int number, Piece piece, Transform frame) {
     this.piece = number;
@@ -129,7 +85,7 @@ final class FacetReader {
   }
 
   private List<Facet> facets() {
-    Map<PlaneKey, Group> groups = new LinkedHashMap<>();
+    Map<PlaneKey, FaceOutline> groups = new LinkedHashMap<>();
     List<int[]> withoutArea = new ArrayList<>();
     for (int t = 0; t < mesh.triangleCount(); t++) {
       Vec3 p = points[mesh.corner(t, 0)];
@@ -143,7 +99,7 @@ final class FacetReader {
         add(groups, normal.times(1 / length), length, p).toggle(corners(t));
       }
     }
-    giveAway(withoutArea, groups.values());
+    Slivers.giveAway(List.copyOf(groups.values()), withoutArea, this::liesIn);
     return groups.values().stream().filter(g -> !g.edges.isEmpty()).map(this::facet).toList();
   }
 
@@ -157,39 +113,20 @@ final class FacetReader {
     return Math.max(p.distance(q), Math.max(q.distance(r), r.distance(p)));
   }
 
-  /**
-   * Each goes with the face that it lies in and most of its edges border, or what stays of them
-   * would part the face; one that lies in none, as in a wall, is left out.
-   */
-  private void giveAway(List<int[]> withoutArea, Collection<Group> groups) {
-    List<int[]> left = new ArrayList<>(withoutArea);
-    while (left.removeIf(corners -> joins(corners, groups))) {
-      // another may border what this one has joined
-    }
-  }
-
-  private boolean joins(int[] corners, Collection<Group> groups) {
-    Optional<Group> most =
-        groups.stream()
-            .filter(g -> g.shared(corners) > 0 && liesIn(g, corners))
-            .max(Comparator.comparingInt(g -> g.shared(corners)));
-    most.ifPresent(g -> g.toggle(corners));
-    return most.isPresent();
-  }
-
-  private boolean liesIn(Group group, int[] corners) {
+  private boolean liesIn(FaceOutline group, int[] corners) {
     return Arrays.stream(corners)
         .allMatch(c -> Math.abs(group.normal.dot(points[c].minus(group.on))) <= SAME);
   }
 
-  private static Group add(Map<PlaneKey, Group> groups, Vec3 unit, double area, Vec3 p) {
+  private static FaceOutline add(
+      Map<PlaneKey, FaceOutline> groups, Vec3 unit, double area, Vec3 p) {
     PlaneKey key =
         new PlaneKey(
             unit.z() > 0,
             Math.round(unit.x() / SAME / 10),
             Math.round(unit.y() / SAME / 10),
             Math.round(unit.dot(p) / SAME));
-    Group group = groups.computeIfAbsent(key, k -> new Group());
+    FaceOutline group = groups.computeIfAbsent(key, k -> new FaceOutline());
     if (area > group.area) {
       group.area = area;
       group.normal = unit;
@@ -202,18 +139,18 @@ final class FacetReader {
     return new Point(Math.round(p.x() / SAME), Math.round(p.y() / SAME), Math.round(p.z() / SAME));
   }
 
-  private Facet facet(Group group) {
+  private Facet facet(FaceOutline group) {
     Vec3 n = group.normal;
     double b = -n.x() / n.z();
     double c = -n.y() / n.z();
     double a = group.on.z() - b * group.on.x() - c * group.on.y();
-    List<Edge> outline = fillHoles ? withoutHoles(group) : group.edges;
+    List<FaceOutline.Edge> outline = fillHoles ? withoutHoles(group) : List.copyOf(group.edges);
     double[] edges = new double[4 * outline.size()];
     double twiceArea = 0;
     double around = 0;
     for (int i = 0; i < outline.size(); i++) {
-      Point p = places[outline.get(i).from];
-      Point q = places[outline.get(i).to];
+      Point p = places[outline.get(i).from()];
+      Point q = places[outline.get(i).to()];
       twiceArea += SAME * SAME * ((double) p.x * q.y - (double) q.x * p.y);
       around += SAME * Math.hypot((double) (q.x - p.x), (double) (q.y - p.y));
       boolean turned = q.x < p.x;
@@ -229,21 +166,21 @@ final class FacetReader {
     edges[at + 1] = SAME * (double) p.y;
   }
 
-  private List<Edge> withoutHoles(Group group) {
-    Map<Integer, Edge> next = new HashMap<>();
-    group.edges.forEach(e -> next.put(e.from, e));
-    List<Edge> kept = new ArrayList<>();
-    Set<Edge> left = new LinkedHashSet<>(group.edges);
+  private List<FaceOutline.Edge> withoutHoles(FaceOutline group) {
+    Map<Integer, FaceOutline.Edge> next = new HashMap<>();
+    group.edges.forEach(e -> next.put(e.from(), e));
+    List<FaceOutline.Edge> kept = new ArrayList<>();
+    Set<FaceOutline.Edge> left = new LinkedHashSet<>(group.edges);
     while (!left.isEmpty()) {
-      List<Edge> ring = new ArrayList<>();
+      List<FaceOutline.Edge> ring = new ArrayList<>();
       double twiceArea = 0;
-      Edge edge = left.iterator().next();
+      FaceOutline.Edge edge = left.iterator().next();
       while (edge != null && left.remove(edge)) {
         ring.add(edge);
-        Point p = places[edge.from];
-        Point q = places[edge.to];
+        Point p = places[edge.from()];
+        Point q = places[edge.to()];
         twiceArea += (double) p.x * q.y - (double) q.x * p.y;
-        edge = next.get(edge.to);
+        edge = next.get(edge.to());
       }
       if (twiceArea > 0 == group.normal.z() > 0) {
         kept.addAll(ring);

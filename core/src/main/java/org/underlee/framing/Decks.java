@@ -27,7 +27,7 @@ final class Decks {
     StopSign stop = StopSign.here();
     return gathered(
         byHeight(
-            fields.stream()
+            fields.parallelStream()
                 .peek(f -> stop.obey())
                 .map(f -> new Judged(f, outside.of(f), f.top()))
                 .toList()));

@@ -81,8 +81,12 @@ public final class Neighbourhood {
       stop.obey();
       Box joists = Box.around(set.stream().map(Neighbourhood::around).toList());
       // A field is a rectangle turned with its joists: its corners may leave their box.
-      boxes.add(joists.grown(BESIDE + joists.size().horizontal().length() / 2));
-      touching(set, index).forEach(m -> boxes.add(around(m).grown(TOUCH)));
+      Box field = joists.grown(BESIDE + joists.size().horizontal().length() / 2);
+      boxes.add(field);
+      touching(set, index).stream()
+          .map(m -> around(m).grown(TOUCH))
+          .filter(box -> !field.holds(box))
+          .forEach(boxes::add);
     }
     return new Neighbourhood(boxes);
   }

@@ -48,16 +48,18 @@ final class Surroundings {
 
   private static final GeometryFactory FACTORY = new GeometryFactory();
 
-  private record Standing(PlanShape plan, Geometry outline, Box bounds, boolean isWall) {
+  private record Standing(PlanShape plan, Box bounds, boolean isWall) {
     static Standing of(BuildingElement e) {
-      PlanShape plan = PlanShape.of(e.shape(), Transform.IDENTITY);
-      Coordinate[] ring =
-          plan.hull().stream().map(p -> new Coordinate(p.x(), p.y())).toArray(Coordinate[]::new);
       return new Standing(
-          plan,
-          new ConvexHull(ring, FACTORY).getConvexHull(),
+          PlanShape.of(e.shape(), Transform.IDENTITY),
           e.shape().bounds(),
           e.ifcClass().startsWith("IfcWall"));
+    }
+
+    boolean isWithin(double distance, Geometry place) {
+      Coordinate[] ring =
+          plan.hull().stream().map(p -> new Coordinate(p.x(), p.y())).toArray(Coordinate[]::new);
+      return new ConvexHull(ring, FACTORY).getConvexHull().isWithinDistance(place, distance);
     }
   }
 
@@ -70,19 +72,20 @@ final class Surroundings {
 
   Surroundings(ElementSource source) {
     this.source = source;
-    source.elements().stream().filter(e -> !e.shape().isEmpty()).forEach(this::add);
+    List<BuildingElement> solid =
+        source.elements().stream().filter(e -> !e.shape().isEmpty()).toList();
+    solid.parallelStream()
+        .filter(e -> STANDING.contains(e.ifcClass()))
+        .map(Standing::of)
+        .toList()
+        .forEach(s -> walls.insert(envelope(s.bounds, 0), s));
+    solid.stream()
+        .filter(e -> LYING.contains(e.ifcClass()) || isRoofing(e))
+        .forEach(e -> covers.insert(envelope(e.shape().bounds(), 0), new Lying(e)));
     source.spaces().stream()
         .filter(e -> !e.shape().isEmpty())
         .forEach(e -> rooms.insert(envelope(e.shape().bounds(), 0), new Lying(e)));
-  }
-
-  private void add(BuildingElement e) {
-    Box box = e.shape().bounds();
-    if (STANDING.contains(e.ifcClass())) {
-      walls.insert(envelope(box, 0), Standing.of(e));
-    } else if (LYING.contains(e.ifcClass()) || isRoofing(e)) {
-      covers.insert(envelope(box, 0), new Lying(e));
-    }
+    List.of(walls, covers, rooms).forEach(STRtree::build);
   }
 
   private static Envelope envelope(Box box, double by) {
@@ -140,8 +143,7 @@ final class Surroundings {
     Box near = new Box(p, p).with(bottom).grown(BEARING);
     Geometry place = FACTORY.createPoint(new Coordinate(p.x(), p.y()));
     return near(walls, near, 0, Standing.class).stream()
-        .anyMatch(
-            w -> w.isWall && w.bounds.meets(near) && w.outline.isWithinDistance(place, BEARING));
+        .anyMatch(w -> w.isWall && w.bounds.meets(near) && w.isWithin(BEARING, place));
   }
 
   /** Something at a place in plan. */

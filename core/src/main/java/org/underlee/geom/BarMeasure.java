@@ -58,12 +58,12 @@ public final class BarMeasure {
     double[] flat = new double[2 * mesh.vertexCount()];
     double low = Double.POSITIVE_INFINITY;
     double high = Double.NEGATIVE_INFINITY;
+    double[] local = mesh.toLocal(frame);
     for (int i = 0; i < mesh.vertexCount(); i++) {
-      Vec3 p = frame.toLocal(mesh.vertex(i));
-      flat[2 * i] = p.x();
-      flat[2 * i + 1] = p.y();
-      low = Math.min(low, p.z());
-      high = Math.max(high, p.z());
+      flat[2 * i] = local[3 * i];
+      flat[2 * i + 1] = local[3 * i + 1];
+      low = Math.min(low, local[3 * i + 2]);
+      high = Math.max(high, local[3 * i + 2]);
     }
     Section s = section(flat, directions.square().map(frame::directionToLocal));
     Vec3 middle = new Vec3(s.centre.x(), s.centre.y(), (low + high) / 2);

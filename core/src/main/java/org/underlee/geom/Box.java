@@ -6,6 +6,9 @@ import java.util.Collection;
 public record Box(Vec3 min, Vec3 max) {
   private static final double INF = Double.POSITIVE_INFINITY;
 
+  /** Thousands of times what one sum or product of doubles is rounded by. */
+  private static final double ROUNDING = 1e-12;
+
   /** The box that holds nothing; joining it to another gives the other. */
   public static final Box EMPTY = new Box(new Vec3(INF, INF, INF), new Vec3(-INF, -INF, -INF));
 
@@ -67,12 +70,43 @@ public record Box(Vec3 min, Vec3 max) {
         && o.min.z() <= max.z();
   }
 
+  /** Whether all of another box lies in this one, faces included. */
+  public boolean holds(Box o) {
+    return with(o.min).with(o.max).equals(this);
+  }
+
   public Vec3 centre() {
     return min.plus(max).times(0.5);
   }
 
   public Vec3 size() {
     return max.minus(min);
+  }
+
+  /**
+   * A box that surely holds this one moved by an affine map, however what is in it is computed:
+   * found sooner than {@link #moved}, and larger by more than sums and products are rounded by.
+   */
+  public Box surelyMoved(Transform map) {
+    if (isEmpty()) {
+      return EMPTY;
+    }
+    Vec3 c = map.apply(centre());
+    Vec3 h = size().times(0.5);
+    Vec3 half =
+        new Vec3(
+            grown(reach(map.x().x(), map.y().x(), map.z().x(), h), c.x()),
+            grown(reach(map.x().y(), map.y().y(), map.z().y(), h), c.y()),
+            grown(reach(map.x().z(), map.y().z(), map.z().z(), h), c.z()));
+    return new Box(c.minus(half), c.plus(half));
+  }
+
+  private static double reach(double x, double y, double z, Vec3 half) {
+    return Math.abs(x) * half.x() + Math.abs(y) * half.y() + Math.abs(z) * half.z();
+  }
+
+  private static double grown(double half, double centre) {
+    return half + ROUNDING * (half + Math.abs(centre));
   }
 
   /** The box around this one moved by an affine map. */

@@ -28,19 +28,29 @@ public final class Mesh {
    * @throws IllegalArgumentException when a corner names no vertex or a coordinate is not finite
    */
   public Mesh(double[] xyz, int[] corners) {
-    this.xyz = xyz.clone();
-    this.corners = corners.clone();
-    for (double c : xyz) {
-      if (!Double.isFinite(c)) {
-        throw new IllegalArgumentException("a mesh coordinate is " + c);
-      }
-    }
+    this(finite(xyz.clone()), corners.clone(), true);
     for (int corner : corners) {
       if (corner < 0 || corner >= xyz.length / 3) {
         throw new IllegalArgumentException(
             "a mesh face names vertex " + corner + " of " + xyz.length / 3);
       }
     }
+  }
+
+  /** Of arrays that are ours alone and have been looked through. */
+  @SuppressWarnings("unused") // tells it from the other
+  private Mesh(double[] xyz, int[] corners, boolean ours) {
+    this.xyz = xyz;
+    this.corners = corners;
+  }
+
+  private static double[] finite(double[] xyz) {
+    for (double c : xyz) {
+      if (!Double.isFinite(c)) {
+        throw new IllegalArgumentException("a mesh coordinate is " + c);
+      }
+    }
+    return xyz;
   }
 
   /** All the meshes as one. */
@@ -103,12 +113,9 @@ public final class Mesh {
 
   /** Square to the triangle, twice its area long. */
   public Vec3 areaNormal(int triangle) {
-    int a = 3 * corners[3 * triangle];
-    return cross(3 * corners[3 * triangle + 1], 3 * corners[3 * triangle + 2], a);
-  }
-
-  /** Of the ways from one vertex to two others; each is where its coordinates begin. */
-  private Vec3 cross(int b, int c, int from) {
+    int from = 3 * corners[3 * triangle];
+    int b = 3 * corners[3 * triangle + 1];
+    int c = 3 * corners[3 * triangle + 2];
     double ux = xyz[b] - xyz[from];
     double uy = xyz[b + 1] - xyz[from + 1];
     double uz = xyz[b + 2] - xyz[from + 2];
@@ -116,6 +123,11 @@ public final class Mesh {
     double vy = xyz[c + 1] - xyz[from + 1];
     double vz = xyz[c + 2] - xyz[from + 2];
     return new Vec3(uy * vz - uz * vy, uz * vx - ux * vz, ux * vy - uy * vx);
+  }
+
+  /** Where its vertices lie in a rigid frame, three numbers each. */
+  double[] toLocal(Transform rigid) {
+    return rigid.toLocalAll(xyz);
   }
 
   public Box bounds() {
@@ -147,18 +159,25 @@ public final class Mesh {
     double six = 0;
     for (int t = 0; t < corners.length; t += 3) {
       int a = 3 * corners[t];
-      Vec3 square = cross(3 * corners[t + 1], 3 * corners[t + 2], 0);
+      int b = 3 * corners[t + 1];
+      int c = 3 * corners[t + 2];
+      double ux = xyz[b] - xyz[0];
+      double uy = xyz[b + 1] - xyz[1];
+      double uz = xyz[b + 2] - xyz[2];
+      double vx = xyz[c] - xyz[0];
+      double vy = xyz[c + 1] - xyz[1];
+      double vz = xyz[c + 2] - xyz[2];
       six +=
-          (xyz[a] - xyz[0]) * square.x()
-              + (xyz[a + 1] - xyz[1]) * square.y()
-              + (xyz[a + 2] - xyz[2]) * square.z();
+          (xyz[a] - xyz[0]) * (uy * vz - uz * vy)
+              + (xyz[a + 1] - xyz[1]) * (uz * vx - ux * vz)
+              + (xyz[a + 2] - xyz[2]) * (ux * vy - uy * vx);
     }
     return six / 6;
   }
 
   /** The mesh moved by an affine map; faces are turned over when the map mirrors. */
   public Mesh transformed(Transform map) {
-    return new Mesh(map.applyAll(xyz), map.determinant() < 0 ? turned() : corners);
+    return new Mesh(finite(map.applyAll(xyz)), map.determinant() < 0 ? turned() : corners, true);
   }
 
   private int[] turned() {

@@ -19,12 +19,12 @@ public record PlanShape(List<Vec2> hull, Interval heights, List<Vec2> bent) {
     double[] flat = new double[2 * mesh.vertexCount()];
     double low = Double.POSITIVE_INFINITY;
     double high = Double.NEGATIVE_INFINITY;
+    double[] local = mesh.toLocal(rigidFrame);
     for (int i = 0; i < mesh.vertexCount(); i++) {
-      Vec3 p = rigidFrame.toLocal(mesh.vertex(i));
-      flat[2 * i] = p.x();
-      flat[2 * i + 1] = p.y();
-      low = Math.min(low, p.z());
-      high = Math.max(high, p.z());
+      flat[2 * i] = local[3 * i];
+      flat[2 * i + 1] = local[3 * i + 1];
+      low = Math.min(low, local[3 * i + 2]);
+      high = Math.max(high, local[3 * i + 2]);
     }
     List<Vec2> hull = hull(flat);
     boolean hollow = upwardArea(mesh, flat) < (1 - HOLLOW) * area(hull);

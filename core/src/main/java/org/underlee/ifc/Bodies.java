@@ -85,7 +85,7 @@ final class Bodies {
   Optional<Box> reach(StepInstance product) {
     return choose(product.follow(6))
         .flatMap(reach::of)
-        .map(box -> box.moved(place(product).after(Transform.scaling(metresPerUnit))));
+        .map(box -> box.surelyMoved(place(product).after(Transform.scaling(metresPerUnit))));
   }
 
   private Transform place(StepInstance product) {

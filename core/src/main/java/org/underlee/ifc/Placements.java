@@ -7,6 +7,7 @@ import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
 import org.underlee.finding.InputException;
 import org.underlee.geom.Transform;
 import org.underlee.ifc.shape.Axes;
@@ -14,7 +15,6 @@ import org.underlee.ifc.shape.GridPoints;
 import org.underlee.ifc.shape.Unreadable;
 import org.underlee.step.StepFile;
 import org.underlee.step.StepInstance;
-import org.underlee.step.StepValue;
 
 /**
  * Object placements in the world: rigid frames in metres. Local placements and placements on grids,
@@ -39,10 +39,24 @@ final class Placements {
 
   /** The frame of the placement with this number. */
   Transform world(long id) {
+    StepInstance at = step.instance(id);
+    Transform outermost = known.get(id) == null ? standsIn(at) : null;
+    // Most elements stand in a storey that is known: it need not be decoded again.
+    return outermost == null ? alongChain(at) : outermost.after(relative(at));
+  }
+
+  /** The frame that a placement is relative to, where it is known already. */
+  private @Nullable Transform standsIn(StepInstance placement) {
+    return placement.keyword().equals(LOCAL) && placement.isReference(0)
+        ? known.get(placement.ref(0))
+        : null;
+  }
+
+  private Transform alongChain(StepInstance innermost) {
     Map<Long, StepInstance> chain = new LinkedHashMap<>();
     Deque<StepInstance> inwards = new ArrayDeque<>();
     Transform frame = Transform.IDENTITY;
-    StepInstance at = step.instance(id);
+    StepInstance at = innermost;
     while (true) {
       Transform done = known.get(at.id());
       if (done != null) {
@@ -53,13 +67,6 @@ final class Placements {
         throw cycle(at, chain);
       }
       inwards.push(at);
-      Transform outerFrame =
-          at.value(0) instanceof StepValue.Reference r ? known.get(r.id()) : null;
-      if (outerFrame != null && at.keyword().equals(LOCAL)) {
-        // Most elements stand in a storey that is known: it need not be decoded again.
-        frame = outerFrame;
-        break;
-      }
       Optional<StepInstance> outer = outer(at);
       if (outer.isEmpty()) {
         break;
@@ -68,7 +75,7 @@ final class Placements {
     }
     for (StepInstance placement : inwards) {
       frame = frame.after(relative(placement));
-      if (placement.id() != id) {
+      if (placement != innermost) {
         // What something stands in is asked for again and again; its own place is not.
         known.put(placement.id(), frame);
       }

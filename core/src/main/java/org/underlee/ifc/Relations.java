@@ -1,16 +1,13 @@
 package org.underlee.ifc;
 
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.OptionalLong;
 import java.util.function.Consumer;
 import org.underlee.finding.Finding;
 import org.underlee.finding.InputException;
 import org.underlee.step.StepFile;
 import org.underlee.step.StepInstance;
-import org.underlee.step.StepValue;
 
 /**
  * Who belongs to whom, from the relationship instances, each read once: containment in the spatial
@@ -19,12 +16,12 @@ import org.underlee.step.StepValue;
  */
 final class Relations {
   private final StepFile step;
-  private final Map<Long, Long> containers = new HashMap<>();
-  private final Map<Long, Long> wholes = new HashMap<>();
-  private final Map<Long, Long> types = new HashMap<>();
-  private final Map<Long, Long> materials = new HashMap<>();
-  private final Map<Long, List<Long>> propertySets = new HashMap<>();
-  private final Map<Long, List<Long>> openings = new HashMap<>();
+  private final IdPairs containers = new IdPairs();
+  private final IdPairs wholes = new IdPairs();
+  private final IdPairs types = new IdPairs();
+  private final IdPairs materials = new IdPairs();
+  private final IdPairs propertySets = new IdPairs();
+  private final IdPairs openings = new IdPairs();
   private final List<Finding> findings = new ArrayList<>();
 
   Relations(StepFile step) {
@@ -54,64 +51,52 @@ final class Relations {
   }
 
   /** Where two relationships claim one member, the first in the file counts. */
-  private static void oneToMany(
-      StepInstance relation, Map<Long, Long> map, long one, int manyAttribute) {
+  private static void oneToMany(StepInstance relation, IdPairs pairs, long one, int manyAttribute) {
     for (long member : relation.refs(manyAttribute)) {
-      map.putIfAbsent(member, one);
+      pairs.add(member, one);
     }
   }
 
   private void properties(StepInstance relation) {
-    List<Long> sets = new ArrayList<>();
-    StepValue definition = relation.value(5);
-    if (definition instanceof StepValue.Reference r) {
-      sets.add(r.id());
-    } else {
-      for (long set : relation.refs(5)) {
-        sets.add(set);
-      }
-    }
+    long[] sets = relation.isReference(5) ? new long[] {relation.ref(5)} : relation.refs(5);
     for (long member : relation.refs(4)) {
-      propertySets.computeIfAbsent(member, m -> new ArrayList<>(1)).addAll(sets);
+      for (long set : sets) {
+        propertySets.add(member, set);
+      }
     }
   }
 
   private void opening(StepInstance relation) {
-    openings.computeIfAbsent(relation.ref(4), e -> new ArrayList<>(1)).add(relation.ref(5));
+    openings.add(relation.ref(4), relation.ref(5));
   }
 
   /** The openings in an element. */
   List<Long> openings(long element) {
-    return openings.getOrDefault(element, List.of());
+    return openings.all(element);
   }
 
   OptionalLong container(long id) {
-    return found(containers, id);
+    return containers.first(id);
   }
 
   /** What the instance is a part of, by aggregation or nesting. */
   OptionalLong whole(long id) {
-    return found(wholes, id);
+    return wholes.first(id);
   }
 
   OptionalLong type(long id) {
-    return found(types, id);
+    return types.first(id);
   }
 
   OptionalLong material(long id) {
-    return found(materials, id);
+    return materials.first(id);
   }
 
   List<Long> propertySets(long id) {
-    return propertySets.getOrDefault(id, List.of());
+    return propertySets.all(id);
   }
 
   List<Finding> findings() {
     return List.copyOf(findings);
-  }
-
-  private static OptionalLong found(Map<Long, Long> map, long id) {
-    Long value = map.get(id);
-    return value == null ? OptionalLong.empty() : OptionalLong.of(value);
   }
 }

@@ -42,7 +42,6 @@ final class Surveyor {
   static Survey survey(StepFile given, SurveyRequest request, Set<Long> ours) {
     StopSign stop = StopSign.here();
     stop.obey();
-    CompletableFuture<String> sha256 = CompletableFuture.supplyAsync(given::sha256);
     Optional<Strip.Stripped> stripped =
         ours.isEmpty() && Strip.mayHold(given) ? Strip.original(given.bytes()) : Optional.empty();
     StepFile designers =
@@ -53,6 +52,8 @@ final class Surveyor {
     Optional<AssumedFraming> assumed = request.assume().map(a -> AssumedFraming.in(model, a));
     ModelPart all = assumed.isPresent() ? model.whole() : nearFraming(model, request.told());
     ModelPart part = all.without(ours);
+    // From here on one processor works alone, so that the other has time for this.
+    CompletableFuture<String> sha256 = CompletableFuture.supplyAsync(given::sha256);
     ElementSource elements = assumed.<ElementSource>map(a -> a).orElse(part);
     Framing framing = Framer.frame(elements, request.told());
     stop.obey();
@@ -63,6 +64,7 @@ final class Surveyor {
     List<FieldBays> bays =
         framing
             .fields()
+            .parallel()
             .map(
                 f -> {
                   stop.obey();

@@ -22,8 +22,11 @@ final class ByteSearch {
     int start = (int) (from - window.base());
     int end = start + length - wanted.length;
     int[] steps = steps(wanted);
-    for (int at = start; at <= end; at += steps[b[at + wanted.length - 1] & 0xFF]) {
-      if (Arrays.equals(b, at, at + wanted.length, wanted, 0, wanted.length)) {
+    int reach = wanted.length - 1;
+    byte last = wanted[reach];
+    for (int at = start; at <= end; at += steps[b[at + reach] & 0xFF]) {
+      if (b[at + reach] == last
+          && Arrays.equals(b, at, at + wanted.length, wanted, 0, wanted.length)) {
         return true;
       }
     }

@@ -3,9 +3,11 @@ package org.underlee.step;
 /** A file in memory. */
 final class HeapBytes implements StepBytes {
   final byte[] bytes;
+  private final Window whole;
 
   HeapBytes(byte[] bytes) {
     this.bytes = bytes;
+    this.whole = new Window(bytes, bytes.length, 0, true);
   }
 
   @Override
@@ -19,7 +21,12 @@ final class HeapBytes implements StepBytes {
   }
 
   @Override
+  public Window shared(long from, int length) {
+    return whole;
+  }
+
+  @Override
   public Window window(long from, int length, byte[] spare) {
-    return new Window(bytes, bytes.length, 0, true);
+    return whole;
   }
 }

@@ -63,35 +63,41 @@ final class InstanceReader {
 
   /** Steps over the list in parentheses that begins here, noting the references in it. */
   void list() {
-    int depth = 0;
-    do {
-      skipMeaningless();
-      if (cursor.atEnd()) {
-        throw cursor.expected("')'");
-      }
-      switch (cursor.bytes[cursor.at]) {
-        case '(' -> depth = deeper(depth);
-        case ')' -> {
-          depth--;
-          cursor.at++;
-        }
-        case '\'' -> string();
-        case '"' -> cursor.skipBinary();
-        case '#' -> noticed.highestId = Math.max(noticed.highestId, cursor.id());
-        case '/' -> comment();
-        default -> throw cursor.expected("')'");
-      }
-    } while (depth > 0);
-  }
-
-  private void skipMeaningless() {
     byte[] bytes = cursor.bytes;
     int limit = cursor.limit;
     int at = cursor.at;
-    while (at < limit && !MEANS[bytes[at] & 0xFF]) {
-      at++;
-    }
+    int depth = 0;
+    do {
+      while (at < limit && !MEANS[bytes[at] & 0xFF]) {
+        at++;
+      }
+      byte c = at < limit ? bytes[at] : 0;
+      if (c == ')') {
+        depth--;
+        at++;
+      } else {
+        cursor.at = at;
+        depth = c == '(' ? deeper(depth) : depth;
+        other(c);
+        at = cursor.at;
+      }
+    } while (depth > 0);
     cursor.at = at;
+  }
+
+  /** What neither begins nor ends a list. */
+  private void other(byte c) {
+    switch (c) {
+      case '(' -> cursor.at++;
+      case '#' -> noticed.highestId = Math.max(noticed.highestId, cursor.id());
+      case '\'' -> string();
+      case '"' -> cursor.skipBinary();
+      case '/' -> comment();
+      default -> {
+        cursor.atEnd();
+        throw cursor.expected("')'");
+      }
+    }
   }
 
   private void string() {
@@ -106,7 +112,6 @@ final class InstanceReader {
     if (depth == nesting) {
       throw tooDeep(cursor);
     }
-    cursor.at++;
     return depth + 1;
   }
 

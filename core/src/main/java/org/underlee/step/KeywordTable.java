@@ -33,13 +33,22 @@ final class KeywordTable {
     }
     int slot = (hash ^ (hash >>> 13)) & (SLOTS - 1);
     byte[] spelling = spellings[slot];
-    if (spelling != null && Arrays.equals(spelling, 0, spelling.length, bytes, from, to)) {
+    if (spelling != null && stands(spelling, bytes, from, to)) {
       return numbers[slot];
     }
     // A cache, not a hash table: a clash of slots costs time, never a wrong answer.
     spellings[slot] = Arrays.copyOfRange(bytes, from, to);
     numbers[slot] = named(cursor);
     return numbers[slot];
+  }
+
+  /** Most keywords are too short for the JDK's comparison to pay. */
+  private static boolean stands(byte[] spelling, byte[] bytes, int from, int to) {
+    int i = to - from == spelling.length ? from : to + 1;
+    while (i < to && bytes[i] == spelling[i - from]) {
+      i++;
+    }
+    return i == to;
   }
 
   private char named(StepCursor cursor) {

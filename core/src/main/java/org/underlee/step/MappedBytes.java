@@ -1,10 +1,13 @@
 package org.underlee.step;
 
 import java.io.IOException;
+import java.lang.ref.WeakReference;
 import java.nio.MappedByteBuffer;
 import java.nio.channels.FileChannel;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
+import java.util.concurrent.atomic.AtomicReferenceArray;
+import org.jspecify.annotations.Nullable;
 import org.underlee.finding.InputException;
 import org.underlee.finding.Place;
 
@@ -12,16 +15,23 @@ import org.underlee.finding.Place;
 final class MappedBytes implements StepBytes {
   private static final int STANDARD_PIECE_BITS = 30;
 
+  /** Decoded instances lie near each other: so much of the text is copied for them together. */
+  private static final int BLOCK_BITS = 14;
+
   private final String name;
   private final MappedByteBuffer[] pieces;
   private final int pieceBits;
   private final long size;
+
+  /** Copies of blocks that something still reads from. */
+  private final AtomicReferenceArray<@Nullable WeakReference<Window>> blocks;
 
   private MappedBytes(String name, MappedByteBuffer[] pieces, int pieceBits, long size) {
     this.name = name;
     this.pieces = pieces;
     this.pieceBits = pieceBits;
     this.size = size;
+    this.blocks = new AtomicReferenceArray<>((int) (size >> BLOCK_BITS) + 1);
   }
 
   static MappedBytes of(Path file, String name) throws IOException {
@@ -69,6 +79,21 @@ final class MappedBytes implements StepBytes {
         Place.NOWHERE.inFile(name),
         name + " became shorter while it was read",
         "Wait until the program that writes it has finished, then read it again.");
+  }
+
+  @Override
+  public Window shared(long from, int length) {
+    int block = (int) (from >> BLOCK_BITS);
+    if (block != (from + length) >> BLOCK_BITS) {
+      return window(from, length, new byte[0]);
+    }
+    WeakReference<Window> copy = blocks.get(block);
+    Window known = copy == null ? null : copy.get();
+    if (known == null) {
+      known = window((long) block << BLOCK_BITS, 1 << BLOCK_BITS, new byte[0]);
+      blocks.set(block, new WeakReference<>(known));
+    }
+    return known;
   }
 
   @Override

@@ -15,6 +15,9 @@ sealed interface StepBytes permits HeapBytes, MappedBytes {
    */
   Window window(long from, int length, byte[] spare);
 
+  /** A stretch that lies inside of the file, in an array that others may read too. */
+  Window shared(long from, int length);
+
   /**
    * Bytes in an array.
    *

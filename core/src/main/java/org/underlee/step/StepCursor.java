@@ -153,6 +153,10 @@ final class StepCursor {
     return text(start, at);
   }
 
+  static boolean isWord(byte c) {
+    return WORD[c & 0xFF];
+  }
+
   void skipWord() {
     byte[] text = bytes;
     int end = limit;

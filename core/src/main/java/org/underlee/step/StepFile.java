@@ -231,15 +231,32 @@ public final class StepFile {
     return new ByteRange(inArray(from), inArray(cursor.offset()));
   }
 
+  /** The instance; where its text is plain, its values are decoded when they are asked for. */
   public StepInstance decode(int instance) {
+    long from = index.offset(instance);
+    StepBytes.Window window = source.bytes.shared(from, (int) (end(instance) - from));
+    Optional<AttributeText> text =
+        keyword(instance).isEmpty()
+            ? Optional.empty()
+            : AttributeText.at(window, (int) (from - window.base()), source.limits);
+    return text.isPresent()
+        ? new StepInstance(this, from, id(instance), keyword(instance), text)
+        : parsed(instance);
+  }
+
+  /** The instance with all of its values decoded. */
+  StepInstance parsed(int instance) {
     return new StepParser(cursor(instance)).instance(this, keyword(instance));
+  }
+
+  /** Where the next instance begins, or the section ends. */
+  private long end(int instance) {
+    return instance + 1 == count() ? endOfData : index.offset(instance + 1);
   }
 
   /** At an instance, with all of its text shown. */
   private StepCursor cursor(int instance) {
-    boolean last = instance + 1 == count();
-    return StepCursor.at(
-        source, index.offset(instance), last ? endOfData : index.offset(instance + 1));
+    return StepCursor.at(source, index.offset(instance), end(instance));
   }
 
   /**

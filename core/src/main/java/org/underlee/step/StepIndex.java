@@ -27,7 +27,7 @@ final class StepIndex {
   /** Where the upper bits of the offsets grow by one: indices of instances. */
   private int[] carries = new int[0];
 
-  private List<String> names = List.of();
+  private String[] names = {};
   private IdTable table = new IdTable(new long[0], 0);
 
   StepIndex(StepSource source) {
@@ -98,8 +98,8 @@ final class StepIndex {
     lowOffsets = Arrays.copyOf(lowOffsets, count);
     keywords = Arrays.copyOf(keywords, count);
     String[] byNumber = new String[keywordNumbers.size()];
-    keywordNumbers.forEach((name, number) -> byNumber[number] = name);
-    names = List.of(byNumber);
+    keywordNumbers.forEach((name, number) -> byNumber[number] = name.intern());
+    names = byNumber;
     table = new IdTable(ids, count);
     if (table.twice().isPresent()) {
       int second = table.twice().getAsInt();
@@ -135,7 +135,7 @@ final class StepIndex {
   }
 
   String keyword(int index) {
-    return names.get(keywords[index]);
+    return names[keywords[index]];
   }
 
   int find(long id) {
@@ -143,13 +143,13 @@ final class StepIndex {
   }
 
   int[] ofKeyword(String keyword) {
-    return names.contains(keyword) ? ofKeywords(keyword::equals) : new int[0];
+    return keywordNumbers.containsKey(keyword) ? ofKeywords(keyword::equals) : new int[0];
   }
 
   int[] ofKeywords(Predicate<String> keyword) {
-    boolean[] wanted = new boolean[names.size()];
+    boolean[] wanted = new boolean[names.length];
     for (int i = 0; i < wanted.length; i++) {
-      wanted[i] = keyword.test(names.get(i));
+      wanted[i] = keyword.test(names[i]);
     }
     int[] found = new int[16];
     int n = 0;

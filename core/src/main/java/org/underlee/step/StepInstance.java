@@ -6,26 +6,28 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalLong;
+import org.jspecify.annotations.Nullable;
 import org.underlee.finding.InputException;
 import org.underlee.finding.Place;
 
 /**
- * One instance with its values decoded. The accessors take an attribute's position from 0 and fail
- * with an {@link InputException} that names the instance, the attribute (from 1), what was found
- * and what was expected. A typed value such as {@code IFCLABEL('x')} is read as what it holds.
+ * One instance, whose values are decoded when they are asked for. The accessors take an attribute's
+ * position from 0 and fail with an {@link InputException} that names the instance, the attribute
+ * (from 1), what was found and what was expected. A typed value such as {@code IFCLABEL('x')} is
+ * read as what it holds.
  */
 public final class StepInstance {
   private final StepFile file;
   private final long offset;
   private final long id;
   private final String keyword;
-  private final List<StepValue> values;
+  private final Optional<AttributeText> text;
   private final List<StepInstance> parts;
 
-  StepInstance(StepFile file, long offset, long id, String keyword, List<StepValue> values) {
-    this(file, offset, id, keyword, values, List.of());
-  }
+  /** Decoded when something is asked for that the text does not tell, the same whoever does it. */
+  private @Nullable List<StepValue> values;
 
+  /** One with its values decoded, and its parts when it is complex. */
   StepInstance(
       StepFile file,
       long offset,
@@ -37,8 +39,19 @@ public final class StepInstance {
     this.offset = offset;
     this.id = id;
     this.keyword = keyword;
+    this.text = Optional.empty();
     this.values = List.copyOf(values);
     this.parts = List.copyOf(parts);
+  }
+
+  /** One whose values stand in its text. */
+  StepInstance(StepFile file, long offset, long id, String keyword, Optional<AttributeText> text) {
+    this.file = file;
+    this.offset = offset;
+    this.id = id;
+    this.keyword = keyword;
+    this.text = text;
+    this.parts = List.of();
   }
 
   public long id() {
@@ -51,7 +64,12 @@ public final class StepInstance {
   }
 
   public List<StepValue> values() {
-    return values;
+    List<StepValue> known = values;
+    if (known == null) {
+      known = file.parsed(file.find(id)).values();
+      values = known;
+    }
+    return known;
   }
 
   /** The parts of a complex instance, each with its own keyword and values; else none. */
@@ -66,21 +84,34 @@ public final class StepInstance {
 
   /** Number of attributes. */
   public int size() {
-    return values.size();
+    return text.map(AttributeText::size).orElseGet(() -> values().size());
   }
 
   /** The value at a position; omitted when the instance has fewer, as older schemas do. */
   public StepValue value(int i) {
-    return i < values.size() ? values.get(i) : new StepValue.Omitted();
+    return i < values().size() ? values().get(i) : new StepValue.Omitted();
   }
 
   /** Whether the attribute is {@code $}, {@code *} or beyond the last. */
   public boolean isOmitted(int i) {
+    if (text.isPresent()) {
+      byte first = text.get().first(i);
+      return first == '$' || first == '*';
+    }
     StepValue v = value(i);
     return v instanceof StepValue.Omitted || v instanceof StepValue.Derived;
   }
 
+  public boolean isReference(int i) {
+    return text.map(t -> t.first(i) == '#')
+        .orElseGet(() -> value(i) instanceof StepValue.Reference);
+  }
+
   public long ref(int i) {
+    long plain = text.isPresent() ? text.get().ref(i) : -1;
+    if (plain >= 0) {
+      return plain;
+    }
     if (value(i) instanceof StepValue.Reference r) {
       return r.id();
     }
@@ -100,13 +131,17 @@ public final class StepInstance {
     return isOmitted(i) ? Optional.empty() : Optional.of(follow(i));
   }
 
-  /** The instance that a reference found among the values leads to. */
-  public StepInstance resolve(StepValue.Reference reference) {
-    return file.instance(reference.id(), this);
+  /** The instance that a number found among the values leads to. */
+  public StepInstance resolve(long reference) {
+    return file.instance(reference, this);
   }
 
   /** The numbers in a list of references; empty when the list is omitted. */
   public long[] refs(int i) {
+    long[] plain = text.isPresent() ? text.get().refs(i) : null;
+    if (plain != null) {
+      return plain;
+    }
     List<StepValue> list = list(i);
     long[] refs = new long[list.size()];
     for (int k = 0; k < refs.length; k++) {
@@ -124,15 +159,19 @@ public final class StepInstance {
 
   /** The instances in a list of references; empty when the list is omitted. */
   public List<StepInstance> followAll(int i) {
-    List<StepValue> list = list(i);
-    List<StepInstance> all = new ArrayList<>(list.size());
-    for (StepValue v : list) {
-      all.add(file.instance(element(i, v), this));
+    long[] refs = refs(i);
+    List<StepInstance> all = new ArrayList<>(refs.length);
+    for (long ref : refs) {
+      all.add(file.instance(ref, this));
     }
     return Collections.unmodifiableList(all);
   }
 
   public String text(int i) {
+    String plain = text.isPresent() ? text.get().text(i) : null;
+    if (plain != null) {
+      return plain;
+    }
     if (plain(i) instanceof StepValue.Text t) {
       return t.value();
     }
@@ -144,6 +183,10 @@ public final class StepInstance {
   }
 
   public double number(int i) {
+    double plain = text.isPresent() ? text.get().number(i) : Double.NaN;
+    if (!Double.isNaN(plain)) {
+      return plain;
+    }
     if (plain(i) instanceof StepValue.Numeral n) {
       return n.value();
     }
@@ -156,12 +199,16 @@ public final class StepInstance {
 
   /** The numbers in a list. */
   public double[] numbers(int i) {
-    return numbers(i, list(i));
+    double[] plain = text.isPresent() ? text.get().numbers(i) : null;
+    return plain == null ? numbers(i, list(i)) : plain;
   }
 
   /** The numbers in a list of lists, one array an inner list. */
   public double[][] numberRows(int i) {
-    return list(i).stream().map(row -> numbers(i, inner(i, row))).toArray(double[][]::new);
+    double[][] plain = text.isPresent() ? text.get().rows(i) : null;
+    return plain != null
+        ? plain
+        : list(i).stream().map(row -> numbers(i, inner(i, row))).toArray(double[][]::new);
   }
 
   private List<StepValue> inner(int i, StepValue row) {
@@ -236,6 +283,6 @@ public final class StepInstance {
 
   @Override
   public String toString() {
-    return "#" + id + "=" + keyword + values;
+    return "#" + id + "=" + keyword + values();
   }
 }

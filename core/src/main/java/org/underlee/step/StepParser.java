@@ -9,13 +9,8 @@ final class StepParser {
   private static final StepValue OMITTED = new StepValue.Omitted();
   private static final StepValue DERIVED = new StepValue.Derived();
 
-  /** A double holds every whole number up to this many digits, and each of these powers of ten. */
-  private static final int EXACT_DIGITS = 15;
-
   /** More values than most instances have. */
   private static final int USUAL = 16;
-
-  private static final double[] POWERS = powers();
 
   private final StepCursor cursor;
   private int depth;
@@ -47,7 +42,11 @@ final class StepParser {
     cursor.keywordFrom = cursor.at;
     cursor.keywordTo = cursor.at;
     cursor.instance = id;
-    cursor.expect('=', "after #" + id);
+    if (cursor.at('=')) {
+      cursor.at++;
+    } else {
+      cursor.expect('=', "after #" + id);
+    }
     cursor.skipSpace();
     if (cursor.at('(')) {
       return new StepInstance(file, start, id, "", List.of(), parts(file, start, id));
@@ -68,7 +67,7 @@ final class StepParser {
 
   private StepInstance part(StepFile file, long start, long id, String known) {
     String keyword = keyword(known);
-    return new StepInstance(file, start, id, keyword, list().values());
+    return new StepInstance(file, start, id, keyword, list().values(), List.of());
   }
 
   private StepValue.Typed entity() {
@@ -222,58 +221,24 @@ final class StepParser {
       real |= exponent || c == '.';
       cursor.at++;
     }
+    double value = parse(start);
     String raw = cursor.text(start, cursor.at);
-    double value = parse(raw, start);
     return real ? new StepValue.Real(raw, value) : new StepValue.Int(raw, value);
   }
 
-  private static double[] powers() {
-    double[] powers = new double[EXACT_DIGITS + 1];
-    powers[0] = 1;
-    for (int i = 1; i < powers.length; i++) {
-      powers[i] = powers[i - 1] * 10;
-    }
-    return powers;
-  }
-
-  /**
-   * The value of a plain number of few digits; NaN for any other. Its digits are a whole number
-   * that a double holds, and so is the power of ten: one division rounds as the standard says.
-   */
-  static double plain(String raw) {
-    int at = raw.startsWith("-") ? 1 : 0;
-    long digits = 0;
-    int count = 0;
-    int decimals = -1;
-    for (; at < raw.length(); at++) {
-      char c = raw.charAt(at);
-      if (c == '.' && decimals < 0) {
-        decimals = 0;
-      } else if (isDigit(c) && ++count <= EXACT_DIGITS) {
-        digits = digits * 10 + (c - '0');
-        decimals += decimals < 0 ? 0 : 1;
-      } else {
-        return Double.NaN;
-      }
-    }
-    double value = digits / POWERS[Math.max(decimals, 0)];
-    return count == 0 ? Double.NaN : raw.startsWith("-") ? -value : value;
-  }
-
-  private double parse(String raw, int start) {
-    double value = plain(raw);
-    if (!Double.isNaN(value)) {
-      return value;
-    }
+  private double parse(int start) {
+    double value;
     try {
-      value = Double.parseDouble(raw);
+      value = PlainNumber.of(cursor.bytes, start, cursor.at);
     } catch (NumberFormatException e) {
       cursor.at = start;
       throw cursor.expected("a number");
     }
     if (!Double.isFinite(value)) {
       throw cursor.error(
-          start, "the number " + raw + " is too large to compute with", "Correct this number.");
+          start,
+          "the number " + cursor.text(start, cursor.at) + " is too large to compute with",
+          "Correct this number.");
     }
     return value;
   }

@@ -35,9 +35,8 @@ class StepInstanceTest {
     assertThat(wall.optionalFollow(0).orElseThrow().id()).isEqualTo(2);
     assertThat(wall.optionalFollow(3)).isEmpty();
     assertThat(wall.optionalRef(0)).hasValue(2);
-    assertThat(wall.resolve(new StepValue.Reference(3)).keyword()).isEqualTo("IFCSLAB");
-    assertThatThrownBy(() -> wall.resolve(new StepValue.Reference(9)))
-        .hasMessageContaining("IFCWALL refers to #9");
+    assertThat(wall.resolve(3).keyword()).isEqualTo("IFCSLAB");
+    assertThatThrownBy(() -> wall.resolve(9)).hasMessageContaining("IFCWALL refers to #9");
     assertThatThrownBy(() -> wall.refs(2)).hasMessageContaining("a list of references");
   }
 

@@ -44,11 +44,17 @@ public final class Axes {
   public static Transform placement(StepInstance placement) {
     return switch (placement.keyword()) {
       case "IFCAXIS2PLACEMENT3D" -> {
+        if (placement.isOmitted(1) && placement.isOmitted(2)) {
+          yield Transform.translation(point(placement.follow(0)));
+        }
         Vec3 z = given(placement, 1).orElse(Vec3.Z);
         Vec3 x = given(placement, 2).orElseGet(() -> anyX(z));
         yield frame(placement, z, x);
       }
       case "IFCAXIS2PLACEMENT2D" -> {
+        if (placement.isOmitted(1)) {
+          yield Transform.translation(point(placement.follow(0)));
+        }
         Vec3 x = given(placement, 1).orElse(Vec3.X);
         yield frame(placement, Vec3.Z, x.horizontal());
       }

@@ -149,7 +149,7 @@ final class BSpline {
       if (!(v instanceof StepValue.Reference r)) {
         throw owner.error("a control point should be a reference but is " + v.words());
       }
-      points.add(Axes.point(owner.resolve(r)));
+      points.add(Axes.point(owner.resolve(r.id())));
     }
     return points;
   }

@@ -236,7 +236,7 @@ final class Curves {
   private static Vec3 trimPoint(StepInstance curve, int trim) {
     for (StepValue v : curve.list(trim)) {
       if (v instanceof StepValue.Reference r) {
-        return Axes.point(curve.resolve(r));
+        return Axes.point(curve.resolve(r.id()));
       }
     }
     throw curve.error("trim " + trim + " has no parameter and no point");

@@ -10,7 +10,6 @@ import org.underlee.geom.Box;
 import org.underlee.geom.Transform;
 import org.underlee.geom.Vec3;
 import org.underlee.step.StepInstance;
-import org.underlee.step.StepValue;
 
 /**
  * How far a representation reaches, without its solid: a box, in file units, that surely holds it.
@@ -86,10 +85,10 @@ public final class Reach {
       return Optional.empty();
     }
     Vec3 half = new Vec3(x, y, 0);
-    Box section = new Box(half.negated(), half).moved(Axes.optionalPlacement(profile, 2));
+    Box section = new Box(half.negated(), half).surelyMoved(Axes.optionalPlacement(profile, 2));
     Vec3 way = Axes.direction(solid.follow(2)).times(solid.number(3));
     Box swept = section.union(new Box(section.min().plus(way), section.max().plus(way)));
-    return Optional.of(swept.moved(Axes.optionalPlacement(solid, 1)));
+    return Optional.of(swept.surelyMoved(Axes.optionalPlacement(solid, 1)));
   }
 
   /** Around the corners of all its faces; each is looked up once, though several faces share it. */
@@ -102,9 +101,9 @@ public final class Reach {
         if (!loop.keyword().equals("IFCPOLYLOOP")) {
           return Optional.empty();
         }
-        for (StepValue corner : loop.list(0)) {
-          if (corner instanceof StepValue.Reference r && seen.add(r.id())) {
-            box = box.with(Axes.point(loop.resolve(r)));
+        for (long corner : loop.refs(0)) {
+          if (seen.add(corner)) {
+            box = box.with(Axes.point(loop.resolve(corner)));
           }
         }
       }
@@ -122,7 +121,7 @@ public final class Reach {
     Transform origin = Axes.placement(map.follow(0));
     Transform target = Axes.operator(item.follow(1));
     Transform place = target.after(origin.inverse());
-    return source.map(box -> box.moved(place));
+    return source.map(box -> box.surelyMoved(place));
   }
 
   private static Optional<Box> points(StepInstance list) {

@@ -2,6 +2,7 @@ package org.underlee.ifc.shape;
 
 import java.util.List;
 import java.util.Map;
+import org.underlee.geom.Cuts;
 import org.underlee.geom.Extrusion;
 import org.underlee.geom.Mesh;
 import org.underlee.geom.Outline;
@@ -20,7 +21,12 @@ final class Sweeps {
    */
   private static final double VOLUME_AGREES = 1e-6;
 
+  /** Sections that none of so many solids had are forgotten. */
+  private static final int REMEMBERED = 256;
+
   private final Profiles profiles;
+  private Cuts cuts = Cuts.none();
+  private int solids;
 
   Sweeps(Profiles profiles) {
     this.profiles = profiles;
@@ -45,11 +51,14 @@ final class Sweeps {
 
   private Mesh mesh(StepInstance solid) {
     List<Mesh> parts = extrusions(solid).stream().map(e -> mesh(solid, e)).toList();
+    if (++solids % REMEMBERED == 0) {
+      cuts = cuts.next();
+    }
     return parts.size() == 1 ? parts.get(0) : Mesh.union(parts);
   }
 
-  private static Mesh mesh(StepInstance solid, Extrusion extrusion) {
-    Mesh mesh = extrusion.mesh();
+  private Mesh mesh(StepInstance solid, Extrusion extrusion) {
+    Mesh mesh = extrusion.mesh(cuts);
     double volume = extrusion.volume();
     if (!(Math.abs(mesh.volume() - volume) <= VOLUME_AGREES * volume)) {
       throw Unreadable.degenerate(solid, "the outline of its profile crosses itself");
