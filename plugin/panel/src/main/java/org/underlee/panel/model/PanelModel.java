@@ -18,7 +18,6 @@ import org.underlee.units.Quantity;
 
 /** The whole panel without a screen: one model, one selection, one history, one list of words. */
 public final class PanelModel implements AutoCloseable {
-  private final Host host;
   private final Memory memory;
   private final Keeper keeper;
   private final Session session;
@@ -46,7 +45,6 @@ public final class PanelModel implements AutoCloseable {
    * @param screen runs what it is given on the screen's thread, later
    */
   public PanelModel(Host host, Memory memory, Executor screen) {
-    this.host = host;
     this.memory = memory;
     keeper = new Keeper(memory);
     session = new Session(screen);
