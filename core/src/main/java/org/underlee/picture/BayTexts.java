@@ -23,17 +23,17 @@ record BayTexts(double tag, double width, double arrowFrom, double arrowTo) {
   /** The arrow is no shorter than this. */
   private static final double ARROW = 0.1;
 
-  /** Half of what a letter takes of the length, where it is written along a bay of some metres. */
-  private static final double LETTER = 0.0085;
+  /** Half of what a letter takes along a bay on a sheet at 1:50, metres. */
+  private static final double LETTER = 0.044;
 
   /** Half the height of a name in its frame. */
   private static final double NAME = 0.03;
 
-  /** Free on each side. */
-  private static final double GAP = 0.01;
+  /** Free on each side, metres. */
+  private static final double GAP = 0.02;
 
   static BayTexts of(Bay bay, String widthText) {
-    double room = along(widthText);
+    double room = along(bay, widthText);
     double width = clear(bay, WIDTH_AT, room);
     boolean beforeArrow = width < ARROW_TO;
     double from = beforeArrow ? Math.max(ARROW_FROM, width + room) : ARROW_FROM;
@@ -43,11 +43,11 @@ record BayTexts(double tag, double width, double arrowFrom, double arrowTo) {
 
   /** Where the words of the fall stand. */
   double fall(Bay bay, String words) {
-    return clear(bay, FALL_AT, along(words));
+    return clear(bay, FALL_AT, along(bay, words));
   }
 
-  private static double along(String text) {
-    return text.length() * LETTER + GAP;
+  private static double along(Bay bay, String text) {
+    return (text.length() * LETTER + GAP) / bay.length();
   }
 
   /** The first place that is clear; where none is, the usual one. */

@@ -8,7 +8,8 @@ import org.underlee.run.Design;
 
 /**
  * The program that the panel sits in: a window of our own on a file, or any other that has a model
- * open. All calls are made on the JavaFX thread, in both directions.
+ * open. All calls are made on the JavaFX thread, in both directions, but for {@link #apply} and
+ * {@link #undo}, which write and take their time beside it.
  */
 public interface Host {
   /** The model that is open when the panel starts. */
