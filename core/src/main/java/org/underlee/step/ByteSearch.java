@@ -5,21 +5,36 @@ import java.util.stream.LongStream;
 
 /** Looks for a short text in a file of any length, on all processors, a piece at a time. */
 final class ByteSearch {
-  private static final int PIECE = 1 << 20;
+  private static final int PIECE = 1 << 18;
+
+  /** Looked through side by side, each with one copy of a piece at a time. */
+  private static final int PARTS = 16;
 
   private ByteSearch() {}
 
   static boolean holds(StepBytes bytes, byte[] wanted) {
-    long pieces = (bytes.size() + PIECE - 1) / PIECE;
-    return LongStream.range(0, pieces).parallel().anyMatch(i -> holds(bytes, i * PIECE, wanted));
+    long part = bytes.size() / PARTS + 1;
+    return LongStream.range(0, PARTS)
+        .parallel()
+        .anyMatch(i -> holds(bytes, i * part, Math.min(bytes.size(), (i + 1) * part), wanted));
   }
 
-  /** Whether it begins in the piece: what follows the piece is looked at as far as it is long. */
-  private static boolean holds(StepBytes bytes, long from, byte[] wanted) {
-    int length = (int) Math.min(PIECE + wanted.length - 1L, bytes.size() - from);
-    StepBytes.Window window = bytes.window(from, length, new byte[0]);
+  private static boolean holds(StepBytes bytes, long from, long to, byte[] wanted) {
+    byte[] spare = {};
+    for (long at = from; at < to; at += PIECE) {
+      // What follows the piece is looked at as far as it is long.
+      int length = (int) Math.min(PIECE + wanted.length - 1L, bytes.size() - at);
+      StepBytes.Window window = bytes.window(at, length, spare);
+      if (holds(window, (int) (at - window.base()), length, wanted)) {
+        return true;
+      }
+      spare = window.bytes();
+    }
+    return false;
+  }
+
+  private static boolean holds(StepBytes.Window window, int start, int length, byte[] wanted) {
     byte[] b = window.bytes();
-    int start = (int) (from - window.base());
     int end = start + length - wanted.length;
     int[] steps = steps(wanted);
     int reach = wanted.length - 1;
