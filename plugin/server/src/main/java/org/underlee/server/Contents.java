@@ -59,7 +59,7 @@ final class Contents {
 
   private String said(StepInstance owner, StepValue value) {
     if (value instanceof StepValue.Reference r) {
-      return of(owner.resolve(r));
+      return of(owner.resolve(r.id()));
     } else if (value instanceof StepValue.ListOf list) {
       return list.values().stream().map(v -> said(owner, v)).toList().toString();
     } else if (value instanceof StepValue.Typed typed) {

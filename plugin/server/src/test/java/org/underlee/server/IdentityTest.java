@@ -81,7 +81,7 @@ class IdentityTest {
 
   private static String told(StepInstance owner, StepValue value, int depth) {
     if (value instanceof StepValue.Reference r) {
-      return depth == 0 ? "#" : told(owner.resolve(r), depth - 1);
+      return depth == 0 ? "#" : told(owner.resolve(r.id()), depth - 1);
     } else if (value instanceof StepValue.ListOf list) {
       return list.values().stream().map(v -> told(owner, v, depth)).toList().toString();
     } else if (value instanceof StepValue.Typed typed) {
