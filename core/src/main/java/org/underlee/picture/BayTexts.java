@@ -15,13 +15,18 @@ record BayTexts(double tag, double width, double arrowFrom, double arrowTo) {
   /** Shares at which each may stand, the usual one first. */
   private static final List<Double> TAG_AT = List.of(0.09, 0.14, 0.05);
 
-  private static final List<Double> WIDTH_AT = List.of(0.26, 0.34, 0.38, 0.8, 0.18);
+  /** Past arrow and fall, which then stand higher. */
+  private static final double LOW_WIDTH = 0.8;
+
+  private static final List<Double> WIDTH_AT = List.of(0.26, 0.34, 0.4, LOW_WIDTH, 0.18);
   private static final List<Double> FALL_AT = List.of(0.7, 0.76, 0.84, 0.66);
+  private static final List<Double> FALL_AT_HIGHER = List.of(0.57, 0.62, 0.7);
   private static final double ARROW_FROM = 0.42;
   private static final double ARROW_TO = 0.6;
+  private static final double ARROW_HIGHER = 0.08;
 
   /** The arrow is no shorter than this. */
-  private static final double ARROW = 0.1;
+  private static final double ARROW = 0.08;
 
   /** Half of what a letter takes along a bay on a sheet at 1:50, metres. */
   private static final double LETTER = 0.044;
@@ -35,15 +40,17 @@ record BayTexts(double tag, double width, double arrowFrom, double arrowTo) {
   static BayTexts of(Bay bay, String widthText) {
     double room = along(bay, widthText);
     double width = clear(bay, WIDTH_AT, room);
-    boolean beforeArrow = width < ARROW_TO;
-    double from = beforeArrow ? Math.max(ARROW_FROM, width + room) : ARROW_FROM;
-    return new BayTexts(
-        clear(bay, TAG_AT, NAME), width, Math.min(from, ARROW_TO - ARROW), ARROW_TO);
+    double tag = clear(bay, TAG_AT, NAME);
+    if (width == LOW_WIDTH) {
+      return new BayTexts(tag, width, ARROW_FROM - ARROW_HIGHER, ARROW_TO - 2 * ARROW_HIGHER);
+    }
+    double from = Math.max(ARROW_FROM, width + room);
+    return new BayTexts(tag, width, Math.min(from, ARROW_TO - ARROW), ARROW_TO);
   }
 
   /** Where the words of the fall stand. */
   double fall(Bay bay, String words) {
-    return clear(bay, FALL_AT, along(bay, words));
+    return clear(bay, width == LOW_WIDTH ? FALL_AT_HIGHER : FALL_AT, along(bay, words));
   }
 
   private static double along(Bay bay, String text) {
