@@ -96,11 +96,11 @@ final class FieldBuilder {
     return support("ledger", Role.LEDGER, size, solid);
   }
 
-  /** A rim in the ledger's place, where the deck stands free. */
-  FieldBuilder rimAtHighEnd(String size, Section section, double from, double to) {
+  /** A flush beam in the ledger's place, where the deck stands free. */
+  FieldBuilder beamAtHighEnd(String size, Section section, double from, double to) {
     Solid solid =
         Bars.alongU(section, from, to, -section.width() / 2, Bars.topped(section, joistTop));
-    return support("rim-high", Role.RIM, size, solid);
+    return support("beam-high", Role.BEAM, size, solid);
   }
 
   /** The rim, its face at the end of the clear run, its top flush with the joists. */

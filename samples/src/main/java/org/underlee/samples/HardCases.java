@@ -125,7 +125,7 @@ public final class HardCases {
     }
     double from = -JOIST.width() / 2;
     double to = SPACING * 3 + JOIST.width() / 2;
-    field.rimAtHighEnd(JOIST_SIZE, JOIST, from, to).rim(JOIST_SIZE, JOIST, from, to);
+    field.beamAtHighEnd(JOIST_SIZE, JOIST, from, to).rim(JOIST_SIZE, JOIST, from, to);
     field.block(1, JOIST_SIZE, JOIST, 1000, 0);
     field.of("Treated softwood").on(0);
     for (double v : new double[] {-JOIST.width() / 2, run + JOIST.width() / 2}) {
