@@ -39,7 +39,6 @@ public final class BothWays {
   private static final double SAME = 1e-9;
 
   private final FieldBays whole;
-  private final List<Bay> crossed;
   private final Interval run;
 
   private BothWays(FieldBays whole) {
@@ -48,7 +47,6 @@ public final class BothWays {
         new Interval(
             whole.bays().stream().mapToDouble(b -> b.stretch().from()).min().orElse(0),
             whole.bays().stream().mapToDouble(b -> b.stretch().to()).max().orElse(0));
-    this.crossed = whole.bays().stream().filter(b -> b.stretch().contains(run.middle())).toList();
   }
 
   /**
@@ -87,7 +85,7 @@ public final class BothWays {
     double middle = run.middle();
     double most = run.length() * (0.5 - FROM_END);
     DoubleStream beside =
-        crossed.stream()
+        whole.bays().stream()
             .flatMap(b -> standing(b).stream())
             .flatMapToDouble(
                 s -> DoubleStream.of(s.from() - ROOM, s.to() + ROOM, s.middle(), rowAt(s)));
@@ -103,7 +101,7 @@ public final class BothWays {
   /** The middle of the row of things that stand about as far along as one does. */
   private double rowAt(Interval one) {
     double[] row =
-        crossed.stream()
+        whole.bays().stream()
             .flatMap(b -> standing(b).stream())
             .mapToDouble(Interval::middle)
             .filter(v -> Math.abs(v - one.middle()) <= 2 * STAGGER)
@@ -120,15 +118,20 @@ public final class BothWays {
         .toList();
   }
 
+  /** Bays that run across a station. */
+  private Stream<Bay> crossed(double v) {
+    return whole.bays().stream().filter(b -> b.stretch().contains(v));
+  }
+
   private boolean isFree(double v) {
     double[] row =
-        crossed.stream()
+        crossed(v)
             .flatMap(b -> closing(b, v).stream())
             .mapToDouble(c -> c.stretch().middle())
             .sorted()
             .toArray();
     boolean centred = row.length == 0 || Math.abs((row[0] + row[row.length - 1]) / 2 - v) < SAME;
-    return centred && crossed.stream().allMatch(b -> hasRoom(b, v));
+    return centred && crossed(v).allMatch(b -> hasRoom(b, v));
   }
 
   private static boolean hasRoom(Bay bay, double v) {
@@ -148,7 +151,7 @@ public final class BothWays {
 
   private List<FieldBays> halves(double line, String otherId) {
     List<Member> atLine =
-        crossed.stream().flatMap(b -> closing(b, line).stream()).map(Block::member).toList();
+        crossed(line).flatMap(b -> closing(b, line).stream()).map(Block::member).toList();
     List<Field> fields = FieldHalves.of(whole.field(), line, atLine, otherId);
     List<FieldBays> halves = new ArrayList<>();
     for (int i = 0; i < fields.size(); i++) {

@@ -67,14 +67,8 @@ public final class DrainCases {
         (field, own) ->
             bays.stream()
                 .filter(b -> b.field().id().equals(field))
-                .forEach(b -> cases.add(of(b, other(b, bays), own, parts))));
+                .forEach(b -> cases.add(of(b, b.beyond(bays), own, parts))));
     return cases;
-  }
-
-  private static Optional<FieldBays> other(FieldBays own, List<FieldBays> bays) {
-    return own.field()
-        .highLine()
-        .flatMap(h -> bays.stream().filter(b -> b.field().id().equals(h.other())).findFirst());
   }
 
   private static DrainCase of(

@@ -58,6 +58,11 @@ public record Field(
         highLine);
   }
 
+  /** Whether it falls both ways, and this is the half that has the whole field's name. */
+  public boolean isFirstHalf() {
+    return highLine.filter(HighLine::first).isPresent();
+  }
+
   /** Members of the given role among what bounds and carries the joists, each once. */
   public List<Member> supports(Role role) {
     return Stream.of(high, low, dropBeams, carriers)

@@ -4,7 +4,6 @@ import java.util.List;
 import java.util.Optional;
 import org.underlee.bay.FieldBays;
 import org.underlee.finding.Finding;
-import org.underlee.framing.HighLine;
 import org.underlee.geom.Transform;
 import org.underlee.geom.Vec3;
 import org.underlee.kit.Kit;
@@ -31,19 +30,6 @@ record FieldPlan(
     List<Finding> findings,
     Optional<FieldPlan> beyond) {
 
-  /** Of a field that no other shares its high line with. */
-  FieldPlan(
-      FieldBays bays,
-      Kit kit,
-      LowEnd lowEnd,
-      double seatHigh,
-      List<BayRun> served,
-      int cuts,
-      Words binding,
-      List<Finding> findings) {
-    this(bays, kit, lowEnd, seatHigh, served, cuts, binding, findings, Optional.empty());
-  }
-
   FieldPlan with(List<BayRun> runs, List<Finding> all) {
     return new FieldPlan(bays, kit, lowEnd, seatHigh, runs, cuts, binding, all, beyond);
   }
@@ -68,7 +54,7 @@ record FieldPlan(
 
   /** Whether what lies over the high line is counted with this field. */
   boolean hasWhatLiesOverHighLine() {
-    return bays.field().highLine().filter(HighLine::first).isPresent();
+    return bays.field().isFirstHalf();
   }
 
   FieldPlan noting(List<Finding> all) {

@@ -166,7 +166,16 @@ final class FieldPlanner {
         .map(c -> new Choice(c.plan.noting(own.findings), c.other))
         .orElse(
             new Choice(
-                new FieldPlan(bays, kit, own.end, 0, List.of(), 0, Words.of(""), own.findings),
+                new FieldPlan(
+                    bays,
+                    kit,
+                    own.end,
+                    0,
+                    List.of(),
+                    0,
+                    Words.of(""),
+                    own.findings,
+                    Optional.empty()),
                 Optional.empty()));
   }
 
@@ -272,7 +281,15 @@ final class FieldPlanner {
             .map(Seated::run)
             .toList();
     return new FieldPlan(
-        bays, kit, end, height, served, cuts(served, height), seat.binding(), List.of());
+        bays,
+        kit,
+        end,
+        height,
+        served,
+        cuts(served, height),
+        seat.binding(),
+        List.of(),
+        Optional.empty());
   }
 
   private int cuts(List<BayRun> served, double seatHigh) {

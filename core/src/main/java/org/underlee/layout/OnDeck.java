@@ -20,9 +20,7 @@ record OnDeck(List<FieldBays> fields) {
 
   /** What falls away from the other side of a field's high line, where it has one. */
   Optional<FieldBays> beyond(FieldBays own) {
-    return own.field()
-        .highLine()
-        .flatMap(h -> fields.stream().filter(f -> f.field().id().equals(h.other())).findFirst());
+    return own.beyond(fields);
   }
 
   /** What a field would be parted in, if it may fall both ways. */

@@ -50,7 +50,16 @@ public record Wishes(
   }
 
   public Wishes ratedBy(OwnTables own) {
-    return new Wishes(boardsOff, leaveOpen, seat, lowEnd, dryZone, outlets, onto, Optional.of(own));
+    return ratedBy(Optional.of(own));
+  }
+
+  /**
+   * The same with other tables to rate by.
+   *
+   * @param own empty for the built-in ones alone
+   */
+  public Wishes ratedBy(Optional<OwnTables> own) {
+    return new Wishes(boardsOff, leaveOpen, seat, lowEnd, dryZone, outlets, onto, own);
   }
 
   public Wishes withBoardsOff() {

@@ -13,7 +13,6 @@ import org.underlee.drainage.WaterProver;
 import org.underlee.drainage.flow.Storm;
 import org.underlee.finding.StopSign;
 import org.underlee.framing.Field;
-import org.underlee.framing.HighLine;
 import org.underlee.kit.DrainValue;
 import org.underlee.kit.Family;
 import org.underlee.kit.Kit;
@@ -93,7 +92,7 @@ public record Comparison(Survey survey, List<Arrangement> arrangements) {
   private static List<String> bothWays(Survey survey, Scope scope) {
     return scope.of(survey.framing().decks()).stream()
         .flatMap(d -> d.fields().stream())
-        .filter(f -> f.highLine().filter(HighLine::first).isPresent())
+        .filter(Field::isFirstHalf)
         .map(Field::id)
         .toList();
   }

@@ -10,7 +10,6 @@ import java.util.TreeSet;
 import java.util.stream.Collectors;
 import org.underlee.bay.FieldBays;
 import org.underlee.framing.Field;
-import org.underlee.framing.HighLine;
 import org.underlee.kit.DrainValue;
 import org.underlee.kit.Kit;
 import org.underlee.kit.KitReader;
@@ -72,7 +71,7 @@ public record Redecided(
   private static Set<String> bothWays(List<FieldBays> counted) {
     return counted.stream()
         .map(FieldBays::field)
-        .filter(f -> f.highLine().filter(HighLine::first).isPresent())
+        .filter(Field::isFirstHalf)
         .map(Field::id)
         .collect(Collectors.toSet());
   }

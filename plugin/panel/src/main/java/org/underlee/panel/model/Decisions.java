@@ -154,16 +154,7 @@ public record Decisions(
 
   /** The user's own tables by which gutters and downspouts are rated, too. */
   Decisions withTables(Optional<OwnTables> tables) {
-    return with(
-        new Wishes(
-            wishes.boardsOff(),
-            wishes.leaveOpen(),
-            wishes.seat(),
-            wishes.lowEnd(),
-            wishes.dryZone(),
-            wishes.outlets(),
-            wishes.onto(),
-            tables));
+    return with(wishes.ratedBy(tables));
   }
 
   /** An element said to be something, or again as it was recognised. */
