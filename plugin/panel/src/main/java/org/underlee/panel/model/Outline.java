@@ -91,7 +91,10 @@ public record Outline(Item item, String name, String note, State state, List<Out
   }
 
   private static Outline part(Part part, UnitSystem units) {
-    String note = part.kind().spoken() + ", " + Lengths.cut(part.length(), units);
+    // an end cap is as long as its sheet is thick
+    boolean isLong = part.length() > Lengths.TAPE_MARK;
+    String length = isLong ? ", " + Lengths.cut(part.length(), units) : "";
+    String note = part.kind().spoken() + length;
     return new Outline(new Item.OfPart(part.id()), part.label(), note, State.PLAIN, List.of());
   }
 
