@@ -1,7 +1,6 @@
 package org.underlee.framing;
 
 import java.util.Collection;
-import java.util.Comparator;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
@@ -12,7 +11,6 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
-import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
@@ -22,18 +20,11 @@ import org.underlee.geom.OrientedBox;
 import org.underlee.geom.PlanShape;
 import org.underlee.geom.Tolerance;
 import org.underlee.geom.Transform;
-import org.underlee.geom.Vec3;
 
 /** Turns a set of joists into a field: which way it falls, its lines, and what holds them. */
 final class FieldFinder {
-  /** Sine of 8°: a fanned field's joists turn by about this much from its middle. */
-  private static final double NEARLY_SQUARE = 0.14;
-
   /** Joists that meet over a beam, end to end or lapped, end this near to it. */
   private static final double SPLICE = 0.4;
-
-  /** The face of what bounds the high end is this near to where the lines start. */
-  private static final double AT_HIGH_END = 0.2;
 
   private final MemberIndex all;
   private final MemberIndex level;
@@ -141,7 +132,7 @@ final class FieldFinder {
   }
 
   private Prepared prepared(List<Member> joists) {
-    Transform along = frameAlong(joists);
+    Transform along = FieldFrame.along(joists);
     Around around = around(joists, along);
     return new Prepared(joists, along, around, ends(joists, around, along));
   }
@@ -162,11 +153,11 @@ final class FieldFinder {
     Transform along = set.along;
     Around around = set.around;
     FallDirection fall = FallDirection.decide(set.ends, walls, lowEnds, posts, along);
-    Transform turned = fall.tipIsHigh() ? turnedRound(along) : along;
+    Transform turned = fall.tipIsHigh() ? FieldFrame.turnedRound(along) : along;
     Set<Member> high = fall.tipIsHigh() ? around.tip : around.tail;
     Set<Member> low = fall.tipIsHigh() ? around.tail : around.tip;
-    Transform squared = squaredTo(high.isEmpty() ? low : high, turned);
-    Transform frame = placed(squared, joists, high);
+    Transform squared = FieldFrame.squaredTo(high.isEmpty() ? low : high, turned);
+    Transform frame = FieldFrame.placed(squared, joists, high, tolerance);
     List<JoistLine> lines = new JoistLines(frame, tolerance).of(joists);
     low = continuing(low, high, joists, frame);
     List<Support> highSupports = supports.bounding(high, true, joists, frame);
@@ -201,46 +192,9 @@ final class FieldFinder {
       Set<Member> low, Set<Member> high, List<Member> joists, Transform frame) {
     Set<Member> found =
         new Bounds(level, Set.copyOf(joists), tolerance)
-            .continuing(low, across(joists, frame), frame);
+            .continuing(low, FieldFrame.across(joists, frame), frame);
     found.removeIf(m -> high.contains(m) && !low.contains(m));
     return found;
-  }
-
-  private static Interval across(List<Member> joists, Transform frame) {
-    return spread(joists, frame, PlanShape::across);
-  }
-
-  /** A level frame at the first joist: y along the joists, x to the right, z up. */
-  private static Transform frameAlong(List<Member> joists) {
-    Vec3 first = joists.get(0).box().axis().horizontal();
-    Vec3 sum = Vec3.ZERO;
-    for (Member joist : joists) {
-      Vec3 axis = joist.box().axis().horizontal();
-      sum = sum.plus(axis.dot(first) < 0 ? axis.negated() : axis);
-    }
-    return frame(joists.get(0).box().centre(), sum.unit());
-  }
-
-  private static Transform frame(Vec3 origin, Vec3 v) {
-    return new Transform(origin, v.cross(Vec3.Z), v, Vec3.Z);
-  }
-
-  private static Transform turnedRound(Transform frame) {
-    return new Transform(frame.origin(), frame.x().negated(), frame.y().negated(), frame.z());
-  }
-
-  /**
-   * The frame turned square to the longest member that holds the joists, when it is nearly square
-   * already: joists may fan out from a ledger, and the water's way is square to the ledger.
-   */
-  private static Transform squaredTo(Set<Member> holding, Transform frame) {
-    return holding.stream()
-        .filter(m -> Math.abs(m.box().axis().dot(frame.y())) <= NEARLY_SQUARE && !m.isBent())
-        .max(Comparator.comparingDouble(m -> m.box().length()))
-        .map(m -> m.box().axis().cross(Vec3.Z).horizontal().unit())
-        .map(v -> v.dot(frame.y()) < 0 ? v.negated() : v)
-        .map(v -> frame(frame.origin(), v))
-        .orElse(frame);
   }
 
   private Around around(List<Member> joists, Transform frame) {
@@ -259,7 +213,7 @@ final class FieldFinder {
   }
 
   private static FallDirection.Ends ends(List<Member> joists, Around around, Transform frame) {
-    Interval run = stretch(joists, frame);
+    Interval run = FieldFrame.stretch(joists, frame);
     double share =
         around.beams.values().stream()
             .mapToDouble(i -> (i.middle() - run.from()) / run.length())
@@ -281,36 +235,6 @@ final class FieldFinder {
         List.of(nearTail, nearTip),
         share,
         !around.beams.isEmpty());
-  }
-
-  private static Interval stretch(List<Member> joists, Transform frame) {
-    return spread(joists, frame, PlanShape::along);
-  }
-
-  private static Interval spread(
-      List<Member> joists, Transform frame, Function<PlanShape, Interval> way) {
-    return joists.stream()
-        .map(joist -> way.apply(PlanShape.of(joist.element().shape(), frame)))
-        .reduce(Interval::join)
-        .orElseThrow();
-  }
-
-  /** The frame moved to the left face of the first line, the high face and the joist bottom. */
-  private Transform placed(Transform frame, List<Member> joists, Set<Member> high) {
-    List<JoistLine> lines = new JoistLines(frame, tolerance).of(joists);
-    JoistLine first = lines.get(0);
-    double start = lines.stream().mapToDouble(l -> l.stretch().from()).min().orElseThrow();
-    double face =
-        high.stream()
-            .map(m -> PlanShape.of(m.element().shape(), frame))
-            .filter(s -> Math.abs(s.along().to() - start) <= AT_HIGH_END)
-            .mapToDouble(s -> s.along().to())
-            .max()
-            .orElse(start);
-    double bottom =
-        lines.stream().mapToDouble(l -> l.bottomAt(face)).sorted().toArray()[lines.size() / 2];
-    Vec3 origin = frame.apply(new Vec3(first.left().at(face), face, bottom));
-    return new Transform(origin, frame.x(), frame.y(), frame.z());
   }
 
   private List<Member> postsUnder(

@@ -17,7 +17,7 @@ final class AttributeText {
   /** Attributes that most instances have. */
   private static final int USUAL = 10;
 
-  /** Values in values deeper than this are left to the parser: one bit each tells their kind. */
+  /** Values in values deeper than this are left to the parser. */
   private static final int DEEPEST = 60;
 
   private final byte[] bytes;
@@ -35,12 +35,12 @@ final class AttributeText {
   /** The attributes of the instance whose {@code #} is here; empty where the text is not plain. */
   static Optional<AttributeText> at(StepBytes.Window window, int from, StepLimits limits) {
     AttributeText text = new AttributeText(window, limits.stringBytes());
-    int list = text.list(from);
-    return list >= 0 && text.scan(list) ? Optional.of(text) : Optional.empty();
+    int open = text.attributes(from);
+    return open >= 0 && text.list(open, 1, false) >= 0 ? Optional.of(text) : Optional.empty();
   }
 
   /** Where the list of attributes begins. */
-  private int list(int from) {
+  private int attributes(int from) {
     int at = PlainText.id(bytes, from, limit);
     if (at < 0 || byteAt(at) != '=') {
       return PlainText.NOT;
@@ -56,48 +56,44 @@ final class AttributeText {
     return PlainText.byteAt(bytes, at, limit);
   }
 
-  /** Notes where each attribute of the list begins; false where something is not plain. */
-  private boolean scan(int list) {
-    long typed = 0;
-    int depth = 1;
-    int at = PlainText.space(bytes, list + 1, limit);
-    boolean mayEnd = true;
+  /**
+   * Reads a list, and notes where each of its values begins when they are the attributes.
+   *
+   * @param open the place of its {@code (}
+   * @param depth of how many lists this is the innermost
+   * @param isTyped whether a keyword stands before it, so that it holds one value
+   * @return the place after it, or {@link PlainText#NOT} where something is not plain
+   */
+  private int list(int open, int depth, boolean isTyped) {
+    int at = PlainText.space(bytes, open + 1, limit);
+    if (byteAt(at) == ')' && !isTyped) {
+      return at + 1;
+    }
     while (true) {
-      // Here stands a value, or the end of a list that has none.
-      byte c = byteAt(at);
-      if (c != ')' || !mayEnd) {
-        if (depth == 1) {
-          note(at);
-        }
-        boolean isTyped = c >= 'A' && c <= 'z';
-        if (isTyped || c == '(') {
-          at = isTyped ? opening(at) : at;
-          if (at < 0 || ++depth > DEEPEST) {
-            return false;
-          }
-          typed = isTyped ? typed | 1L << depth : typed & ~(1L << depth);
-          mayEnd = !isTyped;
-          at = PlainText.space(bytes, at + 1, limit);
-          continue;
-        }
-        at = PlainText.value(bytes, at, limit, longestString);
-        if (at < 0) {
-          return false;
-        }
-        at = PlainText.space(bytes, at, limit);
+      if (depth == 1) {
+        note(at);
       }
-      while (byteAt(at) == ')') {
-        if (--depth == 0) {
-          return true;
-        }
-        at = PlainText.space(bytes, at + 1, limit);
+      at = value(at, depth);
+      at = at < 0 ? at : PlainText.space(bytes, at, limit);
+      if (at < 0 || byteAt(at) == ')') {
+        return at < 0 ? at : at + 1;
       }
-      if (byteAt(at) != ',' || (typed & 1L << depth) != 0) {
-        return false;
+      if (byteAt(at) != ',' || isTyped) {
+        return PlainText.NOT;
       }
       at = PlainText.space(bytes, at + 1, limit);
-      mayEnd = false;
     }
+  }
+
+  /** The place after the value that begins here, in a list of this depth. */
+  private int value(int at, int depth) {
+    byte first = byteAt(at);
+    boolean isTyped = first >= 'A' && first <= 'z';
+    if (!isTyped && first != '(') {
+      return PlainText.value(bytes, at, limit, longestString);
+    }
+    int open = isTyped ? opening(at) : at;
+    return open < 0 || depth == DEEPEST ? PlainText.NOT : list(open, depth + 1, isTyped);
   }
 
   /** The parenthesis after the keyword of a typed value. */
