@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
 import org.underlee.run.batch.ModelResult;
+import org.underlee.units.Shares;
 
 /** Writes what became of each of many models as one page that needs nothing beside it. */
 public final class BatchHtml {
@@ -61,7 +62,8 @@ public final class BatchHtml {
     String dry =
         c.dryFraction().isEmpty()
             ? ""
-            : String.format(Locale.ROOT, "%.1f %%", 100 * c.dryFraction().getAsDouble());
+            : String.format(
+                Locale.ROOT, "%.1f %%", Shares.percent(c.dryFraction().getAsDouble(), 1));
     return row(
         r.file(),
         c.decks(),

@@ -9,6 +9,7 @@ import org.underlee.run.Comparison;
 import org.underlee.takeoff.Order;
 import org.underlee.units.Lengths;
 import org.underlee.units.Lengths.UnitSystem;
+import org.underlee.units.Shares;
 
 /** Writes arrangements side by side, one in a row. */
 public final class CompareText {
@@ -46,7 +47,7 @@ public final class CompareText {
         a.kit().id(),
         a.lowEnd(),
         ratio(a),
-        String.format(Locale.ROOT, "%.1f %%", 100 * a.dryFraction()),
+        String.format(Locale.ROOT, "%.1f %%", Shares.percent(a.dryFraction(), 1)),
         a.headroom().isPresent() ? Lengths.format(a.headroom().getAsDouble(), units) : "-",
         a.drains().map(CompareText::outlets).orElse("-"),
         Integer.toString(a.partsCut()),

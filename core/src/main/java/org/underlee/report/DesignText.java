@@ -16,6 +16,7 @@ import org.underlee.takeoff.Takeoff;
 import org.underlee.units.Lengths;
 import org.underlee.units.Lengths.UnitSystem;
 import org.underlee.units.Quantity;
+import org.underlee.units.Shares;
 
 /**
  * Writes a design for people: what was decided for each field, then what to buy and what to cut.
@@ -48,7 +49,7 @@ public final class DesignText {
     return String.format(
             Locale.ROOT,
             "Rain that reaches an outlet: %.1f %% of %s of deck between the outer joists%n",
-            100 * proof.dryFraction(),
+            Shares.percent(proof.dryFraction(), 1),
             Quantity.area(proof.area()).in(units))
         .replace("\r\n", "\n");
   }

@@ -122,7 +122,7 @@ public record Quantity(double si, Kind kind, Rounding rounding) {
     return switch (kind) {
       case LENGTH -> Lengths.format(rounded(si, metric ? Lengths.MM : Lengths.TAPE_MARK), system);
       case FALL -> si < 0 ? Lengths.fall(-si) + " backwards" : Lengths.fall(fall());
-      case SHARE -> number(si / PERCENT, 0) + " %";
+      case SHARE -> share() + " %";
       case COUNT -> number(si, 0);
       case FACTOR -> number(si, 3);
       case AREA -> area(metric);
@@ -143,6 +143,12 @@ public record Quantity(double si, Kind kind, Rounding rounding) {
       case WARMING ->
           metric ? number(si, 0) + " K" : number(si / FAHRENHEIT_STEP, 0) + " degrees F";
     };
+  }
+
+  /** In whole percent; with a decimal where that would tell the whole and something is missing. */
+  private String share() {
+    double nearest = Math.rint(si / PERCENT);
+    return Shares.percent(si, 0) < nearest ? number(Shares.percent(si, 1), 1) : number(nearest, 0);
   }
 
   /** On the steps of what is shown, to the side that was asked for. */

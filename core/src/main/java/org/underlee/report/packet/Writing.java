@@ -8,6 +8,7 @@ import java.util.MissingResourceException;
 import java.util.ResourceBundle;
 import org.underlee.units.Lengths;
 import org.underlee.units.Lengths.UnitSystem;
+import org.underlee.units.Shares;
 
 /**
  * Writes numbers and phrases for one reader: the units of the tape, the language of the crew. What
@@ -126,7 +127,7 @@ public final class Writing {
   }
 
   public String percent(double share) {
-    return number(100 * share, 1) + " %";
+    return number(Shares.percent(share, 1), 1) + " %";
   }
 
   /** With the decimal sign of the language, and no sign between thousands. */
