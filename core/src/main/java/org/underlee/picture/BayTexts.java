@@ -1,6 +1,7 @@
 package org.underlee.picture;
 
 import java.util.List;
+import java.util.Optional;
 import org.underlee.bay.Bay;
 
 /**
@@ -18,7 +19,13 @@ record BayTexts(double tag, double width, double arrowFrom, double arrowTo) {
   /** Past arrow and fall, which then stand higher. */
   private static final double LOW_WIDTH = 0.8;
 
-  private static final List<Double> WIDTH_AT = List.of(0.26, 0.34, 0.4, LOW_WIDTH, 0.18);
+  /** Nearer to the high end than usual, where its name makes room. */
+  private static final double HIGH_WIDTH = 0.2;
+
+  private static final double HIGH_TAG = 0.05;
+
+  private static final List<Double> WIDTH_AT = List.of(0.26, 0.34, 0.4);
+  private static final List<Double> ELSE_WIDTH_AT = List.of(LOW_WIDTH, 0.18);
   private static final List<Double> FALL_AT = List.of(0.7, 0.76, 0.84, 0.66);
   private static final List<Double> FALL_AT_HIGHER = List.of(0.57, 0.62, 0.7);
   private static final double ARROW_FROM = 0.42;
@@ -39,8 +46,12 @@ record BayTexts(double tag, double width, double arrowFrom, double arrowTo) {
 
   static BayTexts of(Bay bay, String widthText) {
     double room = along(bay, widthText);
-    double width = clear(bay, WIDTH_AT, room);
+    Optional<Double> usual = firstClear(bay, WIDTH_AT, room);
+    if (usual.isEmpty() && isHighClear(bay, room)) {
+      return new BayTexts(HIGH_TAG, HIGH_WIDTH, ARROW_FROM, ARROW_TO);
+    }
     double tag = clear(bay, TAG_AT, NAME);
+    double width = usual.or(() -> firstClear(bay, ELSE_WIDTH_AT, room)).orElse(WIDTH_AT.get(0));
     if (width == LOW_WIDTH) {
       return new BayTexts(tag, width, ARROW_FROM - ARROW_HIGHER, ARROW_TO - 2 * ARROW_HIGHER);
     }
@@ -59,7 +70,17 @@ record BayTexts(double tag, double width, double arrowFrom, double arrowTo) {
 
   /** The first place that is clear; where none is, the usual one. */
   private static double clear(Bay bay, List<Double> places, double room) {
-    return places.stream().filter(at -> isClear(bay, at, room)).findFirst().orElse(places.get(0));
+    return firstClear(bay, places, room).orElse(places.get(0));
+  }
+
+  private static Optional<Double> firstClear(Bay bay, List<Double> places, double room) {
+    return places.stream().filter(at -> isClear(bay, at, room)).findFirst();
+  }
+
+  private static boolean isHighClear(Bay bay, double room) {
+    return HIGH_WIDTH - room >= HIGH_TAG + NAME
+        && isClear(bay, HIGH_WIDTH, room)
+        && isClear(bay, HIGH_TAG, NAME);
   }
 
   private static boolean isClear(Bay bay, double at, double room) {

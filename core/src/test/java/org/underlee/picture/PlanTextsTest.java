@@ -6,8 +6,11 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
+import org.junit.jupiter.params.provider.ValueSource;
+import org.underlee.bay.FieldBays;
 import org.underlee.drainage.flow.RainData;
 import org.underlee.geom.Vec2;
 import org.underlee.kit.KitReader;
@@ -19,8 +22,7 @@ import org.underlee.units.Lengths.UnitSystem;
 
 /** Words that stand on a pipe's circle can be read as little as the circle. */
 class PlanTextsTest {
-  private static final Path SAMPLE =
-      Path.of(System.getProperty("underlee.root", "."), "samples/pine-deck/pine-deck.ifc");
+  private static final Path SAMPLES = Path.of(System.getProperty("underlee.root", "."), "samples");
 
   /** At 1:50, as the sheet of a deck of some metres is. */
   private static final double METRES_PER_MM = 0.05;
@@ -28,13 +30,8 @@ class PlanTextsTest {
   @ParameterizedTest
   @EnumSource(UnitSystem.class)
   void noTextOfThePlanStandsOnTheCircleOfAPipe(UnitSystem units) {
-    Survey survey = DeckRun.survey(SAMPLE);
-    Layout layout =
-        DeckRun.layOut(
-            survey,
-            Scope.OUTSIDE,
-            KitReader.builtIn(),
-            RainData.builtIn().service(RainData.ANYWHERE));
+    Survey survey = DeckRun.survey(sample("pine-deck"));
+    Layout layout = layout(survey);
     PlanDrawing plan = DeckPlan.of(survey.bays(), Optional.of(layout), units, "x").orElseThrow();
     List<PlanItem> circles =
         plan.items().stream()
@@ -44,26 +41,83 @@ class PlanTextsTest {
     assertThat(circles).isNotEmpty();
     assertThat(texts).hasSizeGreaterThan(20);
     for (PlanItem circle : circles) {
-      assertThat(texts).noneMatch(t -> meet(t, circle));
+      assertThat(texts).noneMatch(t -> meet(t, circle, METRES_PER_MM));
     }
     Vec2 onIt = ((PlanItem.Circle) circles.get(0)).centre();
     PlanItem there =
         new PlanItem.Label(onIt, "1:96", 1.8, PlanItem.Anchor.MIDDLE, 90, PlanStyle.FALL);
-    assertThat(meet(there, circles.get(0))).as("one that does is noticed").isTrue();
+    assertThat(meet(there, circles.get(0), METRES_PER_MM)).as("one that does is noticed").isTrue();
   }
 
-  private static boolean meet(PlanItem a, PlanItem b) {
-    List<Vec2> p = reach(a);
-    List<Vec2> q = reach(b);
+  @ParameterizedTest
+  @ValueSource(strings = {"pine-deck", "harbour-balcony", "hillside-terrace"})
+  void inAPlanOfOneFieldNoTextStandsOnAnotherOrOnTheGutter(String sample) {
+    Survey survey = DeckRun.survey(sample(sample));
+    Optional<Layout> layout = Optional.of(layout(survey));
+    for (FieldBays field : survey.bays()) {
+      PlanDrawing plan = DeckPlan.of(List.of(field), layout, UnitSystem.METRIC, "x").orElseThrow();
+      assertThat(plan.legibleOn(paper(plan)).items()).hasSameSizeAs(plan.items());
+      double perMm = paper(plan).denominator() / 1000;
+      List<PlanItem> gutters =
+          plan.items().stream().filter(i -> i.style().equals(PlanStyle.GUTTER)).toList();
+      assertThat(gutters).isNotEmpty();
+      assertThat(plan.items().stream().filter(PlanItem.Label.class::isInstance))
+          .noneMatch(t -> gutters.stream().anyMatch(g -> meet(t, g, perMm)));
+    }
+  }
+
+  @Test
+  void anOverviewNamesEachFieldAndItsFirstAndLastBayAndNoTextStandsOnAnother() {
+    Survey survey = DeckRun.survey(sample("hillside-terrace"));
+    PlanDrawing plan =
+        DeckOverview.of(
+            survey.bays(), layout(survey), UnitSystem.METRIC, "x", id -> "the field " + id);
+    List<String> texts =
+        plan.items().stream()
+            .filter(PlanItem.Label.class::isInstance)
+            .map(l -> ((PlanItem.Label) l).text())
+            .toList();
+    assertThat(survey.bays()).hasSize(3);
+    for (FieldBays field : survey.bays()) {
+      int last = field.bays().size() - 1;
+      assertThat(texts)
+          .contains("the field " + field.field().id(), "B1", field.bays().get(last).id());
+    }
+    assertThat(plan.legibleOn(paper(plan)).items()).hasSameSizeAs(plan.items());
+    PlanDrawing all =
+        DeckPlan.of(survey.bays(), Optional.of(layout(survey)), UnitSystem.METRIC, "x")
+            .orElseThrow();
+    assertThat(all.legibleOn(paper(all)).items().size())
+        .as("with all texts in one drawing some would")
+        .isLessThan(all.items().size());
+  }
+
+  private static Path sample(String name) {
+    return SAMPLES.resolve(name).resolve(name + ".ifc");
+  }
+
+  private static Layout layout(Survey survey) {
+    return DeckRun.layOut(
+        survey, Scope.OUTSIDE, KitReader.builtIn(), RainData.builtIn().service(RainData.ANYWHERE));
+  }
+
+  /** An A4 sheet on its side, less its margins. */
+  private static PlanSheet paper(PlanDrawing plan) {
+    return PlanSheet.fitting(plan, 270, 150, 5, PlanSheet.METRIC_SCALES);
+  }
+
+  private static boolean meet(PlanItem a, PlanItem b, double metresPerMm) {
+    List<Vec2> p = reach(a, metresPerMm);
+    List<Vec2> q = reach(b, metresPerMm);
     return least(p, true) < most(q, true)
         && least(q, true) < most(p, true)
         && least(p, false) < most(q, false)
         && least(q, false) < most(p, false);
   }
 
-  private static List<Vec2> reach(PlanItem item) {
+  private static List<Vec2> reach(PlanItem item, double metresPerMm) {
     List<Vec2> all = new ArrayList<>();
-    PlanReach.of(item, METRES_PER_MM, all);
+    PlanReach.of(item, metresPerMm, all);
     return all;
   }
 

@@ -18,9 +18,9 @@ record BayCards(Job job) {
 
   List<Packet.BayCard> cards() {
     List<Packet.BayCard> cards = new ArrayList<>();
-    Map<PlanPlaces.BayAt, List<Vec2>> outlines =
-        PlanPlaces.outlines(job.places().stream().map(Job.Place::bays).toList());
     for (Job.Place place : job.places()) {
+      String plan = new FramingSheet(job).planOf(place);
+      Map<PlanPlaces.BayAt, List<Vec2>> outlines = PlanPlaces.outlines(List.of(place.bays()));
       List<Row> rows = SeatMarks.of(place);
       for (Bay bay : place.served()) {
         List<Vec2> outline =
@@ -31,6 +31,7 @@ record BayCards(Job job) {
             new Packet.BayCard(
                 place.layout().field() + "/" + bay.id(),
                 place.label(bay),
+                plan,
                 outline,
                 blocks(place, bay, own)));
       }

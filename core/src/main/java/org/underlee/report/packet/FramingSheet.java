@@ -2,9 +2,12 @@ package org.underlee.report.packet;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import org.underlee.bay.Bay;
-import org.underlee.bay.FieldBays;
+import org.underlee.picture.DeckOverview;
 import org.underlee.picture.DeckPlan;
 import org.underlee.picture.PlanDrawing;
 import org.underlee.report.packet.Block.Column;
@@ -17,34 +20,61 @@ record FramingSheet(Job job) {
     List<Block> blocks = new ArrayList<>();
     blocks.add(new Block.Text(job.say("plan.how"), Block.Tone.PLAIN));
     job.bothWays().ifPresent(w -> blocks.add(new Block.Text(w, Block.Tone.PLAIN)));
-    plan()
-        .ifPresent(
-            p -> blocks.add(new Block.Drawing("plan", job.say("plan.caption"), p, PLAN_SHARE)));
-    blocks.add(bays());
+    List<Job.Place> places = job.places();
+    if (places.size() > 1) {
+      blocks.add(overview(places));
+    }
+    for (Job.Place place : places) {
+      if (places.size() > 1) {
+        blocks.add(new Block.Heading(job.say("marks.field", place.mark(), place.layout().field())));
+      }
+      blocks.add(plan(place));
+      blocks.add(bays(place));
+    }
     return new Sheet("plan", job.say("plan.title"), true, blocks);
   }
 
-  Optional<PlanDrawing> plan() {
-    List<FieldBays> served = job.places().stream().map(Job.Place::bays).toList();
-    return DeckPlan.of(
-        served, Optional.of(job.design().layout()), job.writing().units(), job.say("plan.title"));
+  /** Names the drawing that a field's bays are in. */
+  String planOf(Job.Place place) {
+    boolean only = job.places().size() == 1;
+    return only ? "plan" : "plan-" + place.mark().toLowerCase(Locale.ROOT);
   }
 
-  private Block bays() {
+  private Block overview(List<Job.Place> places) {
+    Map<String, String> marks =
+        places.stream().collect(Collectors.toMap(p -> p.layout().field(), Job.Place::mark));
+    PlanDrawing drawing =
+        DeckOverview.of(
+            places.stream().map(Job.Place::bays).toList(),
+            job.design().layout(),
+            job.writing().units(),
+            job.say("plan.title"),
+            id -> marks.getOrDefault(id, id));
+    return new Block.Drawing("plan", job.say("plan.overview"), drawing, PLAN_SHARE);
+  }
+
+  private Block plan(Job.Place place) {
+    PlanDrawing drawing =
+        DeckPlan.of(
+                List.of(place.bays()),
+                Optional.of(job.design().layout()),
+                job.writing().units(),
+                job.say("plan.title"))
+            .orElseThrow();
+    return new Block.Drawing(planOf(place), job.say("plan.caption"), drawing, PLAN_SHARE);
+  }
+
+  private Block bays(Job.Place place) {
     List<List<String>> rows = new ArrayList<>();
-    for (Job.Place place : job.places()) {
-      for (Bay bay : place.bays().bays()) {
-        String high = job.length(bay.clearWidthHigh());
-        String low = job.length(bay.clearWidthLow());
-        rows.add(
-            List.of(
-                place.label(bay),
-                bay.left().id() + "–" + bay.right().id(),
-                high,
-                low,
-                job.length(bay.length()),
-                inBay(place, bay)));
-      }
+    for (Bay bay : place.bays().bays()) {
+      rows.add(
+          List.of(
+              place.label(bay),
+              bay.left().id() + "–" + bay.right().id(),
+              job.length(bay.clearWidthHigh()),
+              job.length(bay.clearWidthLow()),
+              job.length(bay.length()),
+              inBay(place, bay)));
     }
     return new Block.Table(
         List.of(

@@ -38,10 +38,12 @@ public record Packet(
    *
    * @param id {@code deck-1/field-1/B6}
    * @param label {@code F1-B6}
-   * @param outline where it lies in the framing plan
+   * @param plan names the drawing that it is in
+   * @param outline where it lies there
    * @param blocks its marks, its pieces, what is special
    */
-  public record BayCard(String id, String label, List<Vec2> outline, List<Block> blocks) {
+  public record BayCard(
+      String id, String label, String plan, List<Vec2> outline, List<Block> blocks) {
     public BayCard {
       outline = List.copyOf(outline);
       blocks = List.copyOf(blocks);

@@ -2,43 +2,47 @@ package org.underlee.report.packet.web;
 
 import java.util.Optional;
 import java.util.stream.Collectors;
-import org.underlee.picture.PlanDrawing;
+import java.util.stream.Stream;
 import org.underlee.picture.PlanSheet;
 import org.underlee.report.packet.Block;
 import org.underlee.report.packet.DrawingFiles;
 import org.underlee.report.packet.Packet;
-import org.underlee.report.packet.Sheet;
 
-/** The framing plan with a link on each bay, to be tapped by the one who stands below it. */
+/** The framing plans with a link on each bay, to be tapped by the one who stands below it. */
 record TapPlan(Packet packet) {
   private static final String END = "</svg>";
 
   void write(StringBuilder out) {
-    plan()
-        .ifPresent(
-            plan -> {
-              String svg = WebPage.inline(DrawingFiles.svg(plan, packet.writing()));
-              String what = WebPage.escaped(packet.writing().say("web.bays.plan"));
-              out.append("<figure class=\"u-tap\">")
-                  .append(
-                      svg.replaceFirst(
-                          "role=\"img\"", "role=\"group\" aria-label=\"" + what + "\""))
-                  .insert(out.lastIndexOf(END), links(DrawingFiles.paper(plan, packet.writing())))
-                  .append("</figure>\n");
-            });
+    packet.bays().stream()
+        .map(Packet.BayCard::plan)
+        .distinct()
+        .flatMap(id -> drawing(id).stream())
+        .forEach(drawing -> write(drawing, out));
   }
 
-  private Optional<PlanDrawing> plan() {
+  private void write(Block.Drawing drawing, StringBuilder out) {
+    String svg = WebPage.inline(DrawingFiles.svg(drawing.plan(), packet.writing()));
+    String what = WebPage.escaped(packet.writing().say("web.bays.plan"));
+    out.append("<figure class=\"u-tap\">")
+        .append(svg.replaceFirst("role=\"img\"", "role=\"group\" aria-label=\"" + what + "\""))
+        .insert(out.lastIndexOf(END), links(drawing))
+        .append("</figure>\n");
+  }
+
+  private Optional<Block.Drawing> drawing(String id) {
     return packet.sheets().stream()
-        .map(Sheet::blocks)
-        .flatMap(b -> b.stream())
-        .filter(b -> b instanceof Block.Drawing d && d.id().equals("plan"))
-        .map(b -> ((Block.Drawing) b).plan())
+        .flatMap(s -> s.blocks().stream())
+        .flatMap(
+            b -> b instanceof Block.Drawing d && d.id().equals(id) ? Stream.of(d) : Stream.of())
         .findFirst();
   }
 
-  private String links(PlanSheet paper) {
-    return packet.bays().stream().map(c -> link(c, paper)).collect(Collectors.joining());
+  private String links(Block.Drawing drawing) {
+    PlanSheet paper = DrawingFiles.paper(drawing.plan(), packet.writing());
+    return packet.bays().stream()
+        .filter(c -> c.plan().equals(drawing.id()))
+        .map(c -> link(c, paper))
+        .collect(Collectors.joining());
   }
 
   private static String link(Packet.BayCard card, PlanSheet paper) {

@@ -1,0 +1,155 @@
+package org.underlee.picture;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.locationtech.jts.algorithm.ConvexHull;
+import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.Geometry;
+import org.locationtech.jts.geom.GeometryFactory;
+import org.underlee.bay.Bay;
+import org.underlee.bay.Crossing;
+import org.underlee.bay.FieldBays;
+import org.underlee.bay.Way;
+import org.underlee.framing.Field;
+import org.underlee.framing.JoistLine;
+import org.underlee.framing.Member;
+import org.underlee.framing.Support;
+import org.underlee.geom.Mesh;
+import org.underlee.geom.Vec2;
+import org.underlee.layout.FieldLayout;
+import org.underlee.layout.Layout;
+import org.underlee.layout.Part;
+import org.underlee.units.Lengths;
+import org.underlee.units.Lengths.UnitSystem;
+
+/**
+ * What a plan of decks shows without a word: framing, parts, blocking, crossings, and a scale bar
+ * below. Turned so that the first field falls down the sheet. Not for several threads at once.
+ */
+final class PlanFraming {
+  /** From the lowest thing drawn down to the scale bar, metres. */
+  private static final double BELOW = 0.4;
+
+  private final PlanBuilder plan;
+  private final PlanPlaces places;
+  private final List<FieldBays> fields;
+  private Vec2 lowLeft = new Vec2(Double.POSITIVE_INFINITY, Double.POSITIVE_INFINITY);
+
+  PlanFraming(PlanBuilder plan, PlanPlaces places, List<FieldBays> fields) {
+    this.plan = plan;
+    this.places = places;
+    this.fields = List.copyOf(fields);
+  }
+
+  /** A field's own part of a layout. */
+  static Optional<FieldLayout> of(Optional<Layout> layout, FieldBays field) {
+    return layout.flatMap(
+        l -> l.fields().stream().filter(x -> x.field().equals(field.field().id())).findFirst());
+  }
+
+  /**
+   * Draws the fields.
+   *
+   * @param chosen bays to mark
+   */
+  void draw(Optional<Layout> layout, List<PlanPlaces.BayAt> chosen) {
+    fields.forEach(f -> framing(f.field()));
+    for (FieldBays field : fields) {
+      of(layout, field).ifPresent(this::parts);
+      field.field().posts().forEach(p -> member(p, PlanStyle.POST));
+      field.bays().stream()
+          .filter(b -> chosen.contains(new PlanPlaces.BayAt(field.field().id(), b.id())))
+          .forEach(b -> plan.area(places.corners(field.field(), b), PlanStyle.CHOSEN));
+      field.field().blocking().forEach(b -> member(b, PlanStyle.BLOCKING));
+      field.bays().forEach(b -> b.crossings().forEach(c -> crossing(field.field(), b, c)));
+    }
+  }
+
+  private void framing(Field field) {
+    for (Support beam : field.dropBeams()) {
+      member(beam.member(), PlanStyle.BEAM);
+    }
+    for (JoistLine line : field.lines()) {
+      line.plies().forEach(p -> member(p, PlanStyle.JOIST));
+    }
+    field.high().forEach(s -> member(s.member(), PlanStyle.LEDGER));
+    field.low().forEach(s -> member(s.member(), PlanStyle.LEDGER));
+  }
+
+  private void member(Member member, PlanStyle style) {
+    outline(member.element().shape(), style);
+  }
+
+  private void outline(Mesh mesh, PlanStyle style) {
+    Coordinate[] flat = new Coordinate[mesh.vertexCount()];
+    for (int i = 0; i < flat.length; i++) {
+      Vec2 p = places.ofWorld(mesh.vertex(i));
+      flat[i] = new Coordinate(p.x(), p.y());
+    }
+    Geometry hull = new ConvexHull(flat, new GeometryFactory()).getConvexHull();
+    List<Vec2> ring = new ArrayList<>();
+    for (int i = 0; i + 1 < hull.getNumPoints(); i++) {
+      ring.add(new Vec2(hull.getCoordinates()[i].x, hull.getCoordinates()[i].y));
+    }
+    if (ring.size() > 2) {
+      plan.area(ring, style);
+      ring.forEach(
+          p -> lowLeft = new Vec2(Math.min(lowLeft.x(), p.x()), Math.min(lowLeft.y(), p.y())));
+    }
+  }
+
+  private void parts(FieldLayout layout) {
+    for (Part part : layout.parts()) {
+      style(part).ifPresent(s -> outline(part.mesh(), s));
+    }
+  }
+
+  private static Optional<PlanStyle> style(Part part) {
+    return switch (part.kind()) {
+      case PLY_STRIP -> Optional.of(PlanStyle.STRIP);
+      case PAN, COLLAR_PIECE, MEMBRANE, SHEET -> Optional.of(PlanStyle.PAN);
+      case GUTTER -> Optional.of(PlanStyle.GUTTER);
+      case OUTLET -> Optional.of(PlanStyle.DOWNSPOUT);
+      case SIDE_RAIL, BATTEN -> Optional.of(PlanStyle.RAIL);
+      default -> Optional.empty();
+    };
+  }
+
+  private void crossing(Field field, Bay bay, Crossing crossing) {
+    double v = crossing.stretch().middle();
+    double u = bay.left().rightAt(v) + crossing.across();
+    if (crossing.way() == Way.THROUGH) {
+      plan.circle(places.on(field, u, v), crossing.size() / 2, PlanStyle.CROSSING);
+    } else {
+      plan.area(
+          List.of(
+              places.on(field, crossing.acrossStretch().from(), crossing.stretch().from()),
+              places.on(field, crossing.acrossStretch().to(), crossing.stretch().from()),
+              places.on(field, crossing.acrossStretch().to(), crossing.stretch().to()),
+              places.on(field, crossing.acrossStretch().from(), crossing.stretch().to())),
+          PlanStyle.CROSSING);
+    }
+  }
+
+  /** The place of the scale bar's left end. */
+  Vec2 scaleBarAt() {
+    return lowLeft.minus(new Vec2(0, BELOW));
+  }
+
+  /** Below all that is drawn; and that the framing is assumed, where it is. */
+  void scaleBar(UnitSystem units) {
+    boolean metric = units == UnitSystem.METRIC;
+    Vec2 at = scaleBarAt();
+    if (fields.stream().anyMatch(f -> f.field().isAssumed())) {
+      plan.label(
+          at.minus(new Vec2(0, BELOW)),
+          "The framing is assumed: it is not in the model.",
+          PlanBuilder.TEXT_MM,
+          PlanItem.Anchor.START,
+          0,
+          PlanStyle.NOTE);
+    }
+    plan.scaleBar(at, metric ? 1 : Lengths.FOOT, metric ? 2 : 6, metric ? "m" : "ft");
+  }
+}
