@@ -29,6 +29,9 @@ public record Bay(
     List<Block> blocking,
     List<Block> bridging,
     List<Crossing> crossings) {
+  /** Shorter runs leave no room between the end gaps of what is hung. */
+  public static final double SHORTEST_RUN = 0.3;
+
   /** On either side of a place where the width steps. */
   private static final double BESIDE = 1e-6;
 

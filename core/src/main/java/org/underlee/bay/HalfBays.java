@@ -42,7 +42,8 @@ record HalfBays(Field whole, Field half, boolean onward) {
   }
 
   private Bay bay(Bay bay, double line, Interval shared, JoistLine left, JoistLine right) {
-    Optional<Block> closing = shared.from() > 0 ? Optional.empty() : BothWays.closing(bay, line);
+    Optional<Block> closing =
+        shared.from() > 0 ? Optional.empty() : HighLinePlaces.closing(bay, line);
     Interval stretch =
         closing.map(c -> new Interval(turned(c.stretch()).to(), shared.to())).orElse(shared);
     Optional<Support> before = onward ? bay.low() : bay.high();

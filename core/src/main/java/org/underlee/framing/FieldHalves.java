@@ -21,11 +21,13 @@ public final class FieldHalves {
 
   private final Field whole;
   private final double station;
+  private final boolean asked;
   private final List<Member> atLine;
 
-  private FieldHalves(Field whole, double station, List<Member> atLine) {
+  private FieldHalves(Field whole, double station, boolean asked, List<Member> atLine) {
     this.whole = whole;
     this.station = station;
+    this.asked = asked;
     this.atLine = List.copyOf(atLine);
   }
 
@@ -33,11 +35,13 @@ public final class FieldHalves {
    * Both halves: first the one that falls as the whole field did, under its name.
    *
    * @param station of the line, in the field's frame
+   * @param asked whether the user put it there
    * @param atLine blocking that stands there
    * @param otherId name of the second half
    */
-  public static List<Field> of(Field whole, double station, List<Member> atLine, String otherId) {
-    FieldHalves halves = new FieldHalves(whole, station, atLine);
+  public static List<Field> of(
+      Field whole, double station, boolean asked, List<Member> atLine, String otherId) {
+    FieldHalves halves = new FieldHalves(whole, station, asked, atLine);
     return List.of(halves.onward(otherId), halves.backward(otherId));
   }
 
@@ -45,7 +49,7 @@ public final class FieldHalves {
     JoistLine first = whole.lines().get(0);
     Transform frame = whole.frame();
     Transform own = at(frame, first.left().at(station), frame.x(), frame.y());
-    HighLine line = new HighLine(otherId, true);
+    HighLine line = new HighLine(otherId, true, station, asked);
     return half(whole.id(), line, own, whole.lines(), whole.high(), whole.low());
   }
 
@@ -55,7 +59,7 @@ public final class FieldHalves {
     Transform frame = whole.frame();
     Transform own =
         at(frame, lines.get(0).right().at(station), frame.x().negated(), frame.y().negated());
-    HighLine line = new HighLine(whole.id(), false);
+    HighLine line = new HighLine(whole.id(), false, station, asked);
     return half(otherId, line, own, lines, whole.low(), whole.high());
   }
 

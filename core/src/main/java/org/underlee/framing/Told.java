@@ -1,5 +1,6 @@
 package org.underlee.framing;
 
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -14,12 +15,15 @@ import java.util.stream.Stream;
  * @param notFraming elements that only look like framing
  * @param outside whether the deck that a member belongs to is outside
  * @param bothWays joists whose field falls both ways from a high line inside it
+ * @param highLines by such joists, where the line is, metres from the field's high end; it is where
+ *     the program puts it for those that are not among them
  */
 public record Told(
     Map<String, Role> roles,
     Set<String> notFraming,
     Map<String, Boolean> outside,
-    Set<String> bothWays) {
+    Set<String> bothWays,
+    Map<String, Double> highLines) {
   public static final Told NOTHING = new Told(Map.of(), Set.of(), Map.of());
 
   /** How a role, or an outside, that the user gave is explained. */
@@ -30,22 +34,36 @@ public record Told(
     notFraming = Set.copyOf(notFraming);
     outside = Map.copyOf(outside);
     bothWays = Set.copyOf(bothWays);
+    highLines = Map.copyOf(highLines);
   }
 
   /** Nothing of it falls both ways. */
   public Told(Map<String, Role> roles, Set<String> notFraming, Map<String, Boolean> outside) {
-    this(roles, notFraming, outside, Set.of());
+    this(roles, notFraming, outside, Set.of(), Map.of());
   }
 
-  public Told fallingBothWays(Set<String> joists) {
-    return new Told(roles, notFraming, outside, joists);
+  /** The same where the fields of these joists, and no others, fall both ways. */
+  public Told fallingBothWays(Set<String> joists, Map<String, Double> lines) {
+    return new Told(roles, notFraming, outside, joists, lines);
   }
 
   /** Whether a joist of the field is said to fall both ways. */
   public boolean fallsBothWays(Field field) {
-    return field.lines().stream()
-        .flatMap(l -> l.plies().stream())
-        .anyMatch(m -> bothWays.contains(m.id()));
+    return joists(field).anyMatch(j -> bothWays.contains(j) || highLines.containsKey(j));
+  }
+
+  /** Where its high line is to be, metres from its high end; each place that a joist is given. */
+  public List<Double> highLines(Field field) {
+    return joists(field)
+        .flatMap(j -> Optional.ofNullable(highLines.get(j)).stream())
+        .distinct()
+        .sorted()
+        .toList();
+  }
+
+  /** GlobalIds of a field's joists. */
+  public static Stream<String> joists(Field field) {
+    return field.lines().stream().flatMap(l -> l.plies().stream()).map(Member::id);
   }
 
   Optional<Role> roleOf(BuildingElement element) {
@@ -67,6 +85,7 @@ public record Told(
     all.addAll(notFraming);
     all.addAll(outside.keySet());
     all.addAll(bothWays);
+    all.addAll(highLines.keySet());
     return all;
   }
 

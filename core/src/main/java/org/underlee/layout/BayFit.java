@@ -10,9 +10,6 @@ import org.underlee.kit.KitNumber;
 
 /** What every family asks of a bay: its ends square, its width and its run within limits. */
 record BayFit(FieldBays bays, Kit kit) {
-  /** Shorter runs leave no room between the end gaps. */
-  static final double SHORTEST_RUN = 0.3;
-
   /**
    * What closes the high end is straight across: more than its gap takes up needs another piece.
    */
@@ -33,7 +30,7 @@ record BayFit(FieldBays bays, Kit kit) {
     if (Math.min(high, low) < kit.get(narrowest) - SeatRange.SAME) {
       return Optional.of(open.width(bay, Math.min(high, low), narrowest, false));
     }
-    return run.run() < SHORTEST_RUN ? Optional.of(open.runTooShort(run)) : Optional.empty();
+    return run.run() < Bay.SHORTEST_RUN ? Optional.of(open.runTooShort(run)) : Optional.empty();
   }
 
   /** How much further one side of a bay's high end lies than its middle, as at a hip. */

@@ -80,8 +80,8 @@ record OpenBay(String field, Kit kit) {
             place(run.bay()),
             Words.of(
                 "a clear run shorter than the %s that a pan needs; left open.",
-                Quantity.length(BayFit.SHORTEST_RUN)),
-            Measure.lengths(run.run(), BayFit.SHORTEST_RUN),
+                Quantity.length(Bay.SHORTEST_RUN)),
+            Measure.lengths(run.run(), Bay.SHORTEST_RUN),
             "Leave the bay open, or drain it with a flashing.")
         .about(subject(run.bay(), run.run()));
   }

@@ -6,6 +6,7 @@ import static org.underlee.kit.SheetValue.SHEET_SCREW_SPACING;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.underlee.bay.Bay;
 import org.underlee.bay.Crossing;
 import org.underlee.bay.FieldBays;
 import org.underlee.bay.Way;
@@ -27,7 +28,7 @@ record SheetAssembly(FieldBays bays, Kit kit) implements Assembly {
   @Override
   public Optional<Finding> unfit(BayRun run) {
     OpenBay open = new OpenBay(bays.field().id(), kit);
-    if (run.run() < BayFit.SHORTEST_RUN) {
+    if (run.run() < Bay.SHORTEST_RUN) {
       return Optional.of(open.runTooShort(run));
     }
     return run.bay().crossings().stream()

@@ -4,9 +4,11 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
 import org.underlee.drainage.DrainProof;
+import org.underlee.framing.HighLine;
 import org.underlee.kit.StockItem;
 import org.underlee.layout.FieldLayout;
 import org.underlee.layout.Part;
@@ -35,7 +37,16 @@ public final class DesignText {
   public static String write(Design design, UnitSystem units) {
     StringBuilder out = new StringBuilder();
     out.append("Kit: ").append(design.layout().kit().name()).append('\n');
-    design.layout().fields().forEach(f -> field(out, f, units));
+    Map<String, HighLine> lines = new TreeMap<>();
+    design
+        .survey()
+        .framing()
+        .fields()
+        .forEach(f -> f.highLine().ifPresent(h -> lines.put(f.id(), h)));
+    design
+        .layout()
+        .fields()
+        .forEach(f -> field(out, f, Optional.ofNullable(lines.get(f.field())), units));
     if (!design.layout().fields().isEmpty()) {
       out.append('\n').append(dry(design.proof(), units));
       out.append(takeoff(design, units));
@@ -54,7 +65,8 @@ public final class DesignText {
         .replace("\r\n", "\n");
   }
 
-  private static void field(StringBuilder out, FieldLayout f, UnitSystem units) {
+  private static void field(
+      StringBuilder out, FieldLayout f, Optional<HighLine> line, UnitSystem units) {
     Map<PartKind, Long> kinds =
         f.parts().stream()
             .filter(p -> !p.bodies().isEmpty())
@@ -62,6 +74,7 @@ public final class DesignText {
     out.append('\n').append(f.field()).append('\n');
     out.append("  falls ").append(Lengths.fall(f.fall())).append(" to ").append(f.lowEnd());
     out.append("; longest run ").append(Lengths.format(f.run(), units)).append('\n');
+    line.ifPresent(h -> out.append("  ").append(h.words().in(units)).append('\n'));
     out.append("  seat at the high end ").append(seat(f.seatHigh(), units));
     out.append(", set by ").append(f.binding().in(units)).append('\n');
     out.append("  ")

@@ -68,6 +68,14 @@ public final class SurveyJson {
         .add(Json.rounded(fall.x(), DIRECTION_DECIMALS))
         .add(Json.rounded(fall.y(), DIRECTION_DECIMALS));
     node.put("fallWhy", field.fallWhy());
+    field
+        .highLine()
+        .ifPresent(
+            h ->
+                node.putObject("highLine")
+                    .put("beside", h.other())
+                    .put("atMm", Json.mm(h.station()))
+                    .put("asked", h.asked()));
     if (field.isAssumed()) {
       node.put("assumed", true);
     }

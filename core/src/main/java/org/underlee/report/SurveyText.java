@@ -68,6 +68,7 @@ public final class SurveyText {
     out.append(field.fallAssumed() ? "  the way water goes is " : "  water goes ")
         .append(field.fallWhy())
         .append('\n');
+    field.highLine().ifPresent(h -> out.append("  ").append(h.words().in(units)).append('\n'));
     out.append("  ").append(supports(field)).append("\n\n");
     out.append(
         String.format(

@@ -88,12 +88,12 @@ public record Comparison(Survey survey, List<Arrangement> arrangements) {
     return Stream.of(survey, HighLines.whereFree(survey)).distinct().toList();
   }
 
-  /** Of the decks in scope, the fields that fall both ways, by the name that a survey gives. */
+  /** Of the decks in scope, the fields that fall both ways, as after {@code --both-ways}. */
   private static List<String> bothWays(Survey survey, Scope scope) {
     return scope.of(survey.framing().decks()).stream()
         .flatMap(d -> d.fields().stream())
-        .filter(Field::isFirstHalf)
-        .map(Field::id)
+        .flatMap(f -> HighLineAsked.of(f).stream())
+        .map(HighLineAsked::text)
         .toList();
   }
 

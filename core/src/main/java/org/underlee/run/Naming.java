@@ -13,7 +13,6 @@ import org.underlee.finding.Finding;
 import org.underlee.framing.Deck;
 import org.underlee.framing.Field;
 import org.underlee.framing.Framing;
-import org.underlee.framing.HighLine;
 import org.underlee.framing.JoistLine;
 import org.underlee.framing.RoleGiven;
 
@@ -112,7 +111,7 @@ record Naming(Map<String, String> names) {
             f.storey(),
             f.fallWhy(),
             f.fallAssumed(),
-            f.highLine().map(h -> new HighLine(of(h.other()), h.first())));
+            f.highLine().map(h -> h.beside(of(h.other()))));
     return new FieldBays(field, given.bays().stream().map(b -> bay(given, b, lines)).toList());
   }
 

@@ -23,6 +23,7 @@ import org.underlee.finding.JsonInput;
 import org.underlee.finding.Place;
 import org.underlee.framing.Role;
 import org.underlee.framing.Told;
+import org.underlee.units.LengthText;
 
 /**
  * The small file beside a model in which a user sets right what the program took for something
@@ -34,7 +35,10 @@ public record Overrides(String file, Told told) {
   private static final String FIRST = "underlee/overrides/1";
 
   /** As the first, with fields that fall both ways. */
-  private static final String SCHEMA = "underlee/overrides/2";
+  private static final String SECOND = "underlee/overrides/2";
+
+  /** As the second, with the places of their high lines. */
+  private static final String SCHEMA = "underlee/overrides/3";
 
   private static final String NOT_FRAMING = "not-framing";
 
@@ -51,11 +55,18 @@ public record Overrides(String file, Told told) {
       @JsonProperty(required = true) Map<String, String> roles,
       @JsonProperty(required = true) Map<String, Boolean> outside) {}
 
-  private record OverridesFile(
+  private record SecondFile(
       @JsonProperty(required = true) String schema,
       @JsonProperty(required = true) Map<String, String> roles,
       @JsonProperty(required = true) Map<String, Boolean> outside,
       @JsonProperty(required = true) SortedSet<String> bothWays) {}
+
+  private record OverridesFile(
+      @JsonProperty(required = true) String schema,
+      @JsonProperty(required = true) Map<String, String> roles,
+      @JsonProperty(required = true) Map<String, Boolean> outside,
+      @JsonProperty(required = true) SortedSet<String> bothWays,
+      @JsonProperty(required = true) Map<String, String> highLines) {}
 
   /**
    * The file that lies beside a model, if there is one.
@@ -116,12 +127,13 @@ public record Overrides(String file, Told told) {
           notFraming.remove(id);
           put(id, word, file, roles, notFraming);
         });
-    return new Overrides(file, new Told(roles, notFraming, told.outside(), told.bothWays()));
+    return new Overrides(
+        file, new Told(roles, notFraming, told.outside(), told.bothWays(), told.highLines()));
   }
 
-  /** The same where the fields of these joists, and no others, fall both ways. */
-  public Overrides fallingBothWays(Set<String> joists) {
-    return new Overrides(file, told.fallingBothWays(joists));
+  /** As {@link Told#fallingBothWays}. */
+  Overrides fallingBothWays(Set<String> joists, Map<String, Double> lines) {
+    return new Overrides(file, told.fallingBothWays(joists, lines));
   }
 
   private static void put(
@@ -138,7 +150,17 @@ public record Overrides(String file, Told told) {
     Map<String, Role> roles = new HashMap<>();
     Set<String> notFraming = new HashSet<>();
     file.roles.forEach((id, word) -> put(id, word, name, roles, notFraming));
-    return new Overrides(name, new Told(roles, notFraming, file.outside, file.bothWays));
+    Map<String, Double> lines = new HashMap<>();
+    file.highLines.forEach((id, at) -> lines.put(id, station(id, at, name)));
+    return new Overrides(name, new Told(roles, notFraming, file.outside, file.bothWays, lines));
+  }
+
+  private static double station(String id, String text, String name) {
+    try {
+      return LengthText.parse(text);
+    } catch (IllegalArgumentException e) {
+      throw slip(name, "the high line of " + id + ": " + e.getMessage());
+    }
   }
 
   private static OverridesFile file(String text, String name) {
@@ -147,9 +169,14 @@ public record Overrides(String file, Told told) {
       requireSchema(file.schema, SCHEMA, name);
       return file;
     }
+    if (text.contains('"' + SECOND + '"')) {
+      SecondFile file = shaped(text, name, SecondFile.class);
+      requireSchema(file.schema, SECOND, name);
+      return new OverridesFile(SCHEMA, file.roles, file.outside, file.bothWays, Map.of());
+    }
     FirstFile file = shaped(text, name, FirstFile.class);
     requireSchema(file.schema, FIRST, name);
-    return new OverridesFile(SCHEMA, file.roles, file.outside, new TreeSet<>());
+    return new OverridesFile(SCHEMA, file.roles, file.outside, new TreeSet<>(), Map.of());
   }
 
   private static <T> T shaped(String text, String name, Class<T> shape) {
@@ -160,7 +187,9 @@ public record Overrides(String file, Told told) {
     if (!schema.equals(wanted)) {
       throw slip(
           name,
-          "its schema is \"" + schema + "\", expected \"" + FIRST + "\" or \"" + SCHEMA + "\"");
+          String.format(
+              "its schema is \"%s\", expected \"%s\", \"%s\" or \"%s\"",
+              schema, FIRST, SECOND, SCHEMA));
     }
   }
 
@@ -175,10 +204,16 @@ public record Overrides(String file, Told told) {
   /** The file's text again, in one line, the same for the same content. */
   String text() {
     Map<String, Boolean> outside = new TreeMap<>(told.outside());
-    return JsonInput.text(
-        told.bothWays().isEmpty()
-            ? new FirstFile(FIRST, said(), outside)
-            : new OverridesFile(SCHEMA, said(), outside, new TreeSet<>(told.bothWays())));
+    SortedSet<String> bothWays = new TreeSet<>(told.bothWays());
+    if (told.highLines().isEmpty()) {
+      return JsonInput.text(
+          bothWays.isEmpty()
+              ? new FirstFile(FIRST, said(), outside)
+              : new SecondFile(SECOND, said(), outside, bothWays));
+    }
+    Map<String, String> lines = new TreeMap<>();
+    told.highLines().forEach((id, at) -> lines.put(id, HighLineAsked.length(at)));
+    return JsonInput.text(new OverridesFile(SCHEMA, said(), outside, bothWays, lines));
   }
 
   private static Role role(String id, String word, String name) {

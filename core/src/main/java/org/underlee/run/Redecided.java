@@ -9,7 +9,6 @@ import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
 import org.underlee.bay.FieldBays;
-import org.underlee.framing.Field;
 import org.underlee.kit.DrainValue;
 import org.underlee.kit.Kit;
 import org.underlee.kit.KitReader;
@@ -26,7 +25,8 @@ import org.underlee.layout.Wishes;
  * @param rain as the user named it, where it is not the usual one
  * @param scope the deck or storey that was asked for, and what was fixed about it
  * @param roles what elements of the new export are said to be, as {@link Overrides#said}
- * @param bothWays fields of the new export that fall both ways, by the name that a survey gives
+ * @param bothWays fields of the new export that fall both ways, by the name that a survey gives, as
+ *     {@link HighLineAsked#text}
  */
 public record Redecided(
     String kit,
@@ -65,15 +65,11 @@ public record Redecided(
         then.rain(),
         scope,
         told.map(Overrides::said).orElse(Map.of()),
-        bothWays(counted));
-  }
-
-  private static Set<String> bothWays(List<FieldBays> counted) {
-    return counted.stream()
-        .map(FieldBays::field)
-        .filter(Field::isFirstHalf)
-        .map(Field::id)
-        .collect(Collectors.toSet());
+        counted.stream()
+            .map(FieldBays::field)
+            .flatMap(f -> HighLineAsked.of(f).stream())
+            .map(HighLineAsked::text)
+            .collect(Collectors.toSet()));
   }
 
   /** Counted names of decks, fields and bays, by the names that were kept. */

@@ -38,7 +38,12 @@ final class Retold {
     told.bothWays().forEach(id -> retold.now(id).ifPresent(bothWays::add));
     return new Overrides(
         overrides.file(),
-        new Told(retold.keys(told.roles()), notFraming, retold.keys(told.outside()), bothWays));
+        new Told(
+            retold.keys(told.roles()),
+            notFraming,
+            retold.keys(told.outside()),
+            bothWays,
+            retold.keys(told.highLines())));
   }
 
   private <T> Map<String, T> keys(Map<String, T> given) {

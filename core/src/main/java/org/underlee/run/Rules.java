@@ -79,6 +79,14 @@ public final class Rules {
           Rule.OWN,
           "A field was asked to fall both ways, but no line across its joists is free for pans' heads.");
 
+  static final Rule HIGH_LINE_NOT_THERE =
+      new Rule(
+          "high-line-not-there",
+          Level.ERROR,
+          Rule.OWN,
+          "A field's high line was asked for at a place where something stands in the way, or that"
+              + " leaves too short a run to one of its ends.");
+
   private Rules() {}
 
   /** In the order in which a run comes to them. */
@@ -95,7 +103,7 @@ public final class Rules {
                 SERVICES_OTHER_MAP,
                 SERVICES_OTHER_PLACE),
             FramingRules.all(),
-            List.of(BOTH_WAYS_AT_HOUSE, NO_HIGH_LINE),
+            List.of(BOTH_WAYS_AT_HOUSE, NO_HIGH_LINE, HIGH_LINE_NOT_THERE),
             LayoutRules.all(),
             Checks.rules(),
             DrainageRules.all(),

@@ -4,6 +4,9 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
+import org.underlee.finding.InputException;
+import org.underlee.finding.Place;
 import org.underlee.framing.AssumedJoists;
 import org.underlee.framing.Told;
 import org.underlee.step.StepLimits;
@@ -20,7 +23,7 @@ import org.underlee.step.StepLimits;
 public record SurveyRequest(
     Optional<AssumedJoists> assume,
     Optional<Overrides> overrides,
-    Set<String> bothWays,
+    Set<HighLineAsked> bothWays,
     List<Path> services,
     StepLimits limits) {
   public SurveyRequest {
@@ -42,9 +45,24 @@ public record SurveyRequest(
     return new SurveyRequest(assume, Optional.of(others), bothWays, services, limits);
   }
 
-  /** The same with fields that are to fall both ways. */
+  /**
+   * The same with fields that are to fall both ways.
+   *
+   * @param fields each as {@link HighLineAsked#parse} reads it
+   * @throws InputException when one cannot be read
+   */
   public SurveyRequest bothWays(Set<String> fields) {
-    return new SurveyRequest(assume, overrides, fields, services, limits);
+    try {
+      Set<HighLineAsked> asked =
+          fields.stream().map(HighLineAsked::parse).collect(Collectors.toSet());
+      return new SurveyRequest(assume, overrides, asked, services, limits);
+    } catch (IllegalArgumentException e) {
+      throw new InputException(
+          Place.NOWHERE,
+          String.valueOf(e.getMessage()),
+          "Name a field to fall both ways as deck-1/field-1, or with the place of its high line as"
+              + " deck-1/field-1@2.36m.");
+    }
   }
 
   Told told() {

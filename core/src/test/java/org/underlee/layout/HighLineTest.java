@@ -28,11 +28,11 @@ class HighLineTest {
   private static final double W = TimberDeck.W;
   private static final double D = TimberDeck.D;
   private static final double Z = TimberDeck.Z;
-  private static final double HALF = 3;
-  private static final int JOISTS = 6;
+  static final double HALF = 3;
+  static final int JOISTS = 6;
   private static final double RIGHT = (JOISTS - 1) * 0.4 + W;
 
-  private static TimberDeck deck() {
+  static TimberDeck deck() {
     TimberDeck deck = new TimberDeck();
     for (int i = 0; i < JOISTS; i++) {
       deck.joist("j" + (i + 1), i * 0.4, -HALF, HALF);
@@ -48,7 +48,7 @@ class HighLineTest {
     return deck;
   }
 
-  private static TimberDeck blocked(TimberDeck deck, double... stations) {
+  static TimberDeck blocked(TimberDeck deck, double... stations) {
     for (int i = 0; i + 1 < JOISTS; i++) {
       double y = stations[i % stations.length];
       String name = "block " + i;
@@ -58,19 +58,25 @@ class HighLineTest {
     return deck;
   }
 
-  private record Halves(Framing framing, List<FieldBays> bays) {
+  record Halves(Framing framing, List<FieldBays> bays) {
     static Optional<Halves> of(TimberDeck timber) {
+      return of(timber, BothWays.of(timber.fieldBays().get(0), "deck-1/field-2"));
+    }
+
+    static Optional<Halves> at(TimberDeck timber, double station) {
+      return of(timber, BothWays.at(timber.fieldBays().get(0), station, "deck-1/field-2"));
+    }
+
+    private static Optional<Halves> of(TimberDeck timber, Optional<List<FieldBays>> halves) {
       Framing whole = timber.frame();
-      FieldBays given = timber.fieldBays().get(0);
-      return BothWays.of(given, "deck-1/field-2")
-          .map(
-              bays -> {
-                Deck d = whole.decks().get(0);
-                List<Field> fields = bays.stream().map(FieldBays::field).toList();
-                Deck deck = new Deck(d.id(), d.storey(), d.top(), d.outside(), fields);
-                return new Halves(
-                    new Framing(List.of(deck), whole.roles(), List.of(), List.of()), bays);
-              });
+      return halves.map(
+          bays -> {
+            Deck d = whole.decks().get(0);
+            List<Field> fields = bays.stream().map(FieldBays::field).toList();
+            Deck deck = new Deck(d.id(), d.storey(), d.top(), d.outside(), fields);
+            return new Halves(
+                new Framing(List.of(deck), whole.roles(), List.of(), List.of()), bays);
+          });
     }
 
     Layout layOut(Kit kit, Wishes wishes) {
@@ -83,7 +89,7 @@ class HighLineTest {
     return Halves.of(deck).orElseThrow();
   }
 
-  private static Kit kit(String id) {
+  static Kit kit(String id) {
     return KitReader.allBuiltIn().stream().filter(k -> k.id().equals(id)).findFirst().orElseThrow();
   }
 
@@ -120,11 +126,11 @@ class HighLineTest {
     return field.frame().apply(new Vec3((bay.leftFace().at(v) + bay.rightFace().at(v)) / 2, v, 0));
   }
 
-  private static Layout layOut(Halves halves, String kit) {
+  static Layout layOut(Halves halves, String kit) {
     return halves.layOut(kit(kit), Wishes.NONE.withBoardsOff());
   }
 
-  private static DrainProof proof(Halves halves, Layout layout) {
+  static DrainProof proof(Halves halves, Layout layout) {
     return WaterProver.prove(DrainCases.of(halves.bays, layout));
   }
 

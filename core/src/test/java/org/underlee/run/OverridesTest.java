@@ -52,7 +52,11 @@ class OverridesTest {
             + " the role \"purlin\" of a is none of blocking",
         "{\"schema\": \"underlee/overrides/1\", \"roles\": {\"a\": \"rim\", \"a\": \"post\"},"
             + " \"outside\": {}} | Duplicate",
-        "{\"schema\": \"underlee/overrides/1\", \"roles\": {}, \"outside\": {}} more | line 1"
+        "{\"schema\": \"underlee/overrides/1\", \"roles\": {}, \"outside\": {}} more | line 1",
+        "{\"schema\": \"underlee/overrides/2\", \"roles\": {}, \"outside\": {}, \"bothWays\": [],"
+            + " \"highLines\": {}} | highLines",
+        "{\"schema\": \"underlee/overrides/3\", \"roles\": {}, \"outside\": {}, \"bothWays\": [],"
+            + " \"highLines\": {\"j\": \"half way\"}} | the high line of j: \"half way\" is not a length"
       })
   void aSlipIsToldWithItsPlace(String text, String told) {
     assertThatThrownBy(() -> Overrides.read(text, "deck.underlee.json"))
@@ -77,5 +81,21 @@ class OverridesTest {
     assertThatThrownBy(() -> Overrides.read(folder.resolve("none.json")))
         .isInstanceOf(InputException.class)
         .hasMessageContaining("none.json");
+  }
+
+  @Test
+  void theThirdSchemaHasThePlacesOfHighLinesAndOlderOnesAreReadAsBefore() {
+    String third =
+        "{\"schema\": \"underlee/overrides/3\", \"roles\": {}, \"outside\": {}, \"bothWays\":"
+            + " [\"a\"], \"highLines\": {\"b\": \"7' 9 1/2\\\"\", \"c\": \"2.36 m\"}}";
+    Overrides read = Overrides.read(third, "deck.underlee.json");
+    assertThat(read.told().bothWays()).containsExactly("a");
+    assertThat(read.told().highLines()).isEqualTo(Map.of("b", 93.5 * 0.0254, "c", 2.36));
+    assertThat(read.told().globalIds()).containsExactly("a", "b", "c");
+    assertThat(Overrides.read(read.text(), "again").told()).isEqualTo(read.told());
+    String second =
+        "{\"schema\":\"underlee/overrides/2\",\"roles\":{},\"outside\":{},\"bothWays\":[\"a\"]}";
+    assertThat(Overrides.read(second, "deck.underlee.json").text()).isEqualTo(second);
+    assertThat(Overrides.read(GOOD, "deck.underlee.json").told().highLines()).isEmpty();
   }
 }

@@ -39,6 +39,14 @@ record SourceSheet(Job job) {
                   job.writing().translated(place.field().fallWhy()),
                   job.told(place.layout().binding())),
               PLAIN));
+      place
+          .field()
+          .highLine()
+          .ifPresent(
+              h ->
+                  blocks.add(
+                      new Block.Text(
+                          job.say("sources.highLine", place.mark(), job.told(h.words())), PLAIN)));
     }
     blocks.add(new Block.Heading(job.say("sources.kitValues")));
     blocks.add(kitValues());

@@ -11,6 +11,7 @@ import org.underlee.framing.AssumedJoists;
 import org.underlee.framing.Deck;
 import org.underlee.layout.Scope;
 import org.underlee.run.DeckRun;
+import org.underlee.run.HighLineAsked;
 import org.underlee.run.Overrides;
 import org.underlee.run.Survey;
 import org.underlee.run.SurveyRequest;
@@ -71,12 +72,14 @@ final class ModelOptions {
 
   @Option(
       names = "--both-ways",
-      paramLabel = "FIELD",
+      paramLabel = "FIELD[@STATION]",
+      converter = BothWaysConverter.class,
       description = {
         "A field that is to fall both ways from a high line inside it, such as deck-1/field-1: only"
-            + " where neither end is at a house. May be given more than once."
+            + " where neither end is at a house. The line is where the program puts it, or that far"
+            + " from the field's high end, as in deck-1/field-1@2.36m. May be given more than once."
       })
-  Set<String> bothWays = Set.of();
+  Set<HighLineAsked> bothWays = Set.of();
 
   @Option(
       names = "--services",
@@ -96,6 +99,18 @@ final class ModelOptions {
     public AssumedJoists convert(String text) {
       try {
         return AssumedJoists.parse(text);
+      } catch (IllegalArgumentException e) {
+        throw new TypeConversionException(e.getMessage());
+      }
+    }
+  }
+
+  /** Reads {@code --both-ways}; what is wrong with it is a mistake of usage. */
+  static final class BothWaysConverter implements ITypeConverter<HighLineAsked> {
+    @Override
+    public HighLineAsked convert(String text) {
+      try {
+        return HighLineAsked.parse(text);
       } catch (IllegalArgumentException e) {
         throw new TypeConversionException(e.getMessage());
       }

@@ -22,6 +22,7 @@ import org.underlee.layout.Onto;
 import org.underlee.layout.OwnTables;
 import org.underlee.layout.Scope;
 import org.underlee.layout.Wishes;
+import org.underlee.run.HighLineAsked;
 import org.underlee.run.Overrides;
 import org.underlee.run.Redecided;
 import org.underlee.run.SurveyRequest;
@@ -39,7 +40,8 @@ import org.underlee.writeback.FilesRead;
  * @param accepted findings that a person has answered for, each with the reason
  * @param wishes what is fixed about the decks: seat, low end, bays left open, boards off, dry zone
  * @param roles what elements of the model are said to be, by GlobalId, as {@link Overrides#words}
- * @param bothWays fields that are to fall both ways, by the name that they have falling one way
+ * @param bothWays fields that are to fall both ways, by the name that they have falling one way, as
+ *     after {@code --both-ways}
  */
 public record Decisions(
     Optional<String> deck,
@@ -172,11 +174,30 @@ public record Decisions(
 
   /** A field falling both ways, or again one way. */
   public Decisions turningWays(String field) {
-    Set<String> fields = new TreeSet<>(bothWays);
-    if (!fields.remove(field)) {
-      fields.add(field);
-    }
+    return highLine(field).isPresent()
+        ? fallingBothWays(others(field))
+        : turnedAt(new HighLineAsked(field, OptionalDouble.empty()));
+  }
+
+  /** A field falling both ways from this line, and from no other. */
+  public Decisions turnedAt(HighLineAsked line) {
+    Set<String> fields = others(line.field());
+    fields.add(line.text());
     return fallingBothWays(fields);
+  }
+
+  /** What was asked of a field that is to fall both ways. */
+  public Optional<HighLineAsked> highLine(String field) {
+    return bothWays.stream()
+        .map(HighLineAsked::parse)
+        .filter(l -> l.field().equals(field))
+        .findFirst();
+  }
+
+  private Set<String> others(String field) {
+    Set<String> fields = new TreeSet<>(bothWays);
+    fields.removeIf(f -> HighLineAsked.parse(f).field().equals(field));
+    return fields;
   }
 
   /** What was decided for an older export, in place of what is decided; services stay. */

@@ -5,10 +5,10 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
-import java.util.TreeSet;
 import org.underlee.finding.Finding;
 import org.underlee.finding.Fix;
 import org.underlee.finding.Level;
+import org.underlee.run.HighLineAsked;
 import org.underlee.units.Lengths.UnitSystem;
 
 /** Findings as a person goes through them: filtered, put in groups, each with what can be done. */
@@ -170,15 +170,9 @@ public final class FindingList {
       // what is decided already: the panel lays out around the services that it was given
       case "--services" -> now.services().isEmpty() ? Optional.empty() : Optional.of(now);
       case "--rain" -> Optional.of(now.withRain(option.value()));
-      case "--both-ways" -> Optional.of(now.fallingBothWays(with(now.bothWays(), option.value())));
+      case "--both-ways" -> Optional.of(now.turnedAt(HighLineAsked.parse(option.value())));
       case "--also-drains" -> Optional.of(now.alsoDraining(option.value()));
       default -> Optional.empty();
     };
-  }
-
-  private static Set<String> with(Set<String> fields, String one) {
-    Set<String> all = new TreeSet<>(fields);
-    all.add(one);
-    return all;
   }
 }

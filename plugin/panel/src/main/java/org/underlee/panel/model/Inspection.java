@@ -183,6 +183,9 @@ public record Inspection(String name, String kind, List<Row> rows, List<Because>
       rows.add(new Row("Along the fall", length(field.along().length())));
       List<Because> why = new ArrayList<>();
       why.add(new Because("Falls this way because " + field.fallWhy() + ".", List.of()));
+      field
+          .highLine()
+          .ifPresent(h -> why.add(new Because("And " + h.words().in(units) + ".", List.of())));
       layout.ifPresent(
           l -> {
             rows.add(new Row("Fall", Lengths.fall(l.fall())));

@@ -2,6 +2,7 @@ package org.underlee.panel.model;
 
 import java.util.LinkedHashSet;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.Set;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
@@ -11,6 +12,7 @@ import org.underlee.finding.Finding;
 import org.underlee.framing.Field;
 import org.underlee.framing.HighLine;
 import org.underlee.panel.host.Host;
+import org.underlee.run.HighLineAsked;
 
 /** The one selection of the panel: in its pictures, lists and tables, and in the host. */
 public final class Selecting {
@@ -91,9 +93,28 @@ public final class Selecting {
 
   /** Lets the field at hand fall both ways from a high line inside it, or again one way. */
   public void turnWays() {
-    fieldThatMayTurn()
+    turning()
+        .ifPresent(
+            l ->
+                session.decide(l.field() + " both ways or one way", d -> d.turningWays(l.field())));
+  }
+
+  /** Lets the field at hand fall both ways from this line; from the program's when it is empty. */
+  public void turnWaysAt(OptionalDouble station) {
+    turning()
+        .ifPresent(
+            l ->
+                session.decide(
+                    "Put the high line of " + l.field(),
+                    d -> d.turnedAt(new HighLineAsked(l.field(), station))));
+  }
+
+  /** The field at hand by the name that it has falling one way, with the line asked for so far. */
+  public Optional<HighLineAsked> turning() {
+    Decisions now = session.decisions().get();
+    return fieldThatMayTurn()
         .map(f -> f.highLine().filter(h -> !h.first()).map(HighLine::other).orElse(f.id()))
-        .ifPresent(id -> session.decide(id + " both ways or one way", d -> d.turningWays(id)));
+        .map(id -> now.highLine(id).orElseGet(() -> new HighLineAsked(id, OptionalDouble.empty())));
   }
 
   public boolean mayTurnWays() {

@@ -11,6 +11,7 @@ import javafx.scene.layout.Region;
 import org.underlee.panel.model.Command;
 import org.underlee.panel.model.OutletHand;
 import org.underlee.panel.model.PanelModel;
+import org.underlee.run.HighLineAsked;
 
 /** Everything that can be done in the panel, in one list: for buttons, keys and the search. */
 final class Actions {
@@ -161,6 +162,13 @@ final class Actions {
         model.selecting()::mayTurnWays,
         model.selecting()::turnWays);
     add(
+        "high-line",
+        "Put the high line of the field at hand",
+        "mdi2c-call-split",
+        "",
+        model.selecting()::mayTurnWays,
+        () -> model.selecting().turning().ifPresent(this::askHighLine));
+    add(
         "boards-off",
         "The boards are off, or not yet laid: on or off",
         "mdi2l-layers-off-outline",
@@ -174,6 +182,17 @@ final class Actions {
         "Shortcut+Shift+F",
         () -> true,
         view::filterFindings);
+  }
+
+  private void askHighLine(HighLineAsked now) {
+    TextAsk.length(
+            view,
+            "The high line of " + now.field(),
+            "How far from its high end it is to be, such as 7' 9 1/2\" or 2.36 m; empty for where the"
+                + " program puts it",
+            now.station(),
+            model.units().get())
+        .ifPresent(model.selecting()::turnWaysAt);
   }
 
   private void outlets() {

@@ -165,7 +165,7 @@ final class FindingsView extends BorderPane {
   }
 
   private void accept(FindingList.Row row) {
-    ReasonAsk.over(this, "Accept a finding", row.message(), row.accepted())
+    TextAsk.reason(this, "Accept a finding", row.message(), row.accepted())
         .ifPresent(
             reason ->
                 model

@@ -82,7 +82,7 @@ final class ServicesView extends BorderPane {
   }
 
   private void accept(ServiceIssue issue) {
-    ReasonAsk.over(this, "Accept an issue", issue.title(), issue.accepted())
+    TextAsk.reason(this, "Accept an issue", issue.title(), issue.accepted())
         .ifPresent(reason -> model.services().accept(issue, reason));
   }
 
