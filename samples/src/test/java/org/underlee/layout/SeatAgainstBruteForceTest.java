@@ -6,6 +6,8 @@ import static org.assertj.core.api.Assertions.within;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Random;
+import java.util.function.Supplier;
 import java.util.stream.LongStream;
 import java.util.stream.Stream;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -13,6 +15,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 import org.underlee.bay.Bay;
 import org.underlee.bay.BothWays;
 import org.underlee.bay.FieldBays;
+import org.underlee.bay.HighLinePlaces;
 import org.underlee.kit.DrainValue;
 import org.underlee.kit.Kit;
 import org.underlee.kit.KitReader;
@@ -33,6 +36,9 @@ class SeatAgainstBruteForceTest {
 
   /** Steeper than the kit's own, so that bays are found that have no seat. */
   private static final int STEEP = 20;
+
+  /** Stations tried for a line where nothing stands. */
+  private static final int TRIES = 20;
 
   static LongStream seeds() {
     return LongStream.rangeClosed(1, Integer.getInteger("underlee.fields", 30));
@@ -96,9 +102,31 @@ class SeatAgainstBruteForceTest {
         DeckRun.survey(IfcEmitter.emit(SampleDecks.random(seed), Mix.PLAIN), "deck.ifc")
             .bays()
             .get(0);
-    Optional<List<FieldBays>> halves = BothWays.of(whole, "other");
+    // every other time from a station by chance, where the line can be there
+    Optional<List<FieldBays>> halves =
+        seed % 2 == 0
+            ? BothWays.of(whole, "other")
+            : Stream.generate(new Chance(seed, whole))
+                .limit(TRIES)
+                .filter(v -> new HighLinePlaces(whole).wrong(v).isEmpty())
+                .flatMap(v -> BothWays.at(whole, v, "other").stream())
+                .findFirst();
     for (String name : List.of("formed-aluminium", "membrane-drape", "ribbed-sheet")) {
       halves.ifPresent(h -> compareShared(h, SlowLimits.of(KitReader.named(name))));
+    }
+  }
+
+  /** Stations all along the bays of a field. */
+  private record Chance(Random random, double length) implements Supplier<Double> {
+    Chance(long seed, FieldBays whole) {
+      this(
+          new Random(seed),
+          whole.bays().stream().mapToDouble(b -> b.stretch().to()).max().orElseThrow());
+    }
+
+    @Override
+    public Double get() {
+      return random.nextDouble() * length;
     }
   }
 

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
@@ -12,18 +13,24 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.underlee.finding.Finding;
+import org.underlee.finding.Fix;
 import org.underlee.finding.InputException;
 import org.underlee.framing.Field;
+import org.underlee.framing.HighLine;
+import org.underlee.framing.Told;
 import org.underlee.kit.KitReader;
 import org.underlee.layout.FieldLayout;
 import org.underlee.layout.PartKind;
 import org.underlee.layout.Scope;
 import org.underlee.layout.Wishes;
+import org.underlee.report.DesignText;
+import org.underlee.report.SurveyText;
 import org.underlee.samples.HardCase;
 import org.underlee.samples.HardCases;
 import org.underlee.samples.IfcEmitter;
 import org.underlee.samples.Mix;
 import org.underlee.step.StepFile;
+import org.underlee.units.Lengths.UnitSystem;
 import org.underlee.writeback.Strip;
 
 /**
@@ -101,6 +108,124 @@ class BothWaysKeptTest {
         .isEqualTo(design.layout().fields().get(1).seatHigh());
     assertThat(design.layout().parts().stream().anyMatch(p -> p.kind() == PartKind.RIDGE_CAP))
         .isEqualTo(!kit.equals("membrane-drape"));
+  }
+
+  private static final double STATION = 2.2;
+
+  private static SurveyRequest at(String station) {
+    return SurveyRequest.PLAIN.bothWays(Set.of("deck-1/field-1@" + station));
+  }
+
+  private static Survey surveyAt(String station) {
+    return DeckRun.survey(model(Mix.PLAIN), NAME, at(station));
+  }
+
+  private static HighLine line(Survey survey) {
+    return survey.framing().fields().findFirst().flatMap(Field::highLine).orElseThrow();
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"2.2 m", "2200mm", "7' 2 5/8\""})
+  void theLineIsWhereALengthAsPeopleWriteItPutsIt(String station) {
+    HighLine line = line(surveyAt(station));
+    assertThat(line.station()).isCloseTo(STATION, within(0.001));
+    assertThat(line.asked()).isTrue();
+    assertThat(SurveyText.write(surveyAt(station), UnitSystem.IMPERIAL))
+        .contains(
+            "the high line is 7' 2 5/8\" from the high end of the whole field, where you put");
+  }
+
+  @Test
+  void theStationIsWrittenCheckedAndTakenToANewExport() {
+    Design design =
+        DeckRun.design(surveyAt("2.2m"), Scope.OUTSIDE, KitReader.named("formed-aluminium"));
+    assertThat(DesignText.write(design, UnitSystem.METRIC))
+        .contains(
+            "the high line is 2200 mm from the high end of the whole field, where you put it");
+    assertThat(design.layout().fields()).hasSize(2);
+    assertThat(design.survey().bays().get(1).bays())
+        .allSatisfy(b -> assertThat(b.stretch().to()).isCloseTo(STATION, within(1e-6)));
+    byte[] written = design.written().bytes();
+    Checked checked = DeckRun.check(written, NAME, SurveyRequest.PLAIN, Optional.empty());
+    assertThat(line(checked.survey()).station()).isEqualTo(STATION);
+    Resynced again =
+        Resync.of(
+            StepFile.of(model(Mix.PLAIN), NAME),
+            StepFile.of(written, NAME),
+            List.of(),
+            Optional.empty(),
+            Optional.empty());
+    assertThat(again.decisions()).allMatch(Resynced.Decision::kept);
+    assertThat(line(again.design().survey()).station()).isEqualTo(STATION);
+    assertThat(again.again().bothWays()).containsExactly("deck-1/field-1@2.2m");
+  }
+
+  @Test
+  void theOverridesFileTellsTheStationInItsThirdSchemaAndANameStandsOverIt() {
+    Overrides told = surveyAt("2.2m").request().overrides().orElseThrow();
+    assertThat(told.text()).contains("underlee/overrides/3").contains(":\"2.2m\"}");
+    Overrides read = Overrides.read(told.text(), "overrides");
+    SurveyRequest byJoist = new SurveyRequest(Optional.empty(), Optional.of(read), List.of());
+    assertThat(line(DeckRun.survey(model(Mix.PLAIN), NAME, byJoist)).station()).isEqualTo(STATION);
+    Survey named =
+        DeckRun.survey(model(Mix.PLAIN), NAME, byJoist.bothWays(Set.of("deck-1/field-1@2.4m")));
+    assertThat(line(named).station()).isEqualTo(2.4);
+    assertThat(named.request().told().highLines()).hasSize(1).containsValue(2.4);
+    Survey back =
+        DeckRun.survey(model(Mix.PLAIN), NAME, byJoist.bothWays(Set.of("deck-1/field-1")));
+    assertThat(line(back).asked()).isFalse();
+    assertThat(back.request().told().highLines()).isEmpty();
+  }
+
+  @Test
+  void twoJoistsOfAFieldThatTellTwoLinesAreAnError() {
+    List<String> joists =
+        Told.joists(
+                DeckRun.survey(model(Mix.PLAIN), NAME, SurveyRequest.PLAIN)
+                    .framing()
+                    .fields()
+                    .findFirst()
+                    .orElseThrow())
+            .toList();
+    Told two =
+        Told.NOTHING.fallingBothWays(Set.of(), Map.of(joists.get(0), 2.2, joists.get(1), 2.4));
+    SurveyRequest request =
+        new SurveyRequest(Optional.empty(), Optional.of(new Overrides("o", two)), List.of());
+    assertThatThrownBy(() -> DeckRun.survey(model(Mix.PLAIN), NAME, request))
+        .isInstanceOf(InputException.class)
+        .hasMessageContaining("deck-1/field-1 at 2.2m and 2.4m");
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"0.1m", "5.5m", "9m", "1.1m"})
+  void aPlaceWhereTheLineCannotBeIsAFindingWhoseFixPutsItWhereItCan(String station) {
+    Survey survey = surveyAt(station);
+    assertThat(fields(survey)).containsExactly("deck-1/field-1");
+    Finding finding =
+        survey.findings().stream()
+            .filter(f -> f.rule().equals(Rules.HIGH_LINE_NOT_THERE))
+            .findFirst()
+            .orElseThrow();
+    assertThat(finding.words().quantities()).hasSizeGreaterThan(2);
+    Fix.Option option = finding.fix().flatMap(Fix::action).orElseThrow().options().get(0);
+    assertThat(option.name()).isEqualTo("--both-ways");
+    Survey there =
+        DeckRun.survey(
+            model(Mix.PLAIN), NAME, SurveyRequest.PLAIN.bothWays(Set.of(option.value())));
+    assertThat(fields(there)).hasSize(2);
+    assertThat(there.findings()).extracting(Finding::rule).doesNotContain(finding.rule());
+  }
+
+  @Test
+  void whatIsNoLengthAndAFieldNamedTwiceAreErrorsThatSayWhatToWrite() {
+    assertThatThrownBy(() -> at("half way"))
+        .isInstanceOf(InputException.class)
+        .hasMessageContaining("\"half way\" is not a length");
+    SurveyRequest twice =
+        SurveyRequest.PLAIN.bothWays(Set.of("deck-1/field-1", "deck-1/field-1@2.2m"));
+    assertThatThrownBy(() -> DeckRun.survey(model(Mix.PLAIN), NAME, twice))
+        .isInstanceOf(InputException.class)
+        .hasMessageContaining("deck-1/field-1 was asked twice");
   }
 
   @Test
