@@ -61,4 +61,23 @@ class SurveyVerbTest extends AtTheShell {
     assertThat(run("survey", deck, "--json", "--out", out).code()).isZero();
     assertThat(Files.readString(out)).isEqualTo(run("survey", deck, "--json").out());
   }
+
+  @Test
+  void theHighLineIsPutAtALengthAndWhatIsNoLengthIsAMistakeOfUsage() throws Exception {
+    Path free = SAMPLES.resolve("hard-cases/both-ways/both-ways.ifc");
+    Ran put = run("survey", free, "--json", "--both-ways", "deck-1/field-1@7' 2 5/8\"");
+    JsonNode line = put.json().at("/decks/0/fields/0/highLine");
+    assertThat(line.get("beside").asText()).isEqualTo("deck-1/field-2");
+    assertThat(line.get("atMm").asDouble()).isEqualTo(2200.3);
+    assertThat(line.get("asked").asBoolean()).isTrue();
+    Ran slip = run("survey", free, "--both-ways", "deck-1/field-1@half way");
+    assertThat(slip.code()).isEqualTo(2);
+    assertThat(slip.err()).contains("\"half way\" is not a length; write it like 7' 9 1/2\"");
+    Ran near = run("survey", free, "--both-ways", "deck-1/field-1@1.1m", "--fail-on", "error");
+    assertThat(near.code()).isEqualTo(ExitCode.FINDINGS);
+    assertThat(near.err())
+        .contains("high-line-not-there")
+        .contains("in B2 something stands from")
+        .contains("Try: --both-ways deck-1/field-1@");
+  }
 }
