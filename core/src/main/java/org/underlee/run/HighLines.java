@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -98,6 +99,7 @@ final class HighLines {
       throw new InputException(
           Place.NOWHERE,
           String.format(
+              Locale.ROOT,
               "the overrides put the high line of %s at %s: a field has one",
               field.id(),
               places.stream().map(HighLineAsked::length).collect(Collectors.joining(" and "))),

@@ -8,6 +8,7 @@ import java.util.Arrays;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -188,8 +189,12 @@ public record Overrides(String file, Told told) {
       throw slip(
           name,
           String.format(
+              Locale.ROOT,
               "its schema is \"%s\", expected \"%s\", \"%s\" or \"%s\"",
-              schema, FIRST, SECOND, SCHEMA));
+              schema,
+              FIRST,
+              SECOND,
+              SCHEMA));
     }
   }
 

@@ -68,7 +68,7 @@ class SurveyVerbTest extends AtTheShell {
     Ran put = run("survey", free, "--json", "--both-ways", "deck-1/field-1@7' 2 5/8\"");
     JsonNode line = put.json().at("/decks/0/fields/0/highLine");
     assertThat(line.get("beside").asText()).isEqualTo("deck-1/field-2");
-    assertThat(line.get("atMm").asDouble()).isEqualTo(2200.3);
+    assertThat(line.get("atMm").asDouble()).isEqualTo(2200.275);
     assertThat(line.get("asked").asBoolean()).isTrue();
     Ran slip = run("survey", free, "--both-ways", "deck-1/field-1@half way");
     assertThat(slip.code()).isEqualTo(2);
