@@ -94,20 +94,6 @@ record CuttingOrder(int sizes, List<Integer> wanted, List<Block> blocks, List<Of
     return best;
   }
 
-  /**
-   * What any plan costs at least, by length alone: no stick gives more length for its cost than the
-   * best, and no block holds more pieces side by side than the fullest.
-   */
-  double leastByLength() {
-    double need = 0;
-    for (int size = 0; size < sizes; size++) {
-      need += (double) wanted.get(size) * blocks.get(size).need();
-    }
-    double each =
-        offers.stream().mapToDouble(o -> (double) o.cost() / o.room()).min().orElseThrow();
-    return need / abreast() * each;
-  }
-
   /** The most pieces that lie side by side in a block. */
   int abreast() {
     return blocks.stream().mapToInt(b -> b.sizes().size()).max().orElse(1);

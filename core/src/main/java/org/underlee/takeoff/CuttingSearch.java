@@ -15,8 +15,8 @@ import org.underlee.takeoff.CuttingBound.Relaxed;
  * so that the branches together leave nothing out. Branches that leave the relaxation's advice are
  * tried few at a time (limited discrepancy search), since the advice is mostly right.
  *
- * <p>Before all that, what a person would cut is held against what the length alone must cost: on
- * most orders they meet, and there is nothing to search.
+ * <p>Before all that, what a person would cut is held against what {@link LeastCost} tells by
+ * formulas: on most orders they meet, and there is nothing to search.
  *
  * <p>Where that does not meet the bound, every pattern that a cheaper plan could use is listed:
  * there are few, because the bound is near. {@link ListedSearch} then either finds the cheaper plan
@@ -72,14 +72,14 @@ final class CuttingSearch {
     return new Found(best, bestCost, bound);
   }
 
-  /** By first fit, and what the length alone must cost: proven where the two meet. */
+  /** By first fit, and what it must cost by formulas: proven where the two meet. */
   Found quick() {
     int[] wanted = order.wantedRows();
     if (order.abreast() > 1) {
       offer(FirstFit.ripped(order, wanted)); // first: at the same cost it leaves more of the last
     }
     offer(wanted);
-    bound = sums.atLeast(order.leastByLength() * (1 - ROUNDING));
+    bound = sums.atLeast(LeastCost.of(order) * (1 - ROUNDING));
     return new Found(best, bestCost, bound);
   }
 
