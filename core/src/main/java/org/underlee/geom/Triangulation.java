@@ -9,6 +9,7 @@ import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.GeometryFactory;
 import org.locationtech.jts.geom.LinearRing;
 import org.locationtech.jts.geom.Polygon;
+import org.locationtech.jts.geom.impl.CoordinateArraySequence;
 import org.locationtech.jts.triangulate.polygon.PolygonTriangulator;
 
 /**
@@ -30,9 +31,10 @@ public record Triangulation(List<Vec2> points, List<int[]> triangles) {
       return new Triangulation(points, List.of(new int[] {0, 2, 3}, new int[] {2, 0, 1}));
     }
     GeometryFactory factory = new GeometryFactory();
+    Compared.Budget budget = new Compared.Budget(points.size());
     LinearRing[] holes =
-        outline.holes().stream().map(h -> ring(factory, h)).toArray(LinearRing[]::new);
-    Geometry cut = cut(factory.createPolygon(ring(factory, outline.outer()), holes));
+        outline.holes().stream().map(h -> ring(factory, h, budget)).toArray(LinearRing[]::new);
+    Geometry cut = cut(factory.createPolygon(ring(factory, outline.outer(), budget), holes));
     Map<Vec2, Integer> numbers = new HashMap<>();
     for (int i = 0; i < points.size(); i++) {
       numbers.putIfAbsent(points.get(i), i);
@@ -83,12 +85,21 @@ public record Triangulation(List<Vec2> points, List<int[]> triangles) {
     return twice >= 0 ? t : new int[] {t[0], t[2], t[1]};
   }
 
-  private static LinearRing ring(GeometryFactory factory, List<Vec2> ring) {
+  private static LinearRing ring(GeometryFactory factory, List<Vec2> ring, Compared.Budget budget) {
     Coordinate[] c = new Coordinate[ring.size() + 1];
     for (int i = 0; i < c.length; i++) {
       Vec2 p = ring.get(i % ring.size());
-      c[i] = new Coordinate(p.x(), p.y());
+      c[i] = new Compared(p.x(), p.y(), budget);
     }
-    return factory.createLinearRing(c);
+    return factory.createLinearRing(
+        new CoordinateArraySequence(c) {
+          private static final long serialVersionUID = 1;
+
+          /** JTS makes the copies that it works on by it. */
+          @Override
+          public Coordinate createCoordinate() {
+            return new Compared(0, 0, budget);
+          }
+        });
   }
 }

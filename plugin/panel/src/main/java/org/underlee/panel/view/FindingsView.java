@@ -13,12 +13,14 @@ import javafx.scene.control.ListCell;
 import javafx.scene.control.ListView;
 import javafx.scene.control.TextField;
 import javafx.scene.control.ToggleButton;
+import javafx.scene.control.Tooltip;
 import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import org.kordamp.ikonli.javafx.FontIcon;
+import org.underlee.finding.Fix;
 import org.underlee.finding.Level;
 import org.underlee.panel.model.FindingList;
 import org.underlee.panel.model.Lists;
@@ -175,17 +177,39 @@ final class FindingsView extends BorderPane {
                         d -> d.accepting(row.key(), reason)));
   }
 
+  /** Its row is made once: each node that is new has its styles worked out. */
   private final class Cell extends ListCell<FindingList.Row> {
+    private final Label message = new Label();
+    private final Label below = new Label();
+    private final Button fix = new Button("", Icons.icon("mdi2w-wrench-outline"));
+    private final Button accept = new Button();
+    private final HBox content = new HBox();
+    private Level level = Level.NOTE;
+
     Cell() {
       setPrefWidth(0);
+      message.setWrapText(true);
+      below.getStyleClass().add("quiet");
+      below.setWrapText(true);
+      VBox words = new VBox(message, below);
+      HBox.setHgrow(words, Priority.ALWAYS);
+      words.setMinWidth(0);
+      fix.getStyleClass().add("fix");
+      fix.setMinWidth(Region.USE_PREF_SIZE);
+      fix.setTooltip(new Tooltip());
+      accept.getStyleClass().add("accept");
+      accept.setMinWidth(Region.USE_PREF_SIZE);
+      content.getChildren().addAll(sign(level), words, fix, accept);
+      content.getStyleClass().add("finding");
+      setText(null);
+      setGraphic(content);
     }
 
     @Override
     protected void updateItem(FindingList.Row row, boolean empty) {
       super.updateItem(row, empty);
-      setText(null);
+      content.setVisible(!empty && row != null);
       if (empty || row == null) {
-        setGraphic(null);
         setAccessibleText(null);
         return;
       }
@@ -197,41 +221,33 @@ final class FindingsView extends BorderPane {
               + row.where()
               + ". "
               + row.advice());
-      setGraphic(content(row));
+      show(row);
     }
 
-    private HBox content(FindingList.Row row) {
-      Label message = new Label(row.message());
-      message.setWrapText(true);
-      Label below = new Label(below(row));
-      below.getStyleClass().add("quiet");
-      below.setWrapText(true);
-      VBox words = new VBox(message, below);
-      HBox.setHgrow(words, Priority.ALWAYS);
-      words.setMinWidth(0);
-      HBox content = new HBox(sign(row.finding().level()), words);
-      content.getStyleClass().add("finding");
-      if (row.accepted().isPresent()) {
-        content.getStyleClass().add("accepted");
+    private void show(FindingList.Row row) {
+      if (row.finding().level() != level) {
+        level = row.finding().level();
+        content.getChildren().set(0, sign(level));
       }
-      row.action()
-          .filter(a -> model.canFix(row.finding()))
-          .ifPresent(
-              a -> {
-                Button fix = new Button(FindingList.words(a), Icons.icon("mdi2w-wrench-outline"));
-                fix.getStyleClass().add("fix");
-                fix.setMinWidth(Region.USE_PREF_SIZE);
-                fix.setTooltip(
-                    new javafx.scene.control.Tooltip(a.preview().in(model.units().get())));
-                fix.setOnAction(e -> model.fix(row.finding()));
-                content.getChildren().add(fix);
-              });
-      Button accept = new Button(row.accepted().isPresent() ? "Accepted" : "Accept …");
-      accept.getStyleClass().add("accept");
-      accept.setMinWidth(Region.USE_PREF_SIZE);
+      message.setText(row.message());
+      below.setText(below(row));
+      boolean accepted = row.accepted().isPresent();
+      if (content.getStyleClass().contains("accepted") != accepted) {
+        content
+            .getStyleClass()
+            .setAll(accepted ? List.of("finding", "accepted") : List.of("finding"));
+      }
+      Optional<Fix.Action> action = row.action().filter(a -> model.canFix(row.finding()));
+      fix.setVisible(action.isPresent());
+      fix.setManaged(action.isPresent());
+      action.ifPresent(
+          a -> {
+            fix.setText(FindingList.words(a));
+            fix.getTooltip().setText(a.preview().in(model.units().get()));
+          });
+      fix.setOnAction(e -> model.fix(row.finding()));
+      accept.setText(accepted ? "Accepted" : "Accept …");
       accept.setOnAction(e -> accept(row));
-      content.getChildren().add(accept);
-      return content;
     }
 
     private String below(FindingList.Row row) {

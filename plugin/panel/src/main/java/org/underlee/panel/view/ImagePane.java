@@ -49,6 +49,12 @@ final class ImagePane extends Region {
     return scale >= 1 && scale <= GREATEST_SCALE ? scale : 1;
   }
 
+  /** Loads what a first picture needs. */
+  static void rehearse() {
+    ImagePane unseen = new ImagePane((w, h) -> {});
+    unseen.show(Image.of(1, 1, new int[1]));
+  }
+
   void show(Image image) {
     PixelBuffer<IntBuffer> buffer = pixels;
     if (buffer == null

@@ -197,32 +197,31 @@ final class OutlineView extends TreeView<Outline> {
       state.setMinWidth(Region.USE_PREF_SIZE);
       HBox.setHgrow(gap, Priority.ALWAYS);
       setPrefWidth(0);
+      setText(null);
+      setGraphic(row);
     }
 
     @Override
     protected void updateItem(Outline item, boolean empty) {
       super.updateItem(item, empty);
-      setText(null);
-      if (empty || item == null) {
-        setGraphic(null);
+      boolean none = empty || item == null;
+      // the row stays: taken away and put back, its styles would be worked out anew
+      name.setText(none ? "" : item.name());
+      note.setText(none ? "" : item.note());
+      state.setText(none ? "" : item.state().words());
+      state.setVisible(!state.getText().isEmpty());
+      state.setManaged(state.isVisible());
+      if (none) {
         setAccessibleText(null);
         return;
       }
-      name.setText(item.name());
-      note.setText(item.note());
-      state.setText(item.state().words());
       List<String> look =
           List.of(
               "label", "state", "state-" + item.state().name().toLowerCase(java.util.Locale.ROOT));
       if (!state.getStyleClass().equals(look)) {
         state.getStyleClass().setAll(look);
       }
-      state.setVisible(!item.state().words().isEmpty());
-      state.setManaged(state.isVisible());
       setAccessibleText(item.name() + ", " + item.note() + ", " + item.state().words());
-      if (getGraphic() != row) {
-        setGraphic(row);
-      }
     }
   }
 }

@@ -243,6 +243,7 @@ public final class PanelView extends StackPane {
     if (model.session().model().get().isEmpty()) {
       outline.rehearse(lists);
       findings.rehearse(lists);
+      ImagePane.rehearse();
     }
   }
 
