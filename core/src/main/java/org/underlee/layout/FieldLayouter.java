@@ -11,6 +11,7 @@ import org.underlee.finding.Finding;
 import org.underlee.finding.Finding.Measure;
 import org.underlee.finding.Finding.Subject;
 import org.underlee.finding.Place;
+import org.underlee.finding.StopSign;
 import org.underlee.framing.Field;
 import org.underlee.kit.Items;
 import org.underlee.kit.Kit;
@@ -29,6 +30,7 @@ final class FieldLayouter {
   private final Wishes wishes;
   private final Assembly assembly;
   private final PartNames names;
+  private final StopSign stop;
   private final List<Finding> findings;
 
   private FieldLayouter(
@@ -38,6 +40,7 @@ final class FieldLayouter {
       GutterCapacity capacity,
       Wishes wishes,
       int number,
+      StopSign stop,
       List<Finding> findings) {
     this.capacity = capacity;
     this.bays = bays;
@@ -45,8 +48,9 @@ final class FieldLayouter {
     this.wishes = wishes;
     this.kit = kit;
     this.assembly = Assembly.of(bays, kit);
-    this.names = new PartNames(bays.field().id(), number);
+    this.names = new PartNames(bays.field().id(), number, stop);
     this.findings = findings;
+    this.stop = stop;
   }
 
   /**
@@ -55,6 +59,7 @@ final class FieldLayouter {
    * @param onDeck all fields of its deck
    * @param capacity what a gutter carries of the rain
    * @param number of the field in the model, from 1
+   * @param stop tells when it is no longer wanted
    * @param findings where what is noticed is added
    * @return empty when no bay of the field can be served; a finding says why
    */
@@ -66,12 +71,15 @@ final class FieldLayouter {
       GutterCapacity capacity,
       Wishes wishes,
       int number,
+      StopSign stop,
       List<Finding> findings) {
-    return new FieldLayouter(bays, onDeck, kit, capacity, wishes, number, findings).layOut(deck);
+    return new FieldLayouter(bays, onDeck, kit, capacity, wishes, number, stop, findings)
+        .layOut(deck);
   }
 
   private Optional<FieldLayout> layOut(String deck) {
     FieldPlan plan = FieldPlanner.plan(bays, onDeck, kit, wishes);
+    stop.obey();
     findings.addAll(plan.findings());
     noteOtherLowEnd(plan);
     if (plan.served().isEmpty()) {
@@ -90,6 +98,7 @@ final class FieldLayouter {
     GutterLine line =
         GutterLine.of(
             plan, assembly.lowest(plan), capacity, wishes.outlets().of(bays.field().id()));
+    stop.obey();
     double ground = Ground.below(bays.field());
     List<Part> gutters = new GutterBuilder(plan, names, line).parts();
     DownspoutBuilder spouts = new DownspoutBuilder(plan, names, line, ground).build(gutters);

@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.function.IntFunction;
 import org.underlee.bay.FieldBays;
 import org.underlee.finding.Finding;
+import org.underlee.finding.StopSign;
 import org.underlee.framing.Deck;
 import org.underlee.framing.Field;
 import org.underlee.framing.Framing;
@@ -13,7 +14,8 @@ import org.underlee.kit.Kit;
 
 /**
  * The decks in scope, to be laid out field by field: a field needs nothing of another's layout, so
- * that they may be laid out in any order and by several threads at once.
+ * that they may be laid out in any order and by several threads at once. No further than is wanted
+ * in the thread that asked for them.
  */
 public final class Layouting {
   /**
@@ -34,6 +36,7 @@ public final class Layouting {
   private final Kit kit;
   private final GutterCapacity capacity;
   private final Wishes wishes;
+  private final StopSign stop = StopSign.here();
   private final List<Task> tasks = new ArrayList<>();
   private final List<Finding> after = new ArrayList<>();
 
@@ -77,7 +80,15 @@ public final class Layouting {
     List<Finding> findings = new ArrayList<>();
     Optional<FieldLayout> layout =
         FieldLayouter.layOut(
-            task.deck, task.bays, task.deckFields, kit, capacity, wishes, task.number, findings);
+            task.deck,
+            task.bays,
+            task.deckFields,
+            kit,
+            capacity,
+            wishes,
+            task.number,
+            stop,
+            findings);
     return new Outcome(layout, findings);
   }
 

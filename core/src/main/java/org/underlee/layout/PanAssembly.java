@@ -21,6 +21,7 @@ import org.underlee.bay.FieldBays;
 import org.underlee.bay.Way;
 import org.underlee.finding.Finding;
 import org.underlee.finding.Place;
+import org.underlee.finding.StopSign;
 import org.underlee.framing.JoistLine;
 import org.underlee.kit.Items;
 import org.underlee.kit.Kit;
@@ -128,7 +129,8 @@ record PanAssembly(FieldBays bays, Kit kit) implements Assembly {
   /** The lowest drip of pans and strips, and the rails' ends. */
   @Override
   public double lowest(FieldPlan plan) {
-    StripBuilder strips = new StripBuilder(plan, new PartNames(bays.field().id(), 0));
+    StripBuilder strips =
+        new StripBuilder(plan, new PartNames(bays.field().id(), 0, StopSign.here()));
     double ledge = kit.item(Items.SIDE_RAIL).thickness();
     double end = plan.served().stream().mapToDouble(BayRun::panEnd).max().orElseThrow();
     DoubleStream drips =

@@ -3,18 +3,21 @@ package org.underlee.layout;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import org.underlee.finding.StopSign;
 import org.underlee.geom.Extrusion;
 import org.underlee.geom.Outline;
 import org.underlee.units.Words;
 
 /**
  * Makes parts with stable ids and short labels for one field: the same framing gives the same names
- * on every run.
+ * on every run. Looks at the stop sign with each part, so that a field of many bays need not be
+ * laid out to its end.
  *
  * @param field {@code deck-1/field-1}
  * @param number of the field in the model, for labels: {@code F1}
+ * @param stop tells when no more parts are wanted
  */
-record PartNames(String field, int number) {
+record PartNames(String field, int number, StopSign stop) {
 
   /** A part of one bay: id {@code deck-1/field-1/B3/pan-1}, label {@code F1-B3-P1}. */
   Part inBay(String bay, PartKind kind, int ordinal, Shape shape, String why) {
@@ -167,6 +170,7 @@ record PartNames(String field, int number) {
       int ordinal,
       Shape s,
       String why) {
+    stop.obey();
     return new Part(
         field + "/" + path + kind.word() + "-" + ordinal,
         "F" + number + "-" + prefix + letter(kind) + ordinal,

@@ -42,10 +42,11 @@ final class LeastCost {
 
     /** By how many of so many equal parts it is longer than. */
     static Charge byParts(int parts) {
-      return (need, room) ->
-          need * parts % room == 0
-              ? byLength(need, room)
-              : need * parts / room / (double) (parts - 1);
+      return (need, room) -> {
+        long whole = Math.floorDiv(need * parts, room);
+        boolean isJustSoLong = whole * room == need * parts;
+        return isJustSoLong ? byLength(need, room) : whole / (parts - 1.0);
+      };
     }
   }
 

@@ -62,7 +62,7 @@ class LeastCostTest {
         return;
       }
       for (int stick = 0; stick < sticks.size(); stick++) {
-        for (Block block : cut.get(stick)) {
+        for (Block block : List.copyOf(cut.get(stick))) {
           beside(piece, block, stick);
         }
         alone(piece, stick);
