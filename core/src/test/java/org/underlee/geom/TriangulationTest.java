@@ -3,12 +3,16 @@ package org.underlee.geom;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.Timeout;
 
 class TriangulationTest {
+  private static final int TEETH = 1000;
+
   /** Found by damaging models, as seeds 81134 and 517225: JTS fell over its own list. */
   @Test
   void aHoleThatLeavesItsRegionIsRefused() {
@@ -18,6 +22,34 @@ class TriangulationTest {
     assertThatThrownBy(() -> Triangulation.of(outline))
         .isInstanceOf(IllegalArgumentException.class)
         .hasMessageContaining("rings");
+  }
+
+  /** Found by damaging models, as seeds 1025654 and 1515268: JTS went round it for ever. */
+  @Test
+  @Timeout(30)
+  void aRingThatRunsOverItselfSoThatNoCornerIsAnEarIsRefused() {
+    List<Vec2> six = List.of(at(3, 3), at(3, 1), at(1, 1), at(3, 2), at(3, 0), at(2, 1));
+    assertThatThrownBy(() -> Triangulation.of(Outline.of(six)))
+        .isInstanceOf(IllegalArgumentException.class)
+        .hasMessageContaining("runs over itself");
+    List<Vec2> nine =
+        List.of(
+            at(2, 1), at(3, 2), at(1, 2), at(1, 0), at(3, 0), at(3, 1), at(2, 2), at(0, 2),
+            at(2, 0));
+    assertThatThrownBy(() -> Triangulation.of(Outline.of(nine)))
+        .isInstanceOf(IllegalArgumentException.class);
+  }
+
+  /** A comb whose teeth are looked at again and again: the most work that a sound ring made. */
+  @Test
+  void aSoundRingOfManyCornersIsCutWhateverItTakes() {
+    List<Vec2> comb = new ArrayList<>(List.of(at(0, 0), at(TEETH, 0)));
+    for (int i = TEETH; i > 0; i--) {
+      comb.addAll(List.of(at(i, 10), at(i - 0.5, 1)));
+    }
+    comb.add(at(0, 10));
+    Triangulation cut = Triangulation.of(Outline.of(comb));
+    assertThat(cut.triangles()).hasSize(comb.size() - 2);
   }
 
   @Test

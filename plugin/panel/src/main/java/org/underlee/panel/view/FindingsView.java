@@ -182,7 +182,7 @@ final class FindingsView extends BorderPane {
     private final Label message = new Label();
     private final Label below = new Label();
     private final Button fix = new Button("", Icons.icon("mdi2w-wrench-outline"));
-    private final Button accept = new Button();
+    private final Button accept = new Button("Accept …");
     private final HBox content = new HBox();
     private Level level = Level.NOTE;
 
@@ -199,7 +199,7 @@ final class FindingsView extends BorderPane {
       fix.setTooltip(new Tooltip());
       accept.getStyleClass().add("accept");
       accept.setMinWidth(Region.USE_PREF_SIZE);
-      content.getChildren().addAll(sign(level), words, fix, accept);
+      content.getChildren().addAll(sign(level), words, accept);
       content.getStyleClass().add("finding");
       setText(null);
       setGraphic(content);
@@ -237,17 +237,17 @@ final class FindingsView extends BorderPane {
             .getStyleClass()
             .setAll(accepted ? List.of("finding", "accepted") : List.of("finding"));
       }
-      Optional<Fix.Action> action = row.action().filter(a -> model.canFix(row.finding()));
-      fix.setVisible(action.isPresent());
-      fix.setManaged(action.isPresent());
-      action.ifPresent(
-          a -> {
-            fix.setText(FindingList.words(a));
-            fix.getTooltip().setText(a.preview().in(model.units().get()));
-          });
-      fix.setOnAction(e -> model.fix(row.finding()));
+      content.getChildren().remove(fix);
+      row.action().filter(a -> model.canFix(row.finding())).ifPresent(a -> offer(a, row));
       accept.setText(accepted ? "Accepted" : "Accept …");
       accept.setOnAction(e -> accept(row));
+    }
+
+    private void offer(Fix.Action action, FindingList.Row row) {
+      fix.setText(FindingList.words(action));
+      fix.getTooltip().setText(action.preview().in(model.units().get()));
+      fix.setOnAction(e -> model.fix(row.finding()));
+      content.getChildren().add(content.getChildren().indexOf(accept), fix);
     }
 
     private String below(FindingList.Row row) {
