@@ -6,7 +6,9 @@ import java.util.Comparator;
 import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Set;
+import java.util.stream.Collectors;
 import org.locationtech.jts.geom.Envelope;
+import org.underlee.geom.Vec2;
 
 /**
  * A plan as a vector drawing; later items lie over earlier ones. Built by {@link PlanBuilder};
@@ -19,8 +21,9 @@ public record PlanDrawing(String title, List<PlanItem> items) {
 
   /**
    * The same with those texts for which there is room on a sheet, so that none lies on another:
-   * names on plates come first, then the first in order. For a screen, which a person can bring
-   * nearer; on paper each text must be there.
+   * names on plates come first, then the first in order. The line from a text that is left out to
+   * what it speaks of is left out too. For a screen, which a person can bring nearer; on paper each
+   * text must be there.
    */
   public PlanDrawing legibleOn(PlanSheet sheet) {
     List<Envelope> taken = new ArrayList<>();
@@ -39,6 +42,16 @@ public record PlanDrawing(String title, List<PlanItem> items) {
                 left.add(label);
               }
             });
-    return new PlanDrawing(title, items.stream().filter(i -> !left.contains(i)).toList());
+    Set<Vec2> silent =
+        left.stream().map(i -> ((PlanItem.Label) i).at()).collect(Collectors.toSet());
+    return new PlanDrawing(
+        title,
+        items.stream().filter(i -> !left.contains(i)).filter(i -> !isLeader(i, silent)).toList());
+  }
+
+  private static boolean isLeader(PlanItem item, Set<Vec2> texts) {
+    return item instanceof PlanItem.Arrow arrow
+        && arrow.style().equals(PlanStyle.DIMENSION)
+        && texts.contains(arrow.from());
   }
 }

@@ -92,6 +92,17 @@ class PlanTextsTest {
         .isLessThan(all.items().size());
   }
 
+  @Test
+  void aTextWithoutRoomIsLeftOutWithTheLineFromIt() {
+    PlanBuilder plan = new PlanBuilder();
+    plan.leader(new Vec2(0, 0), new Vec2(1, 1), "the first text");
+    plan.leader(new Vec2(0.5, 0), new Vec2(1.01, 1.01), "the second text");
+    PlanDrawing drawing = plan.build("x");
+    assertThat(drawing.items()).hasSize(4);
+    PlanDrawing legible = drawing.legibleOn(PlanSheet.of(drawing, 50, 5));
+    assertThat(legible.items()).containsExactlyElementsOf(drawing.items().subList(0, 2));
+  }
+
   private static Path sample(String name) {
     return SAMPLES.resolve(name).resolve(name + ".ifc");
   }
