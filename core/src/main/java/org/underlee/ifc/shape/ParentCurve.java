@@ -31,7 +31,8 @@ sealed interface ParentCurve {
     /** Radians between the places at which the direction is summed up; Simpson's rule between. */
     private static final double STEP = 0.02;
 
-    private static final int MAX_STEPS = 100_000;
+    /** Radians: more than three turns in one segment come of a unit that was lost. */
+    private static final double MOST_TURN = 20;
 
     private double heading(double s) {
       double sum = 0;
@@ -48,7 +49,17 @@ sealed interface ParentCurve {
       for (int i = 1; i <= 4; i++) {
         most = Math.max(most, Math.abs(turned(start, sign * along * i / 4)));
       }
-      int steps = 2 * (int) Math.min(MAX_STEPS, 1 + Math.ceil(most / STEP));
+      if (!(most <= MOST_TURN)) {
+        throw new IllegalArgumentException(
+            "a segment of "
+                + along
+                + " m turns by "
+                + most
+                + " radians; more than "
+                + MOST_TURN
+                + " are not followed");
+      }
+      int steps = 2 * (int) (1 + Math.ceil(most / STEP));
       double x = 0;
       double y = 0;
       for (int i = 0; i <= steps; i++) {
