@@ -82,16 +82,19 @@ class BothWaysKeptTest {
     }
   }
 
+  private static Resynced onTheSameExport(byte[] written) {
+    return Resync.of(
+        StepFile.of(model(Mix.PLAIN), NAME),
+        StepFile.of(written, NAME),
+        List.of(),
+        Optional.empty(),
+        Optional.empty());
+  }
+
   @Test
   void aNewExportKeepsBothWaysAndEveryName() {
     byte[] written = design(Mix.PLAIN, "formed-aluminium").written().bytes();
-    Resynced again =
-        Resync.of(
-            StepFile.of(model(Mix.PLAIN), NAME),
-            StepFile.of(written, NAME),
-            List.of(),
-            Optional.empty(),
-            Optional.empty());
+    Resynced again = onTheSameExport(written);
     assertThat(again.decisions()).allMatch(Resynced.Decision::kept);
     assertThat(again.bays()).hasSize(6).allMatch(b -> b.kind() == BayChange.Kind.KEPT);
     assertThat(again.design().layout().fields())
@@ -148,13 +151,7 @@ class BothWaysKeptTest {
     byte[] written = design.written().bytes();
     Checked checked = DeckRun.check(written, NAME, SurveyRequest.PLAIN, Optional.empty());
     assertThat(line(checked.survey()).station()).isEqualTo(STATION);
-    Resynced again =
-        Resync.of(
-            StepFile.of(model(Mix.PLAIN), NAME),
-            StepFile.of(written, NAME),
-            List.of(),
-            Optional.empty(),
-            Optional.empty());
+    Resynced again = onTheSameExport(written);
     assertThat(again.decisions()).allMatch(Resynced.Decision::kept);
     assertThat(line(again.design().survey()).station()).isEqualTo(STATION);
     assertThat(again.again().bothWays()).containsExactly("deck-1/field-1@2.2m");
