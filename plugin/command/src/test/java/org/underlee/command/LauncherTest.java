@@ -8,6 +8,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.attribute.FileTime;
+import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -93,5 +94,18 @@ class LauncherTest {
     Files.move(folder.resolve("jdk"), image.resolve("lib/runtime"));
     assertThat(runIn(image.resolve("bin"), "--help"))
         .contains(image.resolve("bin/../lib/app/underlee.jar").toString());
+  }
+
+  @Test
+  void whatTheWindowAsksOfJavaIsTakenWithoutAWord() throws Exception {
+    List<String> asked = run("open", "a.ifc").stream().filter(w -> w.startsWith("-X")).toList();
+    assertThat(asked).contains("-XX:ThreadPriorityPolicy=1", "-XX:+AlwaysPreTouch");
+    List<String> words = new ArrayList<>(asked);
+    words.add(0, Path.of(System.getProperty("java.home"), "bin", "java").toString());
+    words.add("--version");
+    Process process = new ProcessBuilder(words).redirectErrorStream(true).start();
+    String out = new String(process.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
+    assertThat(process.waitFor()).as(out).isZero();
+    assertThat(out).doesNotContainIgnoringCase("warning");
   }
 }

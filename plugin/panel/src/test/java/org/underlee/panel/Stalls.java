@@ -12,7 +12,8 @@ import java.util.stream.Collectors;
 import javafx.application.Platform;
 
 /**
- * Beats on the screen's thread: the longest time that a beat waits is the longest stall; the most
+ * Beats on the screen's thread: the longest time between two answers, less the pause between two
+ * beats, is the longest stall, so that a pause of all threads counts wherever it falls; the most
  * processor time between two is what of it is our own, and not the wait of a busy machine. Where a
  * beat waits too long, it notes what the screen's thread does meanwhile.
  */
@@ -27,6 +28,7 @@ final class Stalls {
   private final long tellFrom;
   private final List<String> told = new ArrayList<>();
   private volatile Thread screen = Thread.currentThread();
+  private volatile long answered;
   private long workBefore;
 
   /**
@@ -44,15 +46,18 @@ final class Stalls {
 
   private void beat() {
     try {
+      long due = System.nanoTime();
       while (true) {
         CountDownLatch done = new CountDownLatch(1);
-        long asked = System.nanoTime();
         Platform.runLater(() -> answer(done));
         List<String> seen = new ArrayList<>();
         while (!done.await(LOOK_MS, TimeUnit.MILLISECONDS)) {
-          seen.add(doing());
+          if (tellFrom < Long.MAX_VALUE) {
+            seen.add(doing());
+          }
         }
-        long waited = System.nanoTime() - asked;
+        long waited = answered - due;
+        due = answered + TimeUnit.MILLISECONDS.toNanos(BEAT_MS);
         longest.accumulateAndGet(waited, Math::max);
         long ms = TimeUnit.NANOSECONDS.toMillis(waited);
         if (ms >= tellFrom) {
@@ -68,6 +73,7 @@ final class Stalls {
   }
 
   private void answer(CountDownLatch done) {
+    answered = System.nanoTime();
     screen = Thread.currentThread();
     long work = threads.getCurrentThreadCpuTime();
     mostWork.accumulateAndGet(work - workBefore, Math::max);

@@ -4,13 +4,19 @@ import java.util.concurrent.Callable;
 import java.util.function.BooleanSupplier;
 import org.underlee.finding.StopSign;
 
-/** A thread for one job after the other, each of which ends soon after nobody waits for it. */
+/**
+ * A thread for one job after the other, each of which ends soon after nobody waits for it. It is
+ * less urgent than the screen's thread, and so are the threads that its jobs start, which Java
+ * makes as urgent as the one that starts them. See decision 0021.
+ */
 final class JobThread extends Thread implements StopSign.Stoppable {
   private volatile BooleanSupplier wanted = () -> true;
 
+  @SuppressWarnings("ThreadPriorityCheck") // nothing is right or wrong by it, only sooner seen
   JobThread(Runnable jobs, String name) {
     super(jobs, name);
     setDaemon(true);
+    setPriority(MIN_PRIORITY);
   }
 
   @Override
