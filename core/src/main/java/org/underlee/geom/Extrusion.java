@@ -85,7 +85,7 @@ public record Extrusion(Transform frame, Outline section, Vec3 sweep) {
     for (List<Vec2> hole : section.holes()) {
       start = faces.sides(start, hole.size(), n);
     }
-    return new Mesh(frame.applyAll(xyz), faces.corners);
+    return Mesh.handedOver(frame.applyAll(xyz), faces.corners);
   }
 
   /** Triangles as they are found; turned over where the sweep goes against the section. */

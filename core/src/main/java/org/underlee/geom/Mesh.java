@@ -53,8 +53,19 @@ public final class Mesh {
     return xyz;
   }
 
+  /**
+   * As {@link #Mesh(double[], int[])}, of arrays that nobody else keeps and whose corners are known
+   * to name vertices: nothing is copied.
+   */
+  static Mesh handedOver(double[] xyz, int[] corners) {
+    return new Mesh(finite(xyz), corners, true);
+  }
+
   /** All the meshes as one. */
   public static Mesh union(Collection<Mesh> parts) {
+    if (parts.size() == 1) {
+      return parts.iterator().next();
+    }
     int vertices = 0;
     int faces = 0;
     for (Mesh part : parts) {
@@ -72,7 +83,7 @@ public final class Mesh {
       }
       v += part.xyz.length;
     }
-    return new Mesh(xyz, corners);
+    return new Mesh(xyz, corners, true);
   }
 
   public int vertexCount() {
