@@ -66,4 +66,13 @@ public record FieldLayout(
         links,
         Optional.empty());
   }
+
+  /** As at the head of every label in the field, {@code F1}; its id where nothing hangs in it. */
+  public String mark() {
+    return parts.stream()
+        .map(Part::label)
+        .map(label -> label.substring(0, label.indexOf('-')))
+        .findFirst()
+        .orElse(field);
+  }
 }

@@ -72,11 +72,7 @@ class PlanTextsTest {
     PlanDrawing plan =
         DeckOverview.of(
             survey.bays(), layout(survey), UnitSystem.METRIC, "x", id -> "the field " + id);
-    List<String> texts =
-        plan.items().stream()
-            .filter(PlanItem.Label.class::isInstance)
-            .map(l -> ((PlanItem.Label) l).text())
-            .toList();
+    List<String> texts = texts(plan);
     assertThat(survey.bays()).hasSize(3);
     for (FieldBays field : survey.bays()) {
       int last = field.bays().size() - 1;
@@ -93,6 +89,22 @@ class PlanTextsTest {
   }
 
   @Test
+  void aPlanOfSeveralFieldsSaysWhichIsWhichAndOfOneDoesNot() {
+    Survey survey = DeckRun.survey(sample("hillside-terrace"));
+    Optional<Layout> layout = Optional.of(layout(survey));
+    PlanDrawing all = DeckPlan.of(survey.bays(), layout, UnitSystem.METRIC, "x").orElseThrow();
+    assertThat(texts(all.legibleOn(paper(all)))).contains("F1", "F2", "F3");
+    PlanDrawing bare =
+        DeckPlan.of(survey.bays(), Optional.empty(), UnitSystem.METRIC, "x").orElseThrow();
+    assertThat(texts(bare.legibleOn(paper(bare))))
+        .containsAll(survey.bays().stream().map(b -> b.field().id()).toList());
+    List<FieldBays> one = survey.bays().subList(0, 1);
+    assertThat(texts(DeckPlan.of(one, layout, UnitSystem.METRIC, "x").orElseThrow()))
+        .contains("B1")
+        .doesNotContain("F1");
+  }
+
+  @Test
   void aTextWithoutRoomIsLeftOutWithTheLineFromIt() {
     PlanBuilder plan = new PlanBuilder();
     plan.leader(new Vec2(0, 0), new Vec2(1, 1), "the first text");
@@ -101,6 +113,13 @@ class PlanTextsTest {
     assertThat(drawing.items()).hasSize(4);
     PlanDrawing legible = drawing.legibleOn(PlanSheet.of(drawing, 50, 5));
     assertThat(legible.items()).containsExactlyElementsOf(drawing.items().subList(0, 2));
+  }
+
+  private static List<String> texts(PlanDrawing plan) {
+    return plan.items().stream()
+        .filter(PlanItem.Label.class::isInstance)
+        .map(l -> ((PlanItem.Label) l).text())
+        .toList();
   }
 
   private static Path sample(String name) {

@@ -33,8 +33,7 @@ record Job(Design design, Writing writing) {
 
     /** As at the head of every label in the field: {@code F1}. */
     String mark() {
-      String label = layout.parts().get(0).label();
-      return label.substring(0, label.indexOf('-'));
+      return layout.mark();
     }
 
     String label(Bay bay) {
