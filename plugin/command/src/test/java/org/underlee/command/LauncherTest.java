@@ -99,7 +99,7 @@ class LauncherTest {
   @Test
   void whatTheWindowAsksOfJavaIsTakenWithoutAWord() throws Exception {
     List<String> asked = run("open", "a.ifc").stream().filter(w -> w.startsWith("-X")).toList();
-    assertThat(asked).contains("-XX:ThreadPriorityPolicy=1", "-XX:+AlwaysPreTouch");
+    assertThat(asked).contains("-XX:ThreadPriorityPolicy=1", "-XX:MetaspaceSize=128m");
     List<String> words = new ArrayList<>(asked);
     words.add(0, Path.of(System.getProperty("java.home"), "bin", "java").toString());
     words.add("--version");
