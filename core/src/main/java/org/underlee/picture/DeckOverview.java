@@ -2,7 +2,6 @@ package org.underlee.picture;
 
 import java.util.List;
 import java.util.Optional;
-import java.util.function.UnaryOperator;
 import org.underlee.bay.Bay;
 import org.underlee.bay.FieldBays;
 import org.underlee.geom.Vec2;
@@ -14,10 +13,9 @@ import org.underlee.units.Lengths.UnitSystem;
  * between which the others are counted. What is in a field is in a {@link DeckPlan} of its own.
  */
 public final class DeckOverview {
-  /** Shares of a bay's length: where a field's name stands, and its arrow, and a bay's name. */
-  private static final double NAME = 0.3;
-
+  /** Shares of a bay's length: where its field's arrow is, and its own name. */
   private static final double ARROW_FROM = 0.45;
+
   private static final double ARROW_TO = 0.8;
   private static final double BAY_NAME = 0.1;
 
@@ -27,14 +25,9 @@ public final class DeckOverview {
    * The drawing, in metres, turned as the plan of the first field is.
    *
    * @param fields at least one
-   * @param names of the fields, by their ids
    */
   public static PlanDrawing of(
-      List<FieldBays> fields,
-      Layout layout,
-      UnitSystem units,
-      String title,
-      UnaryOperator<String> names) {
+      List<FieldBays> fields, Layout layout, UnitSystem units, String title) {
     PlanBuilder plan = new PlanBuilder();
     PlanPlaces places = new PlanPlaces(fields.get(0).field());
     PlanFraming framing = new PlanFraming(plan, places, fields);
@@ -48,25 +41,23 @@ public final class DeckOverview {
           PlanStyle.FALL);
       bay(plan, places, field, bays.get(0));
       bay(plan, places, field, bays.get(bays.size() - 1));
-      label(
-          plan,
-          at(places, field, middle, NAME),
-          names.apply(field.field().id()),
-          PlanBuilder.TEXT_MM);
     }
+    framing.names(Optional.of(layout));
     framing.scaleBar(units);
     return plan.build(title);
   }
 
   private static void bay(PlanBuilder plan, PlanPlaces places, FieldBays field, Bay bay) {
-    label(plan, at(places, field, bay, BAY_NAME), bay.id(), PlanBuilder.SMALL_TEXT_MM);
+    plan.label(
+        at(places, field, bay, BAY_NAME),
+        bay.id(),
+        PlanBuilder.SMALL_TEXT_MM,
+        PlanItem.Anchor.MIDDLE,
+        0,
+        PlanStyle.TAG);
   }
 
   private static Vec2 at(PlanPlaces places, FieldBays field, Bay bay, double share) {
     return places.middle(field.field(), bay, share * bay.length());
-  }
-
-  private static void label(PlanBuilder plan, Vec2 at, String text, double sizeMm) {
-    plan.label(at, text, sizeMm, PlanItem.Anchor.MIDDLE, 0, PlanStyle.TAG);
   }
 }

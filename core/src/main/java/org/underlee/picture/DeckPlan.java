@@ -23,9 +23,6 @@ public final class DeckPlan {
   /** Half the width of a mark, metres. */
   private static final double SPOT = 0.025;
 
-  /** Where a field's name stands, as a share of a bay's length. */
-  private static final double FIELD_NAME = 0.35;
-
   private final PlanBuilder plan = new PlanBuilder();
   private final PlanPlaces places;
   private final UnitSystem units;
@@ -67,7 +64,7 @@ public final class DeckPlan {
     DeckPlan plan = new DeckPlan(fields, units);
     plan.framing.draw(layout, chosen);
     if (fields.size() > 1) {
-      fields.forEach(f -> plan.name(f, PlanFraming.of(layout, f)));
+      plan.framing.names(layout); // first, so that they have room before the names of bays
     }
     for (FieldBays field : fields) {
       Optional<FieldLayout> own = PlanFraming.of(layout, field);
@@ -109,20 +106,6 @@ public final class DeckPlan {
             0,
             PlanStyle.NOTE)
         .build(title);
-  }
-
-  /**
-   * Said first, so that it has room before the names of bays, which are the same in every field.
-   */
-  private void name(FieldBays field, Optional<FieldLayout> layout) {
-    Bay middle = field.bays().get(field.bays().size() / 2);
-    plan.label(
-        at(field.field(), middle, FIELD_NAME),
-        layout.map(FieldLayout::mark).orElse(field.field().id()),
-        PlanBuilder.TEXT_MM,
-        PlanItem.Anchor.MIDDLE,
-        0,
-        PlanStyle.TAG);
   }
 
   private void bay(Field field, Bay bay, Optional<FieldLayout> layout) {

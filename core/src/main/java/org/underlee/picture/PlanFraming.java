@@ -31,6 +31,9 @@ final class PlanFraming {
   /** From the lowest thing drawn down to the scale bar, metres. */
   private static final double BELOW = 0.4;
 
+  /** Where a field's name stands, as a share of its middle bay's length. */
+  private static final double NAME_AT = 0.3;
+
   private final PlanBuilder plan;
   private final PlanPlaces places;
   private final List<FieldBays> fields;
@@ -63,6 +66,20 @@ final class PlanFraming {
           .forEach(b -> plan.area(places.corners(field.field(), b), PlanStyle.CHOSEN));
       field.field().blocking().forEach(b -> member(b, PlanStyle.BLOCKING));
       field.bays().forEach(b -> b.crossings().forEach(c -> crossing(field.field(), b, c)));
+    }
+  }
+
+  /** Says which field is which: names of bays are the same in every field. */
+  void names(Optional<Layout> layout) {
+    for (FieldBays field : fields) {
+      Bay middle = field.bays().get(field.bays().size() / 2);
+      plan.label(
+          places.middle(field.field(), middle, NAME_AT * middle.length()),
+          of(layout, field).map(FieldLayout::mark).orElse(field.field().id()),
+          PlanBuilder.TEXT_MM,
+          PlanItem.Anchor.MIDDLE,
+          0,
+          PlanStyle.TAG);
     }
   }
 

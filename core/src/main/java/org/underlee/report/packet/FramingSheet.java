@@ -3,9 +3,7 @@ package org.underlee.report.packet;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
 import java.util.Optional;
-import java.util.stream.Collectors;
 import org.underlee.bay.Bay;
 import org.underlee.picture.DeckOverview;
 import org.underlee.picture.DeckPlan;
@@ -41,15 +39,12 @@ record FramingSheet(Job job) {
   }
 
   private Block overview(List<Job.Place> places) {
-    Map<String, String> marks =
-        places.stream().collect(Collectors.toMap(p -> p.layout().field(), Job.Place::mark));
     PlanDrawing drawing =
         DeckOverview.of(
             places.stream().map(Job.Place::bays).toList(),
             job.design().layout(),
             job.writing().units(),
-            job.say("plan.title"),
-            id -> marks.getOrDefault(id, id));
+            job.say("plan.title"));
     return new Block.Drawing("plan", job.say("plan.overview"), drawing, PLAN_SHARE);
   }
 
