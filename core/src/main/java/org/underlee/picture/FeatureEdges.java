@@ -1,7 +1,6 @@
 package org.underlee.picture;
 
-import java.util.ArrayList;
-import java.util.List;
+import org.underlee.geom.Box;
 import org.underlee.geom.Mesh;
 import org.underlee.geom.Tolerance;
 
@@ -23,7 +22,13 @@ final class FeatureEdges {
   /** Stands for the second face of a border. */
   static final int NO_FACE = -1;
 
-  private final List<Edge> edges;
+  /** Two vertex numbers an edge. */
+  private final int[] ends;
+
+  /** Two triangles an edge. */
+  private final int[] faces;
+
+  private final boolean[] crease;
   private final boolean closed;
 
   /**
@@ -34,13 +39,27 @@ final class FeatureEdges {
    */
   record Edge(int from, int to, int faceA, int faceB, boolean crease) {}
 
-  private FeatureEdges(List<Edge> edges, boolean closed) {
-    this.edges = edges;
+  private FeatureEdges(int count, boolean closed) {
+    ends = new int[2 * count];
+    faces = new int[2 * count];
+    crease = new boolean[count];
     this.closed = closed;
   }
 
-  List<Edge> edges() {
-    return edges;
+  int count() {
+    return crease.length;
+  }
+
+  Edge edge(int i) {
+    return new Edge(ends[2 * i], ends[2 * i + 1], faces[2 * i], faces[2 * i + 1], crease[i]);
+  }
+
+  private void put(int i, Edge edge) {
+    ends[2 * i] = edge.from;
+    ends[2 * i + 1] = edge.to;
+    faces[2 * i] = edge.faceA;
+    faces[2 * i + 1] = edge.faceB;
+    crease[i] = edge.crease;
   }
 
   /** Whether every side of every triangle is met by one other, running the other way. */
@@ -49,24 +68,41 @@ final class FeatureEdges {
   }
 
   static FeatureEdges of(Mesh mesh) {
-    Sides sides = Sides.of(mesh, Tolerance.forCoordinates(magnitude(mesh)).same());
-    List<Edge> edges = new ArrayList<>();
+    return of(mesh, new Sides());
+  }
+
+  /**
+   * As {@link #of(Mesh)}.
+   *
+   * @param sides tables that meshes before have used
+   */
+  static FeatureEdges of(Mesh mesh, Sides sides) {
+    sides.find(mesh, Tolerance.forCoordinates(magnitude(mesh)).same());
+    int count = 0;
     boolean closed = true;
     for (int s = 0; s < sides.count(); s++) {
-      boolean pair = sides.uses(s) == 2;
-      closed &= pair && sides.isOpposite(s);
-      double cosine = sides.uses(s) == 1 ? -1 : sides.cosine(s, mesh);
-      if (sides.uses(s) > 2 || cosine < PLANE_COSINE) {
-        edges.add(sides.edge(s, !pair || cosine < CREASE_COSINE));
+      count += isDrawn(sides, s) ? 1 : 0;
+      closed &= sides.uses(s) == 2 && sides.isOpposite(s);
+    }
+    FeatureEdges found = new FeatureEdges(count, closed);
+    int at = 0;
+    for (int s = 0; s < sides.count(); s++) {
+      if (isDrawn(sides, s)) {
+        found.put(at++, sides.edge(s, sides.uses(s) != 2 || sides.cosine(s) < CREASE_COSINE));
       }
     }
-    return new FeatureEdges(edges, closed);
+    return found;
+  }
+
+  private static boolean isDrawn(Sides sides, int s) {
+    return sides.uses(s) != 2 || sides.cosine(s) < PLANE_COSINE;
   }
 
   private static double magnitude(Mesh mesh) {
     if (mesh.vertexCount() == 0) {
       return 0;
     }
-    return Math.max(mesh.bounds().min().length(), mesh.bounds().max().length());
+    Box bounds = mesh.bounds();
+    return Math.max(bounds.min().length(), bounds.max().length());
   }
 }

@@ -60,7 +60,7 @@ final class SurfaceModel {
     this.tie = bounds.isEmpty() ? 0 : TIE_SHARE * bounds.size().length();
     firstVertex = firsts(s -> shapes.get(s).mesh().vertexCount());
     firstFace = firsts(s -> shapes.get(s).mesh().triangleCount());
-    firstEdge = firsts(s -> shapes.get(s).edges() ? features.get(s).edges().size() : 0);
+    firstEdge = firsts(s -> shapes.get(s).edges() ? features.get(s).count() : 0);
     int faces = firstFace[shapes.size()];
     int edges = firstEdge[shapes.size()];
     xyz = new double[3 * firstVertex[shapes.size()]];
@@ -84,8 +84,9 @@ final class SurfaceModel {
   }
 
   static SurfaceModel of(Scene scene) {
+    Sides sides = new Sides();
     List<FeatureEdges> features =
-        scene.shapes().stream().map(s -> FeatureEdges.of(s.mesh())).toList();
+        scene.shapes().stream().map(s -> FeatureEdges.of(s.mesh(), sides)).toList();
     SurfaceModel model = new SurfaceModel(scene.shapes(), features, scene.bounds());
     for (int s = 0; s < model.shapes.size(); s++) {
       model.fill(s);
@@ -105,9 +106,11 @@ final class SurfaceModel {
     List<Optional<Integer>> same =
         scene.shapes().stream().map(s -> Optional.ofNullable(places.get(s.mesh()))).toList();
     List<FeatureEdges> features = new ArrayList<>();
+    Sides sides = new Sides();
     for (int s = 0; s < same.size(); s++) {
       Mesh mesh = scene.shapes().get(s).mesh();
-      features.add(same.get(s).map(known.features::get).orElseGet(() -> FeatureEdges.of(mesh)));
+      features.add(
+          same.get(s).map(known.features::get).orElseGet(() -> FeatureEdges.of(mesh, sides)));
     }
     SurfaceModel model = new SurfaceModel(scene.shapes(), features, scene.bounds());
     boolean sameCentre = model.centre.equals(known.centre);
@@ -171,7 +174,7 @@ final class SurfaceModel {
     fillVertices(mesh, firstVertex[s]);
     fillFaces(mesh, s, firstVertex[s], firstFace[s], inside ? -1 : 1);
     if (shapes.get(s).edges()) {
-      fillEdges(features.get(s).edges(), s, firstVertex[s], firstFace[s], firstEdge[s]);
+      fillEdges(features.get(s), s, firstVertex[s], firstFace[s], firstEdge[s]);
     }
   }
 
@@ -193,10 +196,10 @@ final class SurfaceModel {
     }
   }
 
-  private void fillEdges(
-      List<FeatureEdges.Edge> edges, int shape, int firstVertex, int firstFace, int start) {
-    int at = start;
-    for (FeatureEdges.Edge e : edges) {
+  private void fillEdges(FeatureEdges edges, int shape, int firstVertex, int firstFace, int start) {
+    for (int i = 0; i < edges.count(); i++) {
+      FeatureEdges.Edge e = edges.edge(i);
+      int at = start + i;
       edgeEnds[2 * at] = firstVertex + e.from();
       edgeEnds[2 * at + 1] = firstVertex + e.to();
       edgeFaces[2 * at] = firstFace + e.faceA();
@@ -204,7 +207,6 @@ final class SurfaceModel {
           e.faceB() == FeatureEdges.NO_FACE ? FeatureEdges.NO_FACE : firstFace + e.faceB();
       edgeCrease[at] = e.crease();
       edgeShape[at] = shape;
-      at++;
     }
   }
 

@@ -9,9 +9,10 @@ import org.underlee.geom.Vec3;
  * model far from the origin carries rounding noise. Cells hash the places; a place near a cell's
  * border is looked for on both sides of it.
  *
- * <p>Cells are kept in arrays, as every mesh of every picture of a drag goes through: slot {@code
- * i} of the table is a cell with the first and the last of its places, and {@code next} leads from
- * one place to the next of the same cell.
+ * <p>Cells are kept in arrays that serve one mesh after the other, as every mesh of every picture
+ * of a drag goes through: slot {@code i} of the table is a cell with the first and the last of its
+ * places, and {@code next} leads from one place to the next of the same cell. For one thread at a
+ * time.
  */
 final class Weld {
   /** Cells are this many tolerances wide, so that nearly every place needs one look only. */
@@ -19,35 +20,43 @@ final class Weld {
 
   private static final int NONE = -1;
 
-  private final Mesh mesh;
-  private final double tolerance;
-  private final int mask;
-  private final long[] cells;
-  private final int[] first;
-  private final int[] last;
-  private final int[] next;
+  private Mesh mesh = Mesh.EMPTY;
+  private double tolerance;
+  private int mask;
+  private long[] cells = {};
+  private int[] first = {};
+  private int[] last = {};
+  private int[] next = {};
+  private int[] places = {};
 
-  private Weld(Mesh mesh, double tolerance) {
-    this.mesh = mesh;
-    this.tolerance = tolerance;
-    int size = Math.max(2, Integer.highestOneBit(mesh.vertexCount()) * 4);
-    mask = size - 1;
-    cells = new long[3 * size];
-    first = new int[size];
-    last = new int[size];
-    next = new int[mesh.vertexCount()];
-    Arrays.fill(first, NONE);
-    Arrays.fill(next, NONE);
-  }
-
-  /** For each vertex, the number of the first vertex at its place. */
-  static int[] firstAtPlace(Mesh mesh, double tolerance) {
-    Weld weld = new Weld(mesh, tolerance);
-    int[] places = new int[mesh.vertexCount()];
-    for (int i = 0; i < places.length; i++) {
-      places[i] = weld.find(i);
+  /**
+   * For each vertex, the number of the first vertex at its place. The array may be longer than the
+   * mesh has vertices, and holds until the next mesh.
+   */
+  int[] firstAtPlace(Mesh of, double within) {
+    start(of, within);
+    for (int i = 0; i < mesh.vertexCount(); i++) {
+      places[i] = find(i);
     }
     return places;
+  }
+
+  private void start(Mesh of, double within) {
+    mesh = of;
+    tolerance = within;
+    int size = Math.max(2, Integer.highestOneBit(mesh.vertexCount()) * 4);
+    mask = size - 1;
+    if (first.length < size) {
+      cells = new long[3 * size];
+      first = new int[size];
+      last = new int[size];
+    }
+    if (next.length < mesh.vertexCount()) {
+      next = new int[mesh.vertexCount()];
+      places = new int[mesh.vertexCount()];
+    }
+    Arrays.fill(first, 0, size, NONE);
+    Arrays.fill(next, 0, mesh.vertexCount(), NONE);
   }
 
   private int find(int vertex) {

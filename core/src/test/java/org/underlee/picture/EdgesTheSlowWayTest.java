@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Random;
 import java.util.stream.IntStream;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.underlee.geom.Mesh;
@@ -28,7 +29,7 @@ class EdgesTheSlowWayTest {
   void placesAreThoseThatEveryPairOfVerticesGives(int seed) {
     Mesh mesh = heap(new Random(seed));
     double same = tolerance(mesh);
-    int[] places = Weld.firstAtPlace(mesh, same);
+    int[] places = new Weld().firstAtPlace(mesh, same);
     List<Integer> firsts = new ArrayList<>();
     for (int v = 0; v < mesh.vertexCount(); v++) {
       Vec3 p = mesh.vertex(v);
@@ -51,7 +52,8 @@ class EdgesTheSlowWayTest {
   void sidesAreThoseOfAMapOfPairs(int seed) {
     Mesh mesh = heap(new Random(seed));
     Map<List<Integer>, List<Integer>> slow = slowSides(mesh);
-    Sides fast = Sides.of(mesh, tolerance(mesh));
+    Sides fast = new Sides();
+    fast.find(mesh, tolerance(mesh));
     assertThat(fast.count()).isEqualTo(slow.size());
     int s = 0;
     for (Map.Entry<List<Integer>, List<Integer>> side : slow.entrySet()) {
@@ -70,8 +72,23 @@ class EdgesTheSlowWayTest {
     }
   }
 
+  @Test
+  void tablesThatServedOtherMeshesFindTheSame() {
+    Sides used = new Sides();
+    Random random = new Random(20);
+    for (int seed = 0; seed < SEEDS; seed++) {
+      Mesh mesh =
+          random.nextBoolean() ? heap(new Random(seed)) : loose(DemoDeck.block(0, 0, 0, 1, 2, 3));
+      assertThat(edges(FeatureEdges.of(mesh, used))).isEqualTo(edges(FeatureEdges.of(mesh)));
+    }
+  }
+
+  private static List<FeatureEdges.Edge> edges(FeatureEdges features) {
+    return IntStream.range(0, features.count()).mapToObj(features::edge).toList();
+  }
+
   private static Map<List<Integer>, List<Integer>> slowSides(Mesh mesh) {
-    int[] place = Weld.firstAtPlace(mesh, tolerance(mesh));
+    int[] place = new Weld().firstAtPlace(mesh, tolerance(mesh));
     Map<List<Integer>, List<Integer>> sides = new LinkedHashMap<>();
     for (int t = 0; t < mesh.triangleCount(); t++) {
       for (int k = 0; k < 3; k++) {
@@ -88,7 +105,7 @@ class EdgesTheSlowWayTest {
 
   /** Whether a triangle names the ends of an edge in their order. */
   private static boolean runs(Mesh mesh, int face, FeatureEdges.Edge edge) {
-    int[] place = Weld.firstAtPlace(mesh, tolerance(mesh));
+    int[] place = new Weld().firstAtPlace(mesh, tolerance(mesh));
     return IntStream.range(0, 3)
         .anyMatch(
             k ->

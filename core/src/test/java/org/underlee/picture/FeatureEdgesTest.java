@@ -2,6 +2,8 @@ package org.underlee.picture;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.List;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import org.underlee.geom.Extrusion;
 import org.underlee.geom.Mesh;
@@ -16,7 +18,7 @@ class FeatureEdgesTest {
   void aBlockHasTwelveCreasesAndNoDiagonals() {
     FeatureEdges features = FeatureEdges.of(DemoDeck.block(0, 0, 0, 1, 2, 3));
     assertThat(features.closed()).isTrue();
-    assertThat(features.edges()).hasSize(12).allMatch(FeatureEdges.Edge::crease);
+    assertThat(edges(features)).hasSize(12).allMatch(FeatureEdges.Edge::crease);
   }
 
   @Test
@@ -24,7 +26,7 @@ class FeatureEdgesTest {
     Mesh loose = loose(DemoDeck.block(0, 0, 0, 1, 2, 3));
     assertThat(loose.vertexCount()).isEqualTo(36);
     assertThat(FeatureEdges.of(loose).closed()).isTrue();
-    assertThat(FeatureEdges.of(loose).edges()).hasSize(12);
+    assertThat(edges(FeatureEdges.of(loose))).hasSize(12);
   }
 
   @Test
@@ -32,7 +34,7 @@ class FeatureEdgesTest {
     Transform turn = Transform.frame(FAR, new Vec3(0.3, 0.4, 0.8), new Vec3(0.9, 0.1, 0));
     Mesh noisy = loose(DemoDeck.block(0, 0, 0, 1, 2, 3)).transformed(turn);
     assertThat(FeatureEdges.of(noisy).closed()).isTrue();
-    assertThat(FeatureEdges.of(noisy).edges()).hasSize(12);
+    assertThat(edges(FeatureEdges.of(noisy))).hasSize(12);
   }
 
   @Test
@@ -41,15 +43,15 @@ class FeatureEdgesTest {
         new Mesh(new double[] {0, 0, 0, 1, 0, 0, 1, 1, 0, 0, 1, 0}, new int[] {0, 1, 2, 0, 2, 3});
     FeatureEdges features = FeatureEdges.of(sheet);
     assertThat(features.closed()).isFalse();
-    assertThat(features.edges()).hasSize(4).allMatch(e -> e.faceB() == FeatureEdges.NO_FACE);
+    assertThat(edges(features)).hasSize(4).allMatch(e -> e.faceB() == FeatureEdges.NO_FACE);
   }
 
   @Test
   void theJointsOfAPipesFacetsAreOutlinesOnly() {
     Outline ring = Outline.of(Outline.circle(0, 0, 0.04, 24));
     FeatureEdges features = FeatureEdges.of(Extrusion.straight(Transform.IDENTITY, ring, 2).mesh());
-    assertThat(features.edges().stream().filter(FeatureEdges.Edge::crease)).hasSize(48);
-    assertThat(features.edges().stream().filter(e -> !e.crease())).hasSize(24);
+    assertThat(edges(features).stream().filter(FeatureEdges.Edge::crease)).hasSize(48);
+    assertThat(edges(features).stream().filter(e -> !e.crease())).hasSize(24);
   }
 
   @Test
@@ -62,7 +64,7 @@ class FeatureEdgesTest {
   void faceDirectionsThatDisagreeStillGiveTheCreases() {
     Mesh mixed =
         new Mesh(new double[] {0, 0, 0, 1, 0, 0, 1, 1, 0, 0, 1, 0}, new int[] {0, 1, 2, 0, 3, 2});
-    assertThat(FeatureEdges.of(mixed).edges()).hasSize(4);
+    assertThat(edges(FeatureEdges.of(mixed))).hasSize(4);
   }
 
   /** Whether two faces that turn by an angle from each other meet in a crease. */
@@ -70,8 +72,12 @@ class FeatureEdgesTest {
     double angle = Math.toRadians(degrees);
     double[] xyz = {0, 0, 0, 0, 1, 0, -1, 0.5, 0, Math.cos(angle), 0.5, -Math.sin(angle)};
     Mesh roof = new Mesh(xyz, new int[] {0, 1, 2, 1, 0, 3});
-    return FeatureEdges.of(roof).edges().stream()
+    return edges(FeatureEdges.of(roof)).stream()
         .anyMatch(e -> e.faceB() != FeatureEdges.NO_FACE && e.crease());
+  }
+
+  private static List<FeatureEdges.Edge> edges(FeatureEdges features) {
+    return IntStream.range(0, features.count()).mapToObj(features::edge).toList();
   }
 
   private static Mesh loose(Mesh mesh) {
