@@ -40,6 +40,16 @@ public final class LengthText {
         "\"" + text + "\" is not a length; write it like 7' 9 1/2\", 16in, 400mm or 2.36m");
   }
 
+  /**
+   * As {@link #parse}, of a height that may be below what it is told from: {@code -3/8"}, {@code
+   * −20 mm}.
+   */
+  public static double parseSigned(String text) {
+    String plain = text.strip();
+    boolean below = plain.startsWith("-") || plain.startsWith("\u2212");
+    return below ? -parse(plain.substring(1)) : parse(plain);
+  }
+
   private static boolean hasNumber(Matcher feet) {
     boolean inches = feet.group(2) != null || feet.group(3) != null;
     return (feet.group(1) != null || inches) && (feet.group(5) == null || inches);

@@ -35,6 +35,29 @@ class LengthTextTest {
   }
 
   @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      quoteCharacter = '~',
+      value = {
+        "-20 mm | -0.02",
+        "-3/8\" | -0.009525",
+        "\u221220mm | -0.02",
+        "- 20 mm | -0.02",
+        "2 3/8\" | 0.060325"
+      })
+  void aHeightMayBeBelowWhatItIsToldFrom(String text, double metres) {
+    assertThat(LengthText.parseSigned(text)).isCloseTo(metres, within(1e-12));
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"", "-", "--20mm", "-16"})
+  void aSignAloneIsNoHeight(String text) {
+    assertThatThrownBy(() -> LengthText.parseSigned(text))
+        .isInstanceOf(IllegalArgumentException.class)
+        .hasMessageContaining("write it like");
+  }
+
+  @ParameterizedTest
   @ValueSource(strings = {"", "16", "abc", "1/0\"", "in", "ft", "4 1/2", "-3in", "3 m 2", "1e3mm"})
   void whatIsNoLengthIsRefusedWithExamples(String text) {
     assertThatThrownBy(() -> LengthText.parse(text))

@@ -97,10 +97,8 @@ final class WishOptions {
   static final class HeightConverter implements ITypeConverter<Height> {
     @Override
     public Height convert(String text) {
-      boolean below = text.startsWith("-");
       try {
-        double size = LengthText.parse(below ? text.substring(1) : text);
-        return new Height(below ? -size : size);
+        return new Height(LengthText.parseSigned(text));
       } catch (IllegalArgumentException e) {
         throw new TypeConversionException(e.getMessage());
       }

@@ -95,6 +95,11 @@ class JourneysTest {
     Path stripped = bench.folder.resolve("stripped.ifc");
     assertThat(DeckRun.strip(written, stripped)).isTrue();
     assertThat(Files.readAllBytes(stripped)).isEqualTo(before);
+
+    robot.push(KeyCode.SHORTCUT, KeyCode.K).write("take the last write").push(KeyCode.ENTER);
+    bench.until("taken back", () -> !Files.exists(written));
+    bench.until("said", () -> bench.model().saving().message().get().contains("before the last"));
+    assertThat(bench.model().saving().canUndoWrite()).isFalse();
   }
 
   /** A builder takes quantities in the units of his tape. */
@@ -262,12 +267,18 @@ class JourneysTest {
   }
 
   @Test
-  void aModelThatCannotBeReadSaysWhyAndWhatToDo(FxRobot robot) throws IOException {
+  void aModelThatCannotBeReadSaysWhyAndNothingOfTheOneBeforeStays(FxRobot robot)
+      throws IOException {
+    open(robot, "pine-deck");
     bench.answers.open =
         Optional.of(Files.writeString(bench.folder.resolve("bad.ifc"), "this is no model"));
-    robot.clickOn("#welcome-open");
+    robot.push(KeyCode.SHORTCUT, KeyCode.O);
     bench.until("a problem", () -> bench.model().session().problem().get().isPresent());
     assertThat(robot.lookup("#status-words").queryAs(Label.class).getText()).contains("bad.ifc");
+    bench.settle();
+    assertThat(bench.model().picture().image().get()).isEmpty();
+    assertThat(bench.model().drawings().plan().image().get()).isEmpty();
+    assertThat(bench.model().picture().pick(100, 100)).isEmpty();
   }
 
   @Test

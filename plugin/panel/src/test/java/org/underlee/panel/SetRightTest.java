@@ -8,6 +8,7 @@ import java.nio.file.Path;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.stream.Collectors;
 import javafx.scene.Node;
@@ -33,6 +34,8 @@ import org.underlee.run.SurveyRequest;
 /** What a person knows better than the model: roles, what must stay dry, a new export. */
 @ExtendWith(ApplicationExtension.class)
 class SetRightTest {
+  private static final OptionalDouble SEAT = OptionalDouble.of(0.03);
+
   private Bench bench;
 
   @Start
@@ -151,6 +154,13 @@ class SetRightTest {
     assertThat(again.decisions()).isEqualTo(opened.decisions());
     assertThat(again.layout()).isEqualTo(opened.layout());
     assertThat(bench.model().session().toUndo().get()).contains("Take over what was decided");
+
+    robot.interact(() -> bench.model().session().decide("decide", d -> d.withSeat(SEAT)));
+    assertThat(bench.model().resyncing().mayWrite()).isFalse();
+    assertThat(robot.lookup("#resync-words").queryAs(Label.class).getText())
+        .contains("decided otherwise since");
+    robot.interact(() -> bench.model().session().undo());
+    bench.whole();
 
     Path out = bench.folder.resolve("new.drained.ifc");
     bench.answers.save = Optional.of(out);

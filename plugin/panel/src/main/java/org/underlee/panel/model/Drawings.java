@@ -54,6 +54,17 @@ public final class Drawings implements AutoCloseable {
     sectionMaking.want(wanted);
   }
 
+  /** As {@link Picture3d#clear}. */
+  void clear() {
+    planning.cancel();
+    sectioning.cancel();
+    result = Optional.empty();
+    bay = Optional.empty();
+    sectionName.set("");
+    plan.show(Optional.empty(), true);
+    section.show(Optional.empty(), true);
+  }
+
   void show(Result next, UnitSystem shownIn, Set<Item> selection) {
     boolean otherModel = result.map(r -> !r.isOfSameModelAs(next)).orElse(true);
     boolean same = result.filter(next::showsSameAs).isPresent() && units == shownIn;

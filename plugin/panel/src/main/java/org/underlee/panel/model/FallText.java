@@ -12,6 +12,10 @@ public final class FallText {
   private static final Pattern PERCENT = Pattern.compile("(\\d+(?:\\.\\d+)?)\\s*%");
   private static final double INCHES_IN_A_FOOT = 12;
   private static final double HUNDRED = 100;
+  private static final double STEP = 6;
+
+  /** A run that rounding has moved off a step is still on it. */
+  private static final double SAME_STEP = 1e-6;
 
   private FallText() {}
 
@@ -33,6 +37,12 @@ public final class FallText {
     return percent.matches()
         ? positive(HUNDRED / Double.parseDouble(percent.group(1)))
         : OptionalDouble.empty();
+  }
+
+  /** The next usual run for one unit of fall, a multiple of six: from 1:96 to 1:90 or 1:102. */
+  public static double stepped(double runPerFall, boolean steeper) {
+    double steps = runPerFall / STEP;
+    return STEP * (steeper ? Math.ceil(steps - SAME_STEP) - 1 : Math.floor(steps + SAME_STEP) + 1);
   }
 
   private static OptionalDouble positive(double run) {

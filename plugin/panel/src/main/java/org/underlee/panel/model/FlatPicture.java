@@ -165,7 +165,7 @@ public final class FlatPicture implements AutoCloseable {
 
   private void drawn(Image next) {
     busy = false;
-    image.set(Optional.of(next));
+    image.set(plan.map(p -> next)); // of a model that is no longer there: nothing
     if (again) {
       again = false;
       redraw();

@@ -72,7 +72,7 @@ public final class PanelModel implements AutoCloseable {
         .result()
         .addListener(
             (o, before, now) -> {
-              now.ifPresent(this::show);
+              now.ifPresentOrElse(this::show, this::clear);
               listing.show(now, units.get());
             });
     session.decisions().addListener((o, before, now) -> keep(now));
@@ -168,6 +168,11 @@ public final class PanelModel implements AutoCloseable {
 
   private void keep(Decisions decisions) {
     session.model().get().ifPresent(m -> keeper.keep(m, decisions));
+  }
+
+  private void clear() {
+    picture.clear();
+    drawings.clear();
   }
 
   private void show(Result result) {

@@ -37,6 +37,10 @@ public final class Picture3d implements AutoCloseable {
   private final ReadOnlyLongWrapper shownEdition = new ReadOnlyLongWrapper();
   private final ReadOnlyLongWrapper preparedEdition = new ReadOnlyLongWrapper();
   private SceneMaker.@Nullable Made made;
+
+  /** What the newest picture shows, which may be older than what is made ready. */
+  private @Nullable DeckPicture drawnPicture;
+
   private Optional<Orbit> fitted = Optional.empty();
   private @Nullable Orbit orbit;
   private @Nullable Result result;
@@ -120,6 +124,17 @@ public final class Picture3d implements AutoCloseable {
       section.set(Section.OFF);
     }
     prepare(fine);
+  }
+
+  /** Another model is being read, or none could be: nothing of the last one stays. */
+  void clear() {
+    preparing.cancel();
+    result = null;
+    made = null;
+    drawnPicture = null;
+    orbit = null;
+    section.set(Section.OFF);
+    image.set(Optional.empty());
   }
 
   private void prepare(boolean fine) {
@@ -229,10 +244,10 @@ public final class Picture3d implements AutoCloseable {
 
   /** What is at a pixel. */
   public Optional<Item> pick(int x, int y) {
-    if (made == null) {
+    DeckPicture shownNow = drawnPicture;
+    if (shownNow == null) {
       return Optional.empty();
     }
-    DeckPicture shownNow = made.whole().picture();
     return image
         .get()
         .filter(i -> x >= 0 && y >= 0 && x < i.width() && y < i.height())
@@ -250,6 +265,10 @@ public final class Picture3d implements AutoCloseable {
   }
 
   private void drawn(PictureJob job, Image drawn) {
+    if (made == null) {
+      return; // of a model that is no longer there
+    }
+    drawnPicture = job.picture();
     image.set(Optional.of(drawn));
     shownEdition.set(job.edition());
   }

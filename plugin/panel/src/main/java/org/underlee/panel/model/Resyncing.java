@@ -27,6 +27,7 @@ public final class Resyncing implements AutoCloseable {
   private final ReadOnlyBooleanWrapper busy = new ReadOnlyBooleanWrapper();
   private final ReadOnlyObjectWrapper<Optional<Resynced>> resynced =
       new ReadOnlyObjectWrapper<>(Optional.empty());
+  private Optional<Decisions> takenOver = Optional.empty();
   private final ReadOnlyObjectWrapper<Optional<Problem>> problem =
       new ReadOnlyObjectWrapper<>(Optional.empty());
 
@@ -48,6 +49,7 @@ public final class Resyncing implements AutoCloseable {
     cancel();
     problem.set(Optional.empty());
     resynced.set(Optional.empty());
+    takenOver = Optional.empty();
   }
 
   public ReadOnlyObjectProperty<Optional<Resynced>> resynced() {
@@ -81,9 +83,10 @@ public final class Resyncing implements AutoCloseable {
         },
         made -> {
           busy.set(false);
-          resynced.set(Optional.of(made));
           session.reads(drained, "the old model");
           session.decide("Take over what was decided", d -> d.again(made.again()));
+          takenOver = Optional.of(session.decisions().get());
+          resynced.set(Optional.of(made));
         },
         e -> {
           busy.set(false);
@@ -108,10 +111,19 @@ public final class Resyncing implements AutoCloseable {
         .collect(Collectors.joining(", "));
   }
 
+  /**
+   * Whether what was taken over is still what is decided: bays keep their names only in a design
+   * that was taken over, so what was decided since is not in it.
+   */
+  public boolean mayWrite() {
+    Decisions now = session.decisions().get();
+    return resynced.get().isPresent() && takenOver.filter(now::designsAs).isPresent();
+  }
+
   /** Writes the new export with the assembly; the export itself stays as it is. */
   public void write(Path target) {
     Optional<Path> export = session.model().get();
-    if (export.isPresent() && resynced.get().isPresent()) {
+    if (export.isPresent() && mayWrite()) {
       Resynced made = resynced.get().get();
       saving.save(
           target,

@@ -3,8 +3,11 @@ package org.underlee.panel.model;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
+import java.util.ArrayDeque;
+import java.util.Deque;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.concurrent.Callable;
 import java.util.concurrent.Executor;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
@@ -28,11 +31,20 @@ public final class Saving implements AutoCloseable {
   private final ReadOnlyStringWrapper message = new ReadOnlyStringWrapper("");
   private final ReadOnlyObjectWrapper<Optional<Problem>> problem =
       new ReadOnlyObjectWrapper<>(Optional.empty());
+  private final Deque<Path> written = new ArrayDeque<>();
 
   Saving(Host host, Session session, Executor screen) {
     this.host = host;
     this.session = session;
     saving = new Newest("saving", screen);
+    session.decisions().addListener((o, before, now) -> problem.set(Optional.empty()));
+    session.model().addListener((o, before, now) -> forget());
+  }
+
+  private void forget() {
+    problem.set(Optional.empty());
+    message.set("");
+    written.clear();
   }
 
   /** What is being written; empty at rest. */
@@ -75,7 +87,8 @@ public final class Saving implements AutoCloseable {
                   target,
                   inPlace,
                   () -> host.apply(change),
-                  "Wrote " + target.getFileName() + ": " + words + ".");
+                  "Wrote " + target.getFileName() + ": " + words + ".",
+                  () -> written.push(target));
             });
   }
 
@@ -84,8 +97,21 @@ public final class Saving implements AutoCloseable {
     session.model().get().ifPresent(m -> save(target, false, () -> DeckRun.strip(m, target), done));
   }
 
+  /** Whether something was written of the open model that can be taken back. */
+  public boolean canUndoWrite() {
+    return !written.isEmpty();
+  }
+
+  /** Takes the last write of the open model back. */
   public void undoWrite() {
-    run("Taking the last write back", host::undo, "The last write was taken back.");
+    String name = String.valueOf(written.element().getFileName());
+    run(
+        "Taking back what was written to " + name,
+        () ->
+            host.undo()
+                ? name + " is again what it was before the last write."
+                : "There is no write to take back.",
+        written::poll);
   }
 
   /** Writes the takeoff as CSV, XLSX or JSON, by the file's ending. */
@@ -120,26 +146,29 @@ public final class Saving implements AutoCloseable {
    * @param inPlace whether it is meant to take the open model's place
    */
   void save(Path target, boolean inPlace, Job job, String done) {
+    save(target, inPlace, job, done, () -> {});
+  }
+
+  private void save(Path target, boolean inPlace, Job job, String done, Runnable after) {
     FilesRead read = session.filesRead();
     run(
         "Writing " + target.getFileName(),
         () -> {
           (inPlace ? read.without(Decisions.OPEN_MODEL) : read).requireApart(target);
           job.run();
+          return done;
         },
-        done);
+        after);
   }
 
-  private void run(String words, Job job, String done) {
+  private void run(String words, Callable<String> job, Runnable after) {
     problem.set(Optional.empty());
     busyWith.set(words);
     saving.inTurn(
-        () -> {
-          job.run();
-          return done;
-        },
+        job,
         said -> {
           busyWith.set("");
+          after.run();
           message.set(said);
           host.message(said);
         },

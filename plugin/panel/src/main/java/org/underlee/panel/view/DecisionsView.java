@@ -7,7 +7,8 @@ import java.util.OptionalDouble;
 import javafx.scene.control.ComboBox;
 import javafx.scene.control.Label;
 import javafx.scene.control.Slider;
-import javafx.scene.control.TextField;
+import javafx.scene.input.KeyCode;
+import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
@@ -32,11 +33,11 @@ final class DecisionsView extends VBox {
   private final ComboBox<String> deck = new ComboBox<>();
   private final ComboBox<String> kit = new ComboBox<>();
   private final Slider fall = new Slider(FLATTEST, STEEPEST, 1.0 / 96);
-  private final TextField fallText = new TextField();
+  private final TypedText fallText = new TypedText(this::setFall);
   private final ComboBox<String> lowEnd = new ComboBox<>();
-  private final TextField seat = new TextField();
+  private final TypedText seat = new TypedText(this::setSeat);
   private final ComboBox<String> rain = new ComboBox<>();
-  private final TextField dryZone = new TextField();
+  private final TypedText dryZone = new TypedText(this::setDryZone);
   private final Label slip = new Label();
   private boolean following;
 
@@ -55,7 +56,8 @@ final class DecisionsView extends VBox {
     lowEnd.setAccessibleText("Line that the low ends follow");
     seat.setId("seat");
     seat.setPromptText("as the kit has it");
-    seat.setAccessibleText("Seat at the high end, such as 2 3/8\" or 60 mm; empty for the kit's");
+    seat.setAccessibleText(
+        "Seat at the high end, such as 2 3/8\", 60 mm or -20 mm; empty for the kit's");
     dryZone.setId("dry-zone");
     dryZone.setPromptText("everything below the decks");
     dryZone.setAccessibleText(
@@ -119,10 +121,8 @@ final class DecisionsView extends VBox {
                 decide(() -> model.setFall(OptionalDouble.of(Math.rint(1 / fall.getValue()))));
               }
             });
-    fallText.setOnAction(e -> setFall());
+    fall.addEventFilter(KeyEvent.KEY_PRESSED, this::step);
     lowEnd.valueProperty().addListener((o, before, now) -> decide(() -> setLowEnd(now)));
-    seat.setOnAction(e -> setSeat());
-    dryZone.setOnAction(e -> model.stayDry().say(dryZone.getText()));
     model.stayDry().problem().addListener((o, before, now) -> slip(words(now)));
     model.units().addListener((o, before, now) -> follow());
     model.session().decisions().addListener((o, before, now) -> follow());
@@ -173,26 +173,42 @@ final class DecisionsView extends VBox {
   }
 
   /** An empty field gives the choice back to the kit. */
-  private void setSeat() {
+  private boolean setSeat(String text) {
     try {
       OptionalDouble metres =
-          seat.getText().isBlank()
-              ? OptionalDouble.empty()
-              : OptionalDouble.of(LengthText.parse(seat.getText()));
+          text.isBlank() ? OptionalDouble.empty() : OptionalDouble.of(LengthText.parseSigned(text));
       slip("");
       model.session().decide("Set the seat", d -> d.withSeat(metres));
+      return true;
     } catch (IllegalArgumentException e) {
       slip(String.valueOf(e.getMessage()));
+      return false;
     }
   }
 
-  private void setFall() {
-    OptionalDouble run = FallText.parse(fallText.getText());
+  private boolean setFall(String text) {
+    OptionalDouble run = FallText.parse(text);
     if (run.isPresent()) {
       slip("");
       model.setFall(run);
     } else {
-      slip("\"" + fallText.getText() + "\" is no fall; write it like 1:96, 1/8 in per ft or 1 %.");
+      slip("\"" + text + "\" is no fall; write it like 1:96, 1/8 in per ft or 1 %.");
+    }
+    return run.isPresent();
+  }
+
+  private boolean setDryZone(String text) {
+    model.stayDry().say(text);
+    return true;
+  }
+
+  /** The arrow keys step the slider from one usual fall to the next. */
+  private void step(KeyEvent e) {
+    boolean steeper = e.getCode() == KeyCode.RIGHT || e.getCode() == KeyCode.UP;
+    if (steeper || e.getCode() == KeyCode.LEFT || e.getCode() == KeyCode.DOWN) {
+      double run = FallText.stepped(model.offer().runPerFall(), steeper);
+      model.setFall(OptionalDouble.of(Math.max(1 / STEEPEST, Math.min(1 / FLATTEST, run))));
+      e.consume();
     }
   }
 
@@ -219,7 +235,7 @@ final class DecisionsView extends VBox {
     if (!fall.isValueChanging()) {
       fall.setValue(1 / run);
     }
-    fallText.setText(Lengths.fall(1 / run).replaceAll(" \\(.*", ""));
+    fallText.show(Lengths.fall(1 / run).replaceAll(" \\(.*", ""));
     rain.setValue(d.rain());
     followWishes(d);
     following = false;
@@ -233,11 +249,8 @@ final class DecisionsView extends VBox {
       lowEnd.getItems().setAll(lines);
     }
     lowEnd.setValue(d.lowEnd().orElse(AS_FRAMED));
-    dryZone.setText(model.stayDry().text());
-    if (!seat.isFocused() || slip.getText().isEmpty()) {
-      OptionalDouble metres = d.seat();
-      seat.setText(
-          metres.isPresent() ? Lengths.format(metres.getAsDouble(), model.units().get()) : "");
-    }
+    dryZone.show(model.stayDry().text());
+    OptionalDouble metres = d.seat();
+    seat.show(metres.isPresent() ? Lengths.format(metres.getAsDouble(), model.units().get()) : "");
   }
 }

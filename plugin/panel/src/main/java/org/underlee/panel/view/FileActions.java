@@ -67,7 +67,7 @@ final class FileActions {
         "Take the last write back",
         "mdi2u-undo-variant",
         "",
-        open,
+        model.saving()::canUndoWrite,
         model.saving()::undoWrite);
     add(
         "strip",
@@ -130,7 +130,7 @@ final class FileActions {
         "Write the new export with the assembly …",
         "mdi2c-content-save-move-outline",
         "",
-        () -> model.resyncing().resynced().get().isPresent(),
+        model.resyncing()::mayWrite,
         () -> save("The new export with the assembly", "drained.ifc", model.resyncing()::write));
   }
 

@@ -59,7 +59,7 @@ final class FlatView extends StackPane {
     pane = new ImagePane((w, h) -> picture.resize(w, h, scale()));
     pane.setId(id);
     pane.setAccessibleText(words + "; arrow keys move it, plus and minus zoom, Home shows all");
-    picture.image().addListener((o, before, now) -> now.ifPresent(pane::show));
+    picture.image().addListener((o, before, now) -> pane.show(now));
     pane.addEventHandler(MouseEvent.MOUSE_PRESSED, this::press);
     pane.setOnMouseDragged(this::drag);
     pane.setOnMouseReleased(this::release);

@@ -1,6 +1,7 @@
 package org.underlee.panel.view;
 
 import java.nio.IntBuffer;
+import java.util.Optional;
 import javafx.scene.image.ImageView;
 import javafx.scene.image.PixelBuffer;
 import javafx.scene.image.PixelFormat;
@@ -55,7 +56,17 @@ final class ImagePane extends Region {
     unseen.show(Image.of(1, 1, new int[1]));
   }
 
-  void show(Image image) {
+  /** Shows a picture, or nothing. */
+  void show(Optional<Image> image) {
+    image.ifPresentOrElse(
+        this::show,
+        () -> {
+          pixels = null;
+          view.setImage(null);
+        });
+  }
+
+  private void show(Image image) {
     PixelBuffer<IntBuffer> buffer = pixels;
     if (buffer == null
         || buffer.getWidth() != image.width()

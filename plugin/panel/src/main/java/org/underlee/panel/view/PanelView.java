@@ -15,6 +15,7 @@ import javafx.scene.control.ScrollPane;
 import javafx.scene.control.SplitPane;
 import javafx.scene.control.Tab;
 import javafx.scene.control.TabPane;
+import javafx.scene.control.TextInputControl;
 import javafx.scene.input.DragEvent;
 import javafx.scene.input.KeyCombination;
 import javafx.scene.input.KeyEvent;
@@ -30,6 +31,9 @@ import org.underlee.panel.model.Tone;
 
 /** The panel, to be put into any JavaFX scene. */
 public final class PanelView extends StackPane {
+  /** Commands whose keys belong to a text while one is being typed. */
+  private static final Set<String> EDIT_TEXT = Set.of("undo", "redo");
+
   private final PanelModel model;
   private final Actions actions;
   private final FindingsView findings;
@@ -170,6 +174,7 @@ public final class PanelView extends StackPane {
     }
     for (Command command : actions.all()) {
       if (!command.keys().isEmpty()
+          && !(e.getTarget() instanceof TextInputControl && EDIT_TEXT.contains(command.id()))
           && KeyCombination.valueOf(command.keys()).match(e)
           && command.can().getAsBoolean()) {
         command.run().run();

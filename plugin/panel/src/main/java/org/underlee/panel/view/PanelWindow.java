@@ -4,6 +4,7 @@ import atlantafx.base.theme.PrimerLight;
 import java.nio.file.Path;
 import javafx.application.Application;
 import javafx.application.Platform;
+import javafx.stage.Screen;
 import javafx.stage.Stage;
 import org.underlee.panel.host.Host;
 import org.underlee.panel.model.Memory;
@@ -14,6 +15,9 @@ import org.underlee.panel.model.Settings;
 public final class PanelWindow {
   private static final double LEAST_WIDTH = 900;
   private static final double LEAST_HEIGHT = 600;
+
+  /** So much of its title must be there to take hold of. */
+  private static final double LEAST_SHOWN = 100;
 
   private final PanelModel model;
   private final PanelView view;
@@ -31,7 +35,7 @@ public final class PanelWindow {
     stage.setScene(PanelView.scene(view, s.width(), s.height()));
     stage.setMinWidth(LEAST_WIDTH);
     stage.setMinHeight(LEAST_HEIGHT);
-    if (!Double.isNaN(s.left())) {
+    if (isOnAScreen(s)) {
       stage.setX(s.left());
       stage.setY(s.top());
     }
@@ -44,6 +48,14 @@ public final class PanelWindow {
                 stage.setTitle(
                     now.map(Path::getFileName).map(f -> f + " – Underlee").orElse("Underlee")));
     stage.setOnHidden(e -> close(stage));
+  }
+
+  /** A screen that a window stood on may be gone. */
+  private static boolean isOnAScreen(Settings s) {
+    return !Double.isNaN(s.left())
+        && !Screen.getScreensForRectangle(
+                s.left() + LEAST_SHOWN, s.top(), s.width() - 2 * LEAST_SHOWN, LEAST_SHOWN)
+            .isEmpty();
   }
 
   public PanelModel model() {

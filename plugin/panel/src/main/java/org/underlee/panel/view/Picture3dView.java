@@ -52,7 +52,7 @@ final class Picture3dView extends BorderPane {
     this.pane = new ImagePane((w, h) -> picture.resize(w, h, scale()));
     pane.setId("picture3d");
     pane.setAccessibleText("The deck in 3-D; arrow keys turn it, plus and minus zoom");
-    picture.image().addListener((o, before, now) -> now.ifPresent(pane::show));
+    picture.image().addListener((o, before, now) -> pane.show(now));
     settle.setOnFinished(e -> picture.settle());
     pane.addEventHandler(MouseEvent.MOUSE_PRESSED, this::press);
     pane.setOnMouseDragged(this::drag);

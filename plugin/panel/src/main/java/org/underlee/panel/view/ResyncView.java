@@ -32,6 +32,7 @@ final class ResyncView extends BorderPane {
     resyncing.resynced().addListener((o, before, now) -> fill());
     resyncing.busy().addListener((o, before, now) -> fill());
     resyncing.problem().addListener((o, before, now) -> fill());
+    model.session().decisions().addListener((o, before, now) -> fill());
     model.units().addListener((o, before, now) -> fill());
     fill();
   }
@@ -45,8 +46,15 @@ final class ResyncView extends BorderPane {
     if (resyncing.busy().get()) {
       return "Knowing the framing again …";
     }
-    return resyncing.resynced().get().isPresent()
-        ? "Bays: " + resyncing.summary() + "."
-        : "The open model is the new export; name the old one, with the assembly in it.";
+    if (resyncing.resynced().get().isEmpty()) {
+      return "The open model is the new export; name the old one, with the assembly in it.";
+    }
+    return "Bays: "
+        + resyncing.summary()
+        + "."
+        + (resyncing.mayWrite()
+            ? ""
+            : " You have decided otherwise since: undo that to write what was taken over, or write"
+                + " the assembly as it is now, with bays counted anew.");
   }
 }

@@ -6,6 +6,7 @@ import javafx.geometry.Pos;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.control.ProgressBar;
+import javafx.scene.control.Tooltip;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
@@ -29,6 +30,7 @@ final class StatusBar extends HBox {
     getStyleClass().add("status");
     setAlignment(Pos.CENTER_LEFT);
     words.setId("status-words");
+    words.setTooltip(new Tooltip()); // a long one is cut off
     summary.setId("summary");
     progress.setPrefWidth(110);
     cancel = new Button("Cancel  Esc");
@@ -76,6 +78,7 @@ final class StatusBar extends HBox {
     if (!words.getStyleClass().equals(look)) {
       words.getStyleClass().setAll(look);
     }
+    words.getTooltip().setText(words.getText());
     summary.setText(model.summary());
     boolean metric = model.units().get() == UnitSystem.METRIC;
     units.setText(metric ? "mm" : "ft-in");

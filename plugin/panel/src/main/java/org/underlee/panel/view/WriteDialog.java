@@ -22,6 +22,7 @@ final class WriteDialog extends Dialog<ButtonType> {
   private static final int COLUMNS = 2;
 
   private final TextField target = new TextField();
+  private final Label caution = new Label();
   private final RadioButton copy = new RadioButton("Write to a copy");
   private final RadioButton inPlace =
       new RadioButton("Write into the model itself, and keep the old one beside it");
@@ -45,6 +46,10 @@ final class WriteDialog extends Dialog<ButtonType> {
     target.setText(Writing.beside(file).toString());
     target.setAccessibleText("File to write");
     target.disableProperty().bind(inPlace.selectedProperty());
+    inPlace.setDisable(writing.zipped());
+    caution.setId("write-caution");
+    caution.getStyleClass().add("slip");
+    caution.setWrapText(true);
     Label rest =
         new Label(
             "The designer's bytes stay as they are; “strip” gives the model back byte for byte.");
@@ -52,13 +57,16 @@ final class WriteDialog extends Dialog<ButtonType> {
     rest.setWrapText(true);
     content
         .getChildren()
-        .addAll(head, counts(writing.counts()), bytes, copy, target, inPlace, rest);
+        .addAll(head, counts(writing.counts()), bytes, copy, target, caution, inPlace, rest);
     getDialogPane().setContent(content);
     getDialogPane().setPrefWidth(560);
     ButtonType write = new ButtonType("Write", ButtonBar.ButtonData.OK_DONE);
     getDialogPane().getButtonTypes().setAll(write, ButtonType.CANCEL);
     Button button = (Button) getDialogPane().lookupButton(write);
     button.setId("write-now");
+    target.textProperty().addListener((o, before, now) -> caution(button));
+    inPlace.selectedProperty().addListener((o, before, now) -> caution(button));
+    caution(button);
     setResultConverter(b -> b);
     resultProperty()
         .addListener(
@@ -68,8 +76,15 @@ final class WriteDialog extends Dialog<ButtonType> {
                     .ifPresent(b -> model.saving().write(where(file), inPlace.isSelected())));
   }
 
+  private void caution(Button write) {
+    boolean copied = !inPlace.isSelected();
+    write.setDisable(copied && Writing.target(target.getText()).isEmpty());
+    caution.setText(copied ? Writing.caution(target.getText()) : "");
+    caution.setManaged(!caution.getText().isEmpty());
+  }
+
   private Path where(Path file) {
-    return inPlace.isSelected() ? file : Path.of(target.getText());
+    return Writing.target(target.getText()).filter(t -> !inPlace.isSelected()).orElse(file);
   }
 
   private static String bytes(Writing w) {

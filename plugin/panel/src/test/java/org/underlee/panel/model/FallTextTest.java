@@ -24,6 +24,13 @@ class FallTextTest {
   }
 
   @ParameterizedTest
+  @CsvSource({"96, 90, 102", "97, 96, 102", "95.9999999999, 90, 102", "48, 42, 54"})
+  void keysGoFromOneUsualFallToTheNext(double run, double steeper, double flatter) {
+    assertThat(FallText.stepped(run, true)).isEqualTo(steeper);
+    assertThat(FallText.stepped(run, false)).isEqualTo(flatter);
+  }
+
+  @ParameterizedTest
   @ValueSource(strings = {"", "96", "1:0", "0 %", "steep", "1:-4", "0/8 in per ft"})
   void whatIsNoFallIsNotGuessedAt(String text) {
     assertThat(FallText.parse(text)).isEmpty();
