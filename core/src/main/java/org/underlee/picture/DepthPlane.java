@@ -8,6 +8,13 @@ package org.underlee.picture;
  * @param stepY from one sample to the next below
  */
 record DepthPlane(double atOrigin, double stepX, double stepY) {
+  /** Writes its three numbers. */
+  void put(double[] fields, int at) {
+    fields[at] = atOrigin;
+    fields[at + 1] = stepX;
+    fields[at + 2] = stepY;
+  }
+
   static DepthPlane level(double depth) {
     return new DepthPlane(depth, 0, 0);
   }

@@ -1,7 +1,5 @@
 package org.underlee.picture;
 
-import org.underlee.geom.Vec3;
-
 /** Draws faces that are seen, one by one. */
 final class FacePainter {
   /**
@@ -17,6 +15,7 @@ final class FacePainter {
   private final Projection projection;
   private final NearClip clip;
   private final double[] corners = new double[9];
+  private final double[] normal = new double[3];
   private final double[] fields = new double[TriangleFill.FIELDS];
 
   FacePainter(FrameView view) {
@@ -38,11 +37,7 @@ final class FacePainter {
 
   private void paint(int f, Layer layer) {
     int turn = facing[f] > 0 ? 1 : -1;
-    Vec3 normal =
-        projection.directionToView(
-            turn * model.normals[3 * f],
-            turn * model.normals[3 * f + 1],
-            turn * model.normals[3 * f + 2]);
+    projection.directionToView(model.normals, 3 * f, turn, normal);
     int shape = model.faceShape[f];
     int colour = Colours.lit(view.colours().surface(shape), Light.on(normal));
     int a = model.corners[3 * f];
@@ -52,22 +47,23 @@ final class FacePainter {
       places.copy(a, corners, 0);
       places.copy(b, corners, 3);
       places.copy(c, corners, 6);
-      fill(f, normal, corners, 3, 6, layer, colour, model.shapeId[shape]);
+      fill(f, corners, 3, 6, layer, colour, model.shapeId[shape]);
       return;
     }
     int count = clip.triangle(model, f, corners);
     for (int i = 1; i + 1 < count; i++) {
-      fill(f, normal, clip.screen(), 3 * i, 3 * i + 3, layer, colour, model.shapeId[shape]);
+      fill(f, clip.screen(), 3 * i, 3 * i + 3, layer, colour, model.shapeId[shape]);
     }
   }
 
-  private void fill(int f, Vec3 normal, double[] p, int b, int c, Layer layer, int colour, int id) {
-    boolean flat = Math.abs(facing[f]) > GRAZING;
-    DepthPlane plane =
-        flat
-            ? projection.plane(normal, model.xyz, 3 * model.corners[3 * f])
-            : DepthPlane.through(p, 0, b, c);
-    TriangleFill.put(p, 0, b, c, plane, fields, 0);
+  private void fill(int f, double[] p, int b, int c, Layer layer, int colour, int id) {
+    TriangleFill.putCorners(p, 0, b, c, fields, 0);
+    if (Math.abs(facing[f]) > GRAZING) {
+      int place = 3 * model.corners[3 * f];
+      projection.plane(normal, model.xyz, place, fields, TriangleFill.DEPTH);
+    } else {
+      DepthPlane.through(p, 0, b, c).put(fields, TriangleFill.DEPTH);
+    }
     TriangleFill.draw(layer, fields, 0, colour, id);
   }
 }

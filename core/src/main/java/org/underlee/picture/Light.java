@@ -14,7 +14,8 @@ final class Light {
   private Light() {}
 
   /** How bright a surface is; its normal, in view coordinates, faces the viewer. */
-  static double on(Vec3 normal) {
-    return AMBIENT + STRENGTH * Math.max(0, normal.dot(KEY));
+  static double on(double[] normal) {
+    double toward = normal[0] * KEY.x() + normal[1] * KEY.y() + normal[2] * KEY.z();
+    return AMBIENT + STRENGTH * Math.max(0, toward);
   }
 }

@@ -64,9 +64,14 @@ final class Projection {
     view[to + 2] = viewZ(x, y, z);
   }
 
-  Vec3 directionToView(double x, double y, double z) {
-    return new Vec3(
-        along(frame.x(), x, y, z), along(frame.y(), x, y, z), along(frame.z(), x, y, z));
+  /** Three numbers of a direction in the model, times a factor, to those in the view. */
+  void directionToView(double[] xyz, int from, double factor, double[] view) {
+    double x = factor * xyz[from];
+    double y = factor * xyz[from + 1];
+    double z = factor * xyz[from + 2];
+    view[0] = along(frame.x(), x, y, z);
+    view[1] = along(frame.y(), x, y, z);
+    view[2] = along(frame.z(), x, y, z);
   }
 
   private static double along(Vec3 axis, double x, double y, double z) {
@@ -122,25 +127,27 @@ final class Projection {
   }
 
   /**
-   * The depth of the plane through a place. Unlike a plane through rounded corners, it is the same
-   * for all triangles of one plane, whatever their corners.
+   * Writes a {@link DepthPlane} through a place. Unlike a plane through rounded corners, it is the
+   * same for all triangles of one plane, whatever their corners.
    *
    * <p>With {@code n·p = d} in the view, the depth {@code w} at the screen place {@code X, Y}
    * (metres at the place looked at) keeps {@code n.x·X + n.y·Y + n.z·w = d·(1 + w·nearness)}.
    *
    * @param normal in view coordinates
    * @param place where the three numbers of the place begin
+   * @param to where those of the plane go
    */
-  DepthPlane plane(Vec3 normal, double[] xyz, int place) {
+  void plane(double[] normal, double[] xyz, int place, double[] to, int at) {
     double x = xyz[place];
     double y = xyz[place + 1];
     double z = xyz[place + 2];
-    double d =
-        normal.x() * viewX(x, y, z) + normal.y() * viewY(x, y, z) + normal.z() * viewZ(x, y, z);
-    double toEye = normal.z() - d * nearness;
-    double stepX = -normal.x() / (toEye * samplesPerMetre);
-    double stepY = normal.y() / (toEye * samplesPerMetre);
-    return new DepthPlane(d / toEye - stepX * middleX - stepY * middleY, stepX, stepY);
+    double d = normal[0] * viewX(x, y, z) + normal[1] * viewY(x, y, z) + normal[2] * viewZ(x, y, z);
+    double toEye = normal[2] - d * nearness;
+    double stepX = -normal[0] / (toEye * samplesPerMetre);
+    double stepY = normal[1] / (toEye * samplesPerMetre);
+    to[at] = d / toEye - stepX * middleX - stepY * middleY;
+    to[at + 1] = stepX;
+    to[at + 2] = stepY;
   }
 
   double metresPerSample() {

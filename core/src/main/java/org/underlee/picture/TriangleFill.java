@@ -8,10 +8,19 @@ final class TriangleFill {
   /** x and y of three corners from above to below, then the depth plane. */
   static final int FIELDS = 9;
 
+  /** Where the depth plane begins. */
+  static final int DEPTH = 6;
+
   private TriangleFill() {}
 
   /** Writes a triangle's fields; its corners in {@code p} come in any order. */
   static void put(double[] p, int a, int b, int c, DepthPlane plane, double[] fields, int o) {
+    putCorners(p, a, b, c, fields, o);
+    plane.put(fields, o + DEPTH);
+  }
+
+  /** Writes those fields of a triangle that are its corners'. */
+  static void putCorners(double[] p, int a, int b, int c, double[] fields, int o) {
     int low = a;
     int mid = b;
     int high = c;
@@ -36,9 +45,6 @@ final class TriangleFill {
     fields[o + 3] = p[mid + 1];
     fields[o + 4] = p[high];
     fields[o + 5] = p[high + 1];
-    fields[o + 6] = plane.atOrigin();
-    fields[o + 7] = plane.stepX();
-    fields[o + 8] = plane.stepY();
   }
 
   /** The number of the first row or column whose centre is at or after {@code at}. */
