@@ -4,9 +4,13 @@ import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.Executor;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.TimeUnit;
+import java.util.function.BooleanSupplier;
+import javafx.beans.property.ReadOnlyStringProperty;
+import javafx.beans.property.ReadOnlyStringWrapper;
 
 /**
  * Writes settings and decisions beside the screen's thread, at once and one after the other; of
@@ -16,7 +20,9 @@ final class Keeper implements AutoCloseable {
   private static final long PATIENCE_SECONDS = 10;
 
   private final Memory memory;
-  private final Map<String, Runnable> waiting = new LinkedHashMap<>();
+  private final Executor screen;
+  private final ReadOnlyStringWrapper lost = new ReadOnlyStringWrapper("");
+  private final Map<String, BooleanSupplier> waiting = new LinkedHashMap<>();
   private final ExecutorService worker =
       Executors.newSingleThreadExecutor(
           task -> {
@@ -25,8 +31,14 @@ final class Keeper implements AutoCloseable {
             return thread;
           });
 
-  Keeper(Memory memory) {
+  Keeper(Memory memory, Executor screen) {
     this.memory = memory;
+    this.screen = screen;
+  }
+
+  /** Why nothing could be kept when it was last tried, and what to do; empty where it could. */
+  ReadOnlyStringProperty lost() {
+    return lost.getReadOnlyProperty();
   }
 
   void keep(Settings settings) {
@@ -37,7 +49,7 @@ final class Keeper implements AutoCloseable {
     put(model.toString(), () -> memory.keep(model, decisions));
   }
 
-  private void put(String what, Runnable writing) {
+  private void put(String what, BooleanSupplier writing) {
     synchronized (waiting) {
       waiting.put(what, writing);
     }
@@ -45,11 +57,21 @@ final class Keeper implements AutoCloseable {
   }
 
   private void write(String what) {
-    Optional<Runnable> writing;
+    Optional<BooleanSupplier> writing;
     synchronized (waiting) {
       writing = Optional.ofNullable(waiting.remove(what));
     }
-    writing.ifPresent(Runnable::run);
+    writing.map(BooleanSupplier::getAsBoolean).ifPresent(this::tell);
+  }
+
+  private void tell(boolean kept) {
+    String words =
+        kept
+            ? ""
+            : "What you decide is not kept: "
+                + memory.folder()
+                + " cannot be written to. Check the disk and the rights to that folder.";
+    screen.execute(() -> lost.set(words));
   }
 
   @Override

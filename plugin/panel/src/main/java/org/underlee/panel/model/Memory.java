@@ -55,11 +55,13 @@ public final class Memory {
         n.path("top").asDouble(first.top()),
         n.path("width").asDouble(first.width()),
         n.path("height").asDouble(first.height()),
+        n.path("maximized").asBoolean(first.maximized()),
         n.path("fontPercent").asInt(first.fontPercent()),
         units(n.path("units").asText()));
   }
 
-  public void keep(Settings s) {
+  /** Keeps settings; returns whether they are kept now. */
+  public boolean keep(Settings s) {
     ObjectNode n = JSON.createObjectNode();
     n.put("tone", s.tone().name().toLowerCase(Locale.ROOT));
     ArrayNode recent = n.putArray("recent");
@@ -67,9 +69,10 @@ public final class Memory {
     if (!Double.isNaN(s.left())) {
       n.put("left", s.left()).put("top", s.top());
     }
-    n.put("width", s.width()).put("height", s.height()).put("fontPercent", s.fontPercent());
+    n.put("width", s.width()).put("height", s.height()).put("maximized", s.maximized());
+    n.put("fontPercent", s.fontPercent());
     s.units().ifPresent(u -> n.put("units", u.name().toLowerCase(Locale.ROOT)));
-    write("panel.json", n);
+    return write("panel.json", n);
   }
 
   /** What was decided about a model when it was last open. */
@@ -131,7 +134,7 @@ public final class Memory {
     to.put("outlets", wishes.outlets().text());
   }
 
-  public void keep(Path model, Decisions d) {
+  public boolean keep(Path model, Decisions d) {
     ObjectNode n = JSON.createObjectNode();
     n.put("model", model.toAbsolutePath().normalize().toString());
     d.deck().ifPresent(v -> n.put("deck", v));
@@ -147,7 +150,7 @@ public final class Memory {
     ArrayNode bothWays = n.putArray("bothWays");
     new TreeSet<>(d.bothWays()).forEach(bothWays::add);
     keep(d.wishes(), n);
-    write(nameFor(model), n);
+    return write(nameFor(model), n);
   }
 
   private static String nameFor(Path model) {
@@ -193,8 +196,13 @@ public final class Memory {
     }
   }
 
+  /** Where all of it is. */
+  Path folder() {
+    return folder;
+  }
+
   /** A full or guarded disk must not stop the work: the next change tries again. */
-  private void write(String name, ObjectNode node) {
+  private boolean write(String name, ObjectNode node) {
     try {
       Files.createDirectories(folder);
       Path beside = folder.resolve(name + ".new");
@@ -204,9 +212,9 @@ public final class Memory {
           folder.resolve(name),
           StandardCopyOption.ATOMIC_MOVE,
           StandardCopyOption.REPLACE_EXISTING);
+      return true;
     } catch (IOException e) {
-      // nothing of the model is lost by this
-      return;
+      return false; // nothing of the model is lost by this
     }
   }
 

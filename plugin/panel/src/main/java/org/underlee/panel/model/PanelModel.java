@@ -9,6 +9,7 @@ import java.util.concurrent.Executor;
 import javafx.beans.property.ObjectProperty;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
+import javafx.beans.property.ReadOnlyStringProperty;
 import javafx.beans.property.SimpleObjectProperty;
 import org.underlee.finding.Finding;
 import org.underlee.finding.Fix;
@@ -46,7 +47,7 @@ public final class PanelModel implements AutoCloseable {
    */
   public PanelModel(Host host, Memory memory, Executor screen) {
     this.memory = memory;
-    keeper = new Keeper(memory);
+    keeper = new Keeper(memory, screen);
     session = new Session(screen);
     picture = new Picture3d(screen);
     drawings = new Drawings(screen);
@@ -147,6 +148,11 @@ public final class PanelModel implements AutoCloseable {
 
   public ObjectProperty<Settings> settings() {
     return settings;
+  }
+
+  /** Why decisions and settings could not be kept, and what to do; empty where they are. */
+  public ReadOnlyStringProperty notKept() {
+    return keeper.lost();
   }
 
   /** While nothing is open: makes ready what opening a model needs. */

@@ -9,6 +9,7 @@ import org.underlee.units.Lengths.UnitSystem;
  * What the panel keeps from one start to the next.
  *
  * @param recent files, the newest first
+ * @param maximized whether the window fills the screen; its place and size are those of before
  * @param fontPercent of the usual size of letters
  */
 public record Settings(
@@ -18,6 +19,7 @@ public record Settings(
     double top,
     double width,
     double height,
+    boolean maximized,
     int fontPercent,
     java.util.Optional<UnitSystem> units) {
   private static final int MOST_RECENT = 8;
@@ -30,6 +32,7 @@ public record Settings(
           Double.NaN,
           1440,
           900,
+          false,
           100,
           java.util.Optional.empty());
 
@@ -46,24 +49,36 @@ public record Settings(
   }
 
   private Settings withRecent(List<String> files) {
-    return new Settings(tone, files, left, top, width, height, fontPercent, units);
+    return new Settings(tone, files, left, top, width, height, maximized, fontPercent, units);
   }
 
   public Settings withTone(Tone next) {
-    return new Settings(next, recent, left, top, width, height, fontPercent, units);
+    return new Settings(next, recent, left, top, width, height, maximized, fontPercent, units);
   }
 
   public Settings withFontPercent(int percent) {
     int kept = Math.max(75, Math.min(200, percent));
-    return new Settings(tone, recent, left, top, width, height, kept, units);
+    return new Settings(tone, recent, left, top, width, height, maximized, kept, units);
   }
 
   public Settings withUnits(UnitSystem system) {
     return new Settings(
-        tone, recent, left, top, width, height, fontPercent, java.util.Optional.of(system));
+        tone,
+        recent,
+        left,
+        top,
+        width,
+        height,
+        maximized,
+        fontPercent,
+        java.util.Optional.of(system));
   }
 
   public Settings at(double x, double y, double w, double h) {
-    return new Settings(tone, recent, x, y, w, h, fontPercent, units);
+    return new Settings(tone, recent, x, y, w, h, false, fontPercent, units);
+  }
+
+  public Settings withMaximized() {
+    return new Settings(tone, recent, left, top, width, height, true, fontPercent, units);
   }
 }

@@ -39,6 +39,7 @@ public final class PanelWindow {
       stage.setX(s.left());
       stage.setY(s.top());
     }
+    stage.setMaximized(s.maximized());
     stage.setTitle("Underlee");
     model
         .session()
@@ -67,13 +68,13 @@ public final class PanelWindow {
   }
 
   private void close(Stage stage) {
+    Settings now = model.settings().get();
     model
         .settings()
         .set(
-            model
-                .settings()
-                .get()
-                .at(
+            stage.isMaximized()
+                ? now.withMaximized()
+                : now.at(
                     stage.getX(),
                     stage.getY(),
                     stage.getScene().getWidth(),

@@ -52,6 +52,7 @@ final class StatusBar extends HBox {
     model.session().result().addListener((o, before, now) -> fill());
     model.saving().message().addListener((o, before, now) -> fill());
     model.saving().problem().addListener((o, before, now) -> fill());
+    model.notKept().addListener((o, before, now) -> fill());
     model.units().addListener((o, before, now) -> fill());
     fill();
   }
@@ -71,9 +72,15 @@ final class StatusBar extends HBox {
     shown(cancel, waited);
     shown(stale, model.session().stale().get());
     stale.setText(busy.isEmpty() ? "Out of date" : "Out of date while this runs");
-    Optional<Problem> problem =
-        model.saving().problem().get().or(() -> model.session().problem().get());
-    words.setText(problem.map(Problem::words).orElseGet(() -> busy.isEmpty() ? atRest() : busy));
+    Optional<String> problem =
+        model
+            .saving()
+            .problem()
+            .get()
+            .or(() -> model.session().problem().get())
+            .map(Problem::words)
+            .or(() -> Optional.of(model.notKept().get()).filter(w -> !w.isEmpty()));
+    words.setText(problem.orElseGet(() -> busy.isEmpty() ? atRest() : busy));
     List<String> look = List.of("label", problem.isPresent() ? "slip" : "plain");
     if (!words.getStyleClass().equals(look)) {
       words.getStyleClass().setAll(look);

@@ -50,7 +50,8 @@ class MemoryTest {
             .opened(Path.of("a.ifc"))
             .opened(Path.of("b.ifc"))
             .opened(Path.of("a.ifc"))
-            .at(10, 20, 1000, 700);
+            .at(10, 20, 1000, 700)
+            .withMaximized();
     new Memory(folder).keep(settings);
     assertThat(new Memory(folder).settings()).isEqualTo(settings);
     assertThat(settings.recent()).hasSize(2);
@@ -77,5 +78,20 @@ class MemoryTest {
     Memory memory = new Memory(file);
     memory.keep(Path.of("deck.ifc"), some);
     assertThat(memory.settings()).isEqualTo(Settings.FIRST);
+  }
+
+  @Test
+  void whatCannotBeKeptIsToldUntilItCan() throws IOException, InterruptedException {
+    Path guarded = Files.writeString(folder.resolve("state"), "a file where a folder should be");
+    Screen screen = new Screen();
+    try (Keeper keeper = new Keeper(new Memory(guarded), screen)) {
+      keeper.keep(Path.of("deck.ifc"), some);
+      screen.runNext();
+      assertThat(keeper.lost().get()).contains(guarded.toString()).contains("Check the disk");
+      Files.delete(guarded);
+      keeper.keep(Path.of("deck.ifc"), some);
+      screen.runNext();
+      assertThat(keeper.lost().get()).isEmpty();
+    }
   }
 }
