@@ -19,6 +19,12 @@ public record Table(String name, List<String> head, List<Integer> numbers, List<
   static final String CUT_LIST = "Cut list";
   static final String TO_BUY = "To buy";
 
+  /** Tables of the takeoff by name, and of the water. */
+  public static final List<String> TAKEOFF = List.of(QUANTITIES, CUT_LIST, TO_BUY);
+
+  public static final List<String> WATER =
+      List.of(WaterTables.RATED, WaterTables.OUTLETS, WaterTables.NOT_DRAINED, WaterTables.BLOCKED);
+
   public Table {
     head = List.copyOf(head);
     numbers = List.copyOf(numbers);

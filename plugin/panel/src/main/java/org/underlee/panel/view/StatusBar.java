@@ -31,6 +31,7 @@ final class StatusBar extends HBox {
     words.setId("status-words");
     summary.setId("summary");
     progress.setPrefWidth(110);
+    progress.setAccessibleText("Progress");
     cancel = new Button("Cancel  Esc");
     cancel.setId("cancel");
     cancel.setAccessibleText("Cancel what is running");
@@ -76,6 +77,7 @@ final class StatusBar extends HBox {
     if (!words.getStyleClass().equals(look)) {
       words.getStyleClass().setAll(look);
     }
+    progress.setAccessibleHelp(busy);
     summary.setText(model.summary());
     boolean metric = model.units().get() == UnitSystem.METRIC;
     units.setText(metric ? "mm" : "ft-in");

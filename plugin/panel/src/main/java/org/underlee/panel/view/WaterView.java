@@ -47,6 +47,10 @@ final class WaterView extends BorderPane {
     fill();
   }
 
+  TableViews tables() {
+    return tables;
+  }
+
   void show(List<Table> made) {
     tables.show(made);
   }
