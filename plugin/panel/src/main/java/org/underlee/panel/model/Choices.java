@@ -7,13 +7,17 @@ import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.concurrent.Executor;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+import javafx.beans.property.IntegerProperty;
 import javafx.beans.property.ReadOnlyBooleanProperty;
 import javafx.beans.property.ReadOnlyBooleanWrapper;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
+import javafx.beans.property.SimpleIntegerProperty;
 import javafx.beans.value.ObservableValue;
 import org.underlee.kit.Kit;
 import org.underlee.kit.KitReader;
+import org.underlee.layout.FieldLayout;
 import org.underlee.run.Arrangement;
 import org.underlee.run.Comparison;
 import org.underlee.run.Survey;
@@ -29,17 +33,18 @@ import org.underlee.units.Quantity;
 public final class Choices implements AutoCloseable {
   private static final List<String> HEAD =
       List.of(
+          "Row",
+          "Standing",
           "Kit",
           "Low end",
           "Fall",
           "Dry",
           "Headroom",
-          "Seat",
-          "Cut",
-          "To buy",
-          "Outlets",
-          "Remarks");
-  private static final List<Integer> NUMBERS = List.of(3, 4, 5, 6, 7, 8);
+          "Parts\nto cut",
+          "Pieces\nto buy",
+          "Outlets");
+  private static final int NONE = -1;
+  private static final List<Integer> NUMBERS = List.of(0, 5, 6, 7, 8, 9);
 
   private final Session session;
   private final ObservableValue<UnitSystem> units;
@@ -49,6 +54,9 @@ public final class Choices implements AutoCloseable {
   private final ReadOnlyObjectWrapper<Optional<Problem>> problem =
       new ReadOnlyObjectWrapper<>(Optional.empty());
   private final ReadOnlyBooleanWrapper busy = new ReadOnlyBooleanWrapper();
+  private final ReadOnlyBooleanWrapper stale = new ReadOnlyBooleanWrapper();
+  private final IntegerProperty selected = new SimpleIntegerProperty(NONE);
+  private Decisions comparedFor = Decisions.FIRST;
 
   Choices(Session session, ObservableValue<UnitSystem> units, Executor screen) {
     this.session = session;
@@ -60,7 +68,9 @@ public final class Choices implements AutoCloseable {
             (o, before, now) -> {
               cancel();
               comparison.set(Optional.empty());
+              selected.set(NONE);
             });
+    session.decisions().addListener((o, before, now) -> stale.set(isOutdated(now)));
   }
 
   public ReadOnlyObjectProperty<Optional<Comparison>> comparison() {
@@ -73,6 +83,36 @@ public final class Choices implements AutoCloseable {
 
   public ReadOnlyBooleanProperty busy() {
     return busy.getReadOnlyProperty();
+  }
+
+  /** Whether what is compared was compared for other decisions than those of now. */
+  public ReadOnlyBooleanProperty stale() {
+    return stale.getReadOnlyProperty();
+  }
+
+  /** The row that a person is at, from 0; below 0 for none. */
+  public IntegerProperty selected() {
+    return selected;
+  }
+
+  private boolean isOutdated(Decisions now) {
+    return comparison.get().isPresent()
+        && !(given(now).equals(given(comparedFor)) && isKitCompared(now.kit()));
+  }
+
+  private boolean isKitCompared(String kit) {
+    return kit.equals(comparedFor.kit())
+        || KitReader.allBuiltIn().stream().anyMatch(k -> k.id().equals(kit));
+  }
+
+  /** What holds for every arrangement alike: without what they differ in. */
+  private static Decisions given(Decisions d) {
+    Decisions alike =
+        d.withKit(Decisions.FIRST.kit())
+            .withLowEnd(Optional.empty())
+            .withBoardsOff(false)
+            .fallingBothWays(Set.of());
+    return alike.answeringNothing();
   }
 
   /** Stops comparing; what was compared before stays. */
@@ -107,7 +147,10 @@ public final class Choices implements AutoCloseable {
         },
         found -> {
           busy.set(false);
+          comparedFor = decisions;
+          selected.set(NONE);
           comparison.set(Optional.of(found));
+          stale.set(isOutdated(session.decisions().get()));
         },
         e -> {
           busy.set(false);
@@ -115,45 +158,120 @@ public final class Choices implements AutoCloseable {
         });
   }
 
+  /** Whether there is a model to compare for. */
+  public boolean canCompare() {
+    return session.result().get().isPresent();
+  }
+
   /** One arrangement in a row, the best first. */
   public Table table() {
+    List<Arrangement> all = arrangements();
     return new Table(
         "Arrangements",
         HEAD,
         NUMBERS,
-        comparison.get().stream()
-            .flatMap(c -> c.arrangements().stream())
-            .map(a -> new Table.Line(cells(a), Optional.empty()))
+        IntStream.range(0, all.size())
+            .mapToObj(i -> new Table.Line(cells(i + 1, all.get(i)), Optional.empty()))
             .toList());
   }
 
-  private List<String> cells(Arrangement a) {
+  private List<Arrangement> arrangements() {
+    return comparison.get().map(Comparison::arrangements).orElse(List.of());
+  }
+
+  private List<String> cells(int row, Arrangement a) {
     UnitSystem system = units.getValue();
     return List.of(
-        a.kit().id(),
-        a.lowEnd(),
+        Integer.toString(row),
+        standing(a),
+        a.kit().name() + (a.boardsOff() ? ", boards off" : ""),
+        Names.lowEnd(a.lowEnd()) + (a.bothWays().isEmpty() ? "" : ", both ways"),
         "1:" + Math.round(1 / a.fall()),
         new Quantity(a.dryFraction(), Quantity.Kind.SHARE).in(system),
         a.headroom().isPresent() ? Lengths.format(a.headroom().getAsDouble(), system) : "–",
+        Integer.toString(a.partsCut()),
+        Integer.toString(a.bought()),
+        a.drains().map(d -> Integer.toString(d.own().outlets())).orElse("–"));
+  }
+
+  private String standing(Arrangement a) {
+    String better = a.dominatedBy().map(n -> n + " is better").orElse("");
+    return isInUse(a) ? (better.isEmpty() ? "● in use" : "● in use; " + better) : better;
+  }
+
+  /** Whether the parts that are shown are those of an arrangement. */
+  private boolean isInUse(Arrangement a) {
+    return session
+        .result()
+        .get()
+        .filter(Result::isLaidOut)
+        .map(Result::layout)
+        .filter(l -> l.kit().id().equals(a.kit().id()) && l.kit().fall() == a.fall())
+        .filter(l -> places(l.fields()).equals(places(a.fields())))
+        .isPresent();
+  }
+
+  /** What tells one layout of a deck from another, without each of its thousands of parts. */
+  private static List<List<Object>> places(List<FieldLayout> fields) {
+    return fields.stream()
+        .map(f -> List.<Object>of(f.field(), f.lowEnd(), f.run(), f.seatHigh(), f.parts().size()))
+        .toList();
+  }
+
+  /** How it stands with the comparison, or what there is besides to say of the selected row. */
+  public String words() {
+    if (busy.get()) {
+      return "Laying out and proving every kit and low end …";
+    }
+    if (comparison.get().isEmpty()) {
+      return "Every kit and low end is laid out and proved; the best is in the first row.";
+    }
+    return stale.get()
+        ? "Out of date: the deck, the seat, the rain or what else was decided has changed since."
+            + " Compare again."
+        : selectedOne().map(this::words).orElse("The best is in row 1.");
+  }
+
+  private String words(Arrangement a) {
+    UnitSystem system = units.getValue();
+    String seats =
         a.fields().stream()
             .map(f -> Lengths.format(f.seatHigh(), system))
             .distinct()
-            .collect(Collectors.joining(" / ")),
-        Integer.toString(a.partsCut()),
-        Integer.toString(a.bought()),
-        a.drains().map(d -> Integer.toString(d.own().outlets())).orElse("–"),
-        (a.boardsOff() ? "boards off; " : "")
-            + (a.bothWays().isEmpty() ? "" : "falls both ways; ")
-            + a.dominatedBy().map(n -> "row " + n + " is better").orElse(""));
+            .collect(Collectors.joining(" / "));
+    return "Row "
+        + (selected.get() + 1)
+        + ": seat above the joist bottom "
+        + seats
+        + "; low end at "
+        + a.fields().stream()
+            .map(FieldLayout::lowEnd)
+            .distinct()
+            .collect(Collectors.joining(" / "));
+  }
+
+  private Optional<Arrangement> selectedOne() {
+    List<Arrangement> all = arrangements();
+    int row = selected.get();
+    return row >= 0 && row < all.size() ? Optional.of(all.get(row)) : Optional.empty();
+  }
+
+  /** Whether a row is selected that can be taken. */
+  public boolean canChoose() {
+    return selectedOne().isPresent();
+  }
+
+  /** Takes the arrangement of the selected row, as one step to undo. */
+  public void chooseSelected() {
+    choose(selected.get());
   }
 
   /** Takes the arrangement of a row, as one step to undo. */
   public void choose(int row) {
-    comparison
-        .get()
-        .filter(c -> row >= 0 && row < c.arrangements().size())
-        .map(c -> c.arrangements().get(row))
-        .ifPresent(a -> session.decide("Choose an arrangement", d -> decided(d, a)));
+    List<Arrangement> all = arrangements();
+    if (row >= 0 && row < all.size()) {
+      session.decide("Choose an arrangement", d -> decided(d, all.get(row)));
+    }
   }
 
   private static Decisions decided(Decisions before, Arrangement a) {

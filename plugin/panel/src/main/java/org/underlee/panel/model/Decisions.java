@@ -247,6 +247,11 @@ public record Decisions(
     return new Decisions(deck, kit, runPerFall, rain, services, more, wishes, roles, bothWays);
   }
 
+  /** The same with no finding accepted. */
+  Decisions answeringNothing() {
+    return new Decisions(deck, kit, runPerFall, rain, services, Map.of(), wishes, roles, bothWays);
+  }
+
   /**
    * The kit with what was decided about it.
    *

@@ -40,11 +40,8 @@ public record Lists(
         Optional.of(result),
         decks,
         above,
-        result.design().map(d -> Table.takeoff(d, units)).orElse(List.of()),
-        result
-            .design()
-            .map(d -> Table.water(d, result.decisions().storm(), units))
-            .orElse(List.of()),
+        result.design().map(d -> Table.takeoff(result, d, units)).orElse(List.of()),
+        result.design().map(d -> WaterTables.of(result, d, units)).orElse(List.of()),
         result.findings());
   }
 

@@ -2,11 +2,18 @@ package org.underlee.panel.model;
 
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
+import org.underlee.drainage.flow.Mark;
 import org.underlee.drainage.flow.RainData;
+import org.underlee.drainage.flow.Storm;
 import org.underlee.framing.Deck;
 import org.underlee.kit.Kit;
 import org.underlee.kit.KitReader;
+import org.underlee.units.Lengths.UnitSystem;
+import org.underlee.units.Quantity;
 
 /** What there is to choose from when a person decides about the open model. */
 public final class Offer {
@@ -16,6 +23,8 @@ public final class Offer {
   private final Session session;
   private final List<String> builtInKits =
       KitReader.allBuiltIn().stream().map(Kit::id).distinct().toList();
+  private final Map<String, String> names =
+      KitReader.allBuiltIn().stream().collect(Collectors.toMap(Kit::id, Kit::name, (a, b) -> a));
 
   Offer(Session session) {
     this.session = session;
@@ -41,6 +50,48 @@ public final class Offer {
 
   public boolean isRain(String text) {
     return RainData.builtIn().meant(text).isPresent();
+  }
+
+  /** A place with how hard it rains there: {@code anywhere: 203 mm/h}; a rate as it is. */
+  public String rainWords(String rateOrPlace, UnitSystem units) {
+    return RainData.builtIn()
+        .meant(rateOrPlace)
+        .filter(s -> s.mark() != Mark.GIVEN)
+        .map(s -> rateOrPlace + ": " + rate(s, units))
+        .orElse(rateOrPlace);
+  }
+
+  /** The rain that is taken: how hard it is, and by what it was chosen. */
+  public String rainTaken(UnitSystem units) {
+    Storm storm = session.decisions().get().storm();
+    return "Rain taken: " + rate(storm, units) + " (" + storm.words() + ")";
+  }
+
+  private static String rate(Storm storm, UnitSystem units) {
+    return Quantity.of(Quantity.Kind.RAIN, storm.intensity()).in(units);
+  }
+
+  /** A deck of {@link #decks} in words. */
+  public String deckWords(String id) {
+    return Names.deck(id);
+  }
+
+  /** A line of {@link #lowEnds} in words. */
+  public String lowEndWords(String line) {
+    return Names.lowEnd(line);
+  }
+
+  /** A kit's own name; of a file that is not in use, the file's. */
+  public String kitWords(String kit) {
+    return Optional.ofNullable(names.get(kit))
+        .or(
+            () ->
+                session
+                    .result()
+                    .get()
+                    .filter(r -> r.decisions().kit().equals(kit))
+                    .map(r -> r.layout().kit().name()))
+        .orElse(kit);
   }
 
   /** Run for one unit of fall, as decided or as the kit has it. */

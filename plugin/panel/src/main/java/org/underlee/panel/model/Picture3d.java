@@ -190,14 +190,23 @@ public final class Picture3d implements AutoCloseable {
 
   /** Looks at the whole deck from a usual side. */
   public void look(Viewpoint from) {
-    List<Vec3> subject = made == null || width == 0 ? List.of() : made.whole().subject();
-    if (made == null || subject.isEmpty()) {
-      return;
+    if (made != null) {
+      lookFrom(made.whole().frame().direction(from.eye()));
     }
-    Vec3 eye = made.whole().frame().direction(from.eye());
-    orbit = Orbit.around(eye, subject, (double) width / height);
-    fitted = Optional.of(orbit);
-    redraw(true);
+  }
+
+  /** Looks at the whole deck from where it is looked at now. */
+  public void showAll() {
+    orbit().map(Orbit::toViewer).ifPresent(this::lookFrom);
+  }
+
+  private void lookFrom(Vec3 eye) {
+    List<Vec3> subject = made == null || width == 0 ? List.of() : made.whole().subject();
+    if (!subject.isEmpty()) {
+      orbit = Orbit.around(eye, subject, (double) width / height);
+      fitted = Optional.of(orbit);
+      redraw(true);
+    }
   }
 
   /** The view as it is turned by hand; empty before there is a picture. */

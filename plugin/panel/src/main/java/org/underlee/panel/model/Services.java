@@ -135,6 +135,34 @@ public final class Services implements AutoCloseable {
         .toList();
   }
 
+  /** How many there are, for the head of the list. */
+  public String count() {
+    if (busy.get()) {
+      return "Looking for issues …";
+    }
+    List<ServiceIssue> all = issues();
+    long open = all.stream().filter(i -> i.accepted().isEmpty()).count();
+    return coordination.get().isEmpty()
+        ? ""
+        : open + " to be dealt with, " + (all.size() - open) + " accepted";
+  }
+
+  /** Why the list is empty: nothing is met only where something was looked at. */
+  public String state() {
+    if (busy.get()) {
+      return "Looking for issues …";
+    }
+    if (coordination.get().isEmpty()) {
+      return "Nothing was looked for yet.";
+    }
+    int models = session.decisions().get().services().size();
+    return models == 0
+        ? "No model of services is added: the assembly was held against its own model alone, and"
+            + " meets nothing in it."
+        : "The assembly meets nothing in its own model and in "
+            + (models == 1 ? "1 model of services." : models + " models of services.");
+  }
+
   /** Accepts an issue for a reason, or opens it again when the reason is blank. */
   public void accept(ServiceIssue issue, String reason) {
     session.decide(
@@ -148,37 +176,55 @@ public final class Services implements AutoCloseable {
         .ifPresent(next -> session.decide("Lay out around the services", before -> next));
   }
 
-  /** Writes the issues of the newest design as BCF, or renews the file when there is one. */
-  public void exportBcf(Path target) {
-    Optional<Path> model = session.model().get();
-    Optional<Design> design =
-        session.result().get().filter(Result::isWhole).flatMap(Result::design);
-    if (model.isPresent() && coordination.get().isPresent() && design.isPresent()) {
-      IssueRegister register = register(session.decisions().get());
-      saving.save(
-          target,
-          false,
-          () -> new SafeSave().plain(target, target, true, bcf(design.get(), register, target)),
-          "Wrote " + target.getFileName() + ".");
-    }
+  /** Whether there is a design whose issues can be written. */
+  public boolean canExport() {
+    return wholeDesign().isPresent();
   }
 
-  private static byte[] bcf(Design design, IssueRegister register, Path target) throws IOException {
-    Coordination found =
-        DeckRun.coordinate(design, register)
-            .orElseThrow(() -> new IllegalStateException("nothing is laid out, so nothing is hit"));
+  private Optional<Design> wholeDesign() {
+    return session.result().get().filter(Result::isWhole).flatMap(Result::design);
+  }
+
+  /**
+   * Writes the issues of the newest design as BCF, or renews the file when there is one; looks for
+   * them first where nobody has.
+   */
+  public void exportBcf(Path target) {
+    Decisions decisions = session.decisions().get();
+    wholeDesign()
+        .ifPresent(
+            design -> {
+              Optional<Coordination> known =
+                  coordination.get().filter(c -> !isOther(design) && !busy.get());
+              saving.save(
+                  target,
+                  false,
+                  () ->
+                      new SafeSave()
+                          .plain(target, target, true, bcf(design, known, decisions, target)),
+                  "Wrote " + target.getFileName() + ".");
+            });
+  }
+
+  private static byte[] bcf(
+      Design design, Optional<Coordination> known, Decisions decisions, Path target)
+      throws IOException {
+    Coordination first = known.orElseGet(() -> coordinated(design, IssueRegister.EMPTY));
+    Coordination found = coordinated(design, register(first, decisions));
     return Files.exists(target)
         ? BcfWriter.renew(found, Files.readAllBytes(target), target.getFileName().toString())
         : BcfWriter.write(found, BcfVersion.V2_1);
   }
 
+  private static Coordination coordinated(Design design, IssueRegister register) {
+    return DeckRun.coordinate(design, register)
+        .orElseThrow(() -> new IllegalStateException("nothing is laid out, so nothing is hit"));
+  }
+
   /** What was accepted, in the form in which issues are followed. */
-  private IssueRegister register(Decisions decisions) {
+  private static IssueRegister register(Coordination found, Decisions decisions) {
     List<Entry> entries =
-        coordination.get().stream()
-            .flatMap(c -> c.issues().stream())
-            .flatMap(t -> entry(t, decisions).stream())
-            .toList();
+        found.issues().stream().flatMap(t -> entry(t, decisions).stream()).toList();
     return new IssueRegister(IssueRegister.SCHEMA, true, entries);
   }
 

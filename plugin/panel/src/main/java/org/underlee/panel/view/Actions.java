@@ -2,13 +2,13 @@ package org.underlee.panel.view;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.function.BooleanSupplier;
 import javafx.beans.value.ObservableBooleanValue;
 import javafx.scene.control.Button;
 import javafx.scene.control.ToggleButton;
 import javafx.scene.control.Tooltip;
 import javafx.scene.layout.Region;
 import org.underlee.panel.model.Command;
+import org.underlee.panel.model.Command.Need;
 import org.underlee.panel.model.OutletHand;
 import org.underlee.panel.model.PanelModel;
 import org.underlee.run.HighLineAsked;
@@ -28,6 +28,7 @@ final class Actions {
     editing();
     outlets();
     new LookActions(model, view, all);
+    new ListActions(model, view, all);
   }
 
   List<Command> all() {
@@ -40,10 +41,7 @@ final class Actions {
 
   /** Does it, where it can be done now. */
   void run(String id) {
-    Command command = named(id);
-    if (command.can().getAsBoolean()) {
-      command.run().run();
-    }
+    named(id).runIfItCan();
   }
 
   /**
@@ -83,47 +81,47 @@ final class Actions {
     open.run();
   }
 
-  private void add(
-      String id, String words, String icon, String keys, BooleanSupplier can, Runnable run) {
-    all.add(new Command(id, words, icon, keys, can, run));
+  private void add(String id, String words, String icon, String keys, Need need, Runnable run) {
+    all.add(new Command(id, words, icon, keys, need, run));
   }
 
   private void editing() {
+    Need free = new Need("select a field that stands free", model.selecting()::mayTurnWays);
     add(
         "undo",
         "Undo",
         "mdi2u-undo",
         "Shortcut+Z",
-        () -> model.session().toUndo().get().isPresent(),
+        new Need("nothing to undo", () -> model.session().toUndo().get().isPresent()),
         model.session()::undo);
     add(
         "redo",
         "Redo",
         "mdi2r-redo",
         "Shortcut+Y",
-        () -> model.session().toRedo().get().isPresent(),
+        new Need("nothing to redo", () -> model.session().toRedo().get().isPresent()),
         model.session()::redo);
     add(
         "cancel",
         "Cancel what is running",
         "mdi2c-close-circle-outline",
         "Esc",
-        model.running()::isRunning,
+        new Need("nothing is running", model.running()::isRunning),
         model.running()::cancel);
     add(
         "go-on",
         "Go on with what was stopped",
         "mdi2p-play-circle-outline",
         "F5",
-        model.running()::canGoOn,
+        new Need("nothing was stopped", model.running()::canGoOn),
         model.running()::goOn);
     for (String kit : model.offer().kits()) {
       add(
           "kit-" + kit,
-          "Use the kit " + kit,
+          "Use the kit: " + model.offer().kitWords(kit),
           "mdi2t-toolbox-outline",
           "",
-          () -> !model.session().decisions().get().kit().equals(kit),
+          new Need("in use", () -> !model.session().decisions().get().kit().equals(kit)),
           () -> model.session().decide("Choose the kit", d -> d.withKit(kit)));
     }
     add(
@@ -131,56 +129,56 @@ final class Actions {
         "Set the fall",
         "mdi2s-slope-downhill",
         "Shortcut+F",
-        () -> true,
+        Need.NONE,
         () -> view.edit("fall-text"));
     add(
         "say-role",
         "Say what the selected element is",
         "mdi2t-tag-outline",
         "Shortcut+R",
-        () -> model.selecting().element().isPresent(),
+        new Need("select an element of the model", () -> model.selecting().element().isPresent()),
         () -> view.edit("role"));
     add(
         "stay-dry",
         "Say what must stay dry",
         "mdi2u-umbrella-outline",
         "",
-        () -> model.session().result().get().isPresent(),
+        new Need("open a model", () -> model.session().result().get().isPresent()),
         () -> view.edit("dry-zone"));
     add(
         "leave-open",
         "Leave the selected bay open, or not",
         "mdi2c-checkbox-blank-outline",
         "Shortcut+L",
-        model.selecting()::hasBay,
+        new Need("select a bay", model.selecting()::hasBay),
         model.selecting()::turnBay);
     add(
         "both-ways",
         "Let the field at hand fall both ways from a high line inside it, or one way",
         "mdi2c-call-split",
         "",
-        model.selecting()::mayTurnWays,
+        free,
         model.selecting()::turnWays);
     add(
         "high-line",
         "Put the high line of the field at hand",
         "mdi2c-call-split",
         "",
-        model.selecting()::mayTurnWays,
+        free,
         () -> model.selecting().turning().ifPresent(this::askHighLine));
     add(
         "boards-off",
         "The boards are off, or not yet laid: on or off",
         "mdi2l-layers-off-outline",
         "",
-        () -> true,
+        Need.NONE,
         () -> model.session().decide("Boards on or off", d -> d.withBoardsOff(!d.boardsOff())));
     add(
         "find",
         "Filter the findings",
         "mdi2f-filter-outline",
         "Shortcut+Shift+F",
-        () -> true,
+        Need.NONE,
         view::filterFindings);
   }
 
@@ -197,33 +195,34 @@ final class Actions {
 
   private void outlets() {
     OutletHand hand = model.outlets();
+    Need selected = new Need("select an outlet", hand::canMove);
     add(
         "outlet-on",
         "Move the selected outlet along its gutter",
         "mdi2a-arrow-right",
         "Alt+Right",
-        hand::canMove,
+        selected,
         () -> hand.step(true));
     add(
         "outlet-back",
         "Move the selected outlet back along its gutter",
         "mdi2a-arrow-left",
         "Alt+Left",
-        hand::canMove,
+        selected,
         () -> hand.step(false));
     add(
         "outlet-post",
         "Move the selected outlet to the next post",
         "mdi2a-arrow-collapse-right",
         "Alt+P",
-        hand::canMove,
+        selected,
         hand::toNextPost);
     add(
         "outlet-own",
         "Let the program place the outlets of this gutter",
         "mdi2a-auto-fix",
         "",
-        hand::canMove,
+        selected,
         hand::giveBack);
   }
 }

@@ -4,28 +4,31 @@ import java.util.List;
 import javafx.geometry.Pos;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
-import javafx.scene.control.TableView;
+import javafx.scene.control.Tooltip;
 import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Region;
 import org.underlee.panel.model.Choices;
 import org.underlee.panel.model.PanelModel;
 import org.underlee.panel.model.Problem;
-import org.underlee.panel.model.Table;
 
 /** The arrangements side by side, one of which can be chosen. */
 final class ChoicesView extends BorderPane {
   private final Choices choices;
   private final TableViews table;
+  private final Button choose = new Button("Use the selected one", Icons.icon("mdi2c-check"));
   private final Label words = new Label();
 
   ChoicesView(PanelModel model) {
     choices = model.choices();
-    table = new TableViews(model, "options");
+    table = new TableViews(model, "options", choices.selected()::set, choices::chooseSelected);
     setCenter(table);
     setBottom(bar());
     choices.comparison().addListener((o, before, now) -> fill());
     choices.busy().addListener((o, before, now) -> fill());
+    choices.stale().addListener((o, before, now) -> fill());
+    choices.selected().addListener((o, before, now) -> fill());
+    model.session().result().addListener((o, before, now) -> fill());
     choices.problem().addListener((o, before, now) -> fill());
     model.units().addListener((o, before, now) -> fill());
     fill();
@@ -36,11 +39,11 @@ final class ChoicesView extends BorderPane {
     compare.setId("compare");
     compare.setMinWidth(Region.USE_PREF_SIZE);
     compare.setOnAction(e -> choices.compare());
-    Button choose = new Button("Use the selected one", Icons.icon("mdi2c-check"));
     choose.setId("choose");
     choose.setMinWidth(Region.USE_PREF_SIZE);
-    choose.setOnAction(e -> choose());
-    words.getStyleClass().add("quiet");
+    choose.setTooltip(new Tooltip("Or press Enter in the row, or click it twice"));
+    choose.setOnAction(e -> choices.chooseSelected());
+    words.setId("options-words");
     words.setWrapText(true);
     HBox bar = new HBox(compare, choose, words);
     bar.getStyleClass().add("bar");
@@ -48,23 +51,19 @@ final class ChoicesView extends BorderPane {
     return bar;
   }
 
-  private void choose() {
-    if (lookup("#options-table") instanceof TableView<?> rows) {
-      choices.choose(rows.getSelectionModel().getSelectedIndex());
-    }
+  @Override
+  public void requestFocus() {
+    table.requestFocus();
   }
 
   private void fill() {
-    Table made = choices.table();
-    table.show(choices.comparison().get().isEmpty() ? List.of() : List.of(made));
-    words.setText(
-        choices
-            .problem()
-            .get()
-            .map(Problem::words)
-            .orElse(
-                choices.busy().get()
-                    ? "Laying out and proving every kit and low end …"
-                    : "Every kit and low end is laid out and proved; the best is in the first row."));
+    int row = choices.selected().get();
+    table.show(choices.comparison().get().isEmpty() ? List.of() : List.of(choices.table()));
+    table.select(row);
+    choose.setDisable(!choices.canChoose());
+    boolean slip = choices.problem().get().isPresent();
+    String look = slip ? "slip" : choices.stale().get() ? "stale" : "quiet";
+    words.getStyleClass().setAll("label", look);
+    words.setText(choices.problem().get().map(Problem::words).orElseGet(choices::words));
   }
 }

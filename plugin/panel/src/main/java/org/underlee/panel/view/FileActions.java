@@ -3,10 +3,10 @@ package org.underlee.panel.view;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
-import java.util.function.BooleanSupplier;
 import java.util.function.Consumer;
 import javafx.stage.Window;
 import org.underlee.panel.model.Command;
+import org.underlee.panel.model.Command.Need;
 import org.underlee.panel.model.PanelModel;
 import org.underlee.panel.model.Writing;
 
@@ -33,21 +33,19 @@ final class FileActions {
     resync();
   }
 
-  private void add(
-      String id, String words, String icon, String keys, BooleanSupplier can, Runnable run) {
-    all.add(new Command(id, words, icon, keys, can, run));
+  private void add(String id, String words, String icon, String keys, Need need, Runnable run) {
+    all.add(new Command(id, words, icon, keys, need, run));
+  }
+
+  private Need openModel() {
+    return new Need("open a model", () -> model.session().model().get().isPresent());
   }
 
   private void files() {
-    BooleanSupplier open = () -> model.session().model().get().isPresent();
-    BooleanSupplier whole = () -> model.saving().preview().isPresent();
-    add(
-        "open",
-        "Open a model …",
-        "mdi2f-folder-open-outline",
-        "Shortcut+O",
-        () -> true,
-        this::open);
+    Need open = openModel();
+    Need whole =
+        new Need("needs a design that is worked out", () -> model.saving().preview().isPresent());
+    add("open", "Open a model …", "mdi2f-folder-open-outline", "Shortcut+O", Need.NONE, this::open);
     add(
         "services",
         "Add a model of pipes, ducts and cables …",
@@ -67,7 +65,7 @@ final class FileActions {
         "Take the last write back",
         "mdi2u-undo-variant",
         "",
-        model.saving()::canUndoWrite,
+        new Need("write something", model.saving()::canUndoWrite),
         model.saving()::undoWrite);
     add(
         "strip",
@@ -91,14 +89,14 @@ final class FileActions {
         "Rate gutters and downspouts by a table of your own …",
         "mdi2t-table-large-plus",
         "",
-        () -> model.session().model().get().isPresent(),
+        openModel(),
         this::rateByOwn);
     add(
         "capacity-off",
         "Rate gutters and downspouts by the program's tables alone",
         "mdi2t-table-large-remove",
         "",
-        model.ratings()::isOwn,
+        new Need("no table of your own is in use", model.ratings()::isOwn),
         model.ratings()::giveUp);
   }
 
@@ -113,7 +111,7 @@ final class FileActions {
         "Export the issues as BCF …",
         "mdi2m-message-text-outline",
         "Shortcut+B",
-        () -> model.services().coordination().get().isPresent(),
+        new Need("needs a design that is worked out", model.services()::canExport),
         this::exportBcf);
   }
 
@@ -123,14 +121,14 @@ final class FileActions {
         "Take the assembly over from the old model (resync) …",
         "mdi2c-compare",
         "",
-        () -> model.session().model().get().isPresent(),
+        openModel(),
         this::takeOver);
     add(
         "resync-write",
         "Write the new export with the assembly …",
         "mdi2c-content-save-move-outline",
         "",
-        model.resyncing()::mayWrite,
+        new Need("take an assembly over, and decide nothing else", model.resyncing()::mayWrite),
         () -> save("The new export with the assembly", "drained.ifc", model.resyncing()::write));
   }
 

@@ -66,6 +66,11 @@ final class FindingsView extends BorderPane {
     model.units().addListener((o, before, now) -> fill());
   }
 
+  @Override
+  public void requestFocus() {
+    list.requestFocus();
+  }
+
   private HBox bar() {
     filter.setId("findings-filter");
     filter.setPromptText("Filter findings");
@@ -89,6 +94,7 @@ final class FindingsView extends BorderPane {
       bar.getChildren().add(button);
     }
     grouping.setId("findings-grouping");
+    grouping.setAccessibleText("Order of the findings");
     grouping.getItems().setAll(FindingList.Grouping.values());
     grouping.setValue(FindingList.Grouping.BY_LEVEL);
     grouping.valueProperty().addListener((o, before, now) -> fill());
@@ -166,7 +172,20 @@ final class FindingsView extends BorderPane {
     return icon;
   }
 
-  private void accept(FindingList.Row row) {
+  Optional<FindingList.Row> selected() {
+    return Optional.ofNullable(list.getSelectionModel().getSelectedItem());
+  }
+
+  /** The selected one, where it can be put right by a decision. */
+  Optional<FindingList.Row> selectedFix() {
+    return selected().filter(r -> model.canFix(r.finding()));
+  }
+
+  void group(FindingList.Grouping by) {
+    grouping.setValue(by);
+  }
+
+  void accept(FindingList.Row row) {
     TextAsk.reason(this, "Accept a finding", row.message(), row.accepted())
         .ifPresent(
             reason ->
@@ -240,11 +259,13 @@ final class FindingsView extends BorderPane {
       content.getChildren().remove(fix);
       row.action().filter(a -> model.canFix(row.finding())).ifPresent(a -> offer(a, row));
       accept.setText(accepted ? "Accepted" : "Accept …");
+      accept.setAccessibleText((accepted ? "Accepted: " : "Accept: ") + row.message());
       accept.setOnAction(e -> accept(row));
     }
 
     private void offer(Fix.Action action, FindingList.Row row) {
       fix.setText(FindingList.words(action));
+      fix.setAccessibleText(fix.getText() + ", for: " + row.message());
       fix.getTooltip().setText(action.preview().in(model.units().get()));
       fix.setOnAction(e -> model.fix(row.finding()));
       content.getChildren().add(content.getChildren().indexOf(accept), fix);

@@ -68,6 +68,11 @@ final class FlatView extends StackPane {
     getChildren().add(pane);
   }
 
+  @Override
+  public void requestFocus() {
+    pane.requestFocus();
+  }
+
   private double scale() {
     return pane.scale();
   }

@@ -26,7 +26,10 @@ final class HeaderView extends HBox {
     write.setId("write");
     write.getStyleClass().add("accent");
     write.setOnAction(e -> actions.run("write"));
-    Button search = new Button("What do you want to do?   Ctrl+K", Icons.icon("mdi2m-magnify"));
+    Button search =
+        new Button(
+            "What do you want to do?   " + Keys.words(PaletteView.KEYS),
+            Icons.icon("mdi2m-magnify"));
     search.setId("search");
     search.getStyleClass().add("search");
     search.setOnAction(e -> palette.open());

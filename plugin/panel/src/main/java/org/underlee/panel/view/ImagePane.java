@@ -20,13 +20,20 @@ final class ImagePane extends Region {
   private static final double GREATEST_SCALE = 8;
 
   private final ImageView view = new ImageView();
+
+  /** Over the picture, to be seen where keys go to it. */
+  private final Region ring = new Region();
+
   private final Resized resized;
   private @Nullable PixelBuffer<IntBuffer> pixels;
 
   ImagePane(Resized resized) {
     this.resized = resized;
     view.setSmooth(false);
-    getChildren().add(view);
+    ring.getStyleClass().add("ring");
+    ring.setMouseTransparent(true);
+    getStyleClass().add("image-pane");
+    getChildren().addAll(view, ring);
     setMinSize(80, 60);
     setFocusTraversable(true);
     setOnMousePressed(e -> requestFocus());
@@ -37,6 +44,7 @@ final class ImagePane extends Region {
     double scale = scale();
     view.setFitWidth(getWidth());
     view.setFitHeight(getHeight());
+    ring.resizeRelocate(0, 0, getWidth(), getHeight());
     resized.to((int) Math.floor(getWidth() * scale), (int) Math.floor(getHeight() * scale));
   }
 

@@ -25,6 +25,7 @@ final class InspectorView extends ScrollPane {
   InspectorView(PanelModel model) {
     this.model = model;
     setId("inspector");
+    setAccessibleText("Inspector: what is selected, its numbers and why they are so");
     setFitToWidth(true);
     content.getStyleClass().add("inspector");
     setContent(content);

@@ -2,8 +2,8 @@ package org.underlee.panel.view;
 
 import java.util.List;
 import java.util.Locale;
-import java.util.function.BooleanSupplier;
 import org.underlee.panel.model.Command;
+import org.underlee.panel.model.Command.Need;
 import org.underlee.panel.model.PanelModel;
 import org.underlee.panel.model.Picture3d;
 import org.underlee.panel.model.Section;
@@ -28,9 +28,8 @@ final class LookActions {
     appearance();
   }
 
-  private void add(
-      String id, String words, String icon, String keys, BooleanSupplier can, Runnable run) {
-    all.add(new Command(id, words, icon, keys, can, run));
+  private void add(String id, String words, String icon, String keys, Need need, Runnable run) {
+    all.add(new Command(id, words, icon, keys, need, run));
   }
 
   private void looking() {
@@ -40,7 +39,7 @@ final class LookActions {
           "Show " + place.words(),
           place.icon(),
           place.keys(),
-          () -> true,
+          Need.NONE,
           () -> view.show(place));
     }
     for (Viewpoint from : Viewpoint.values()) {
@@ -49,9 +48,16 @@ final class LookActions {
           "Look: " + from,
           "mdi2e-eye-outline",
           "",
-          () -> model.session().result().get().isPresent(),
+          new Need("open a model", () -> model.session().result().get().isPresent()),
           () -> model.picture().look(from));
     }
+    add(
+        "show-all",
+        "Show all in 3-D, from where it is looked at now",
+        "mdi2a-arrow-expand-all",
+        "",
+        new Need("open a model", () -> model.picture().orbit().isPresent()),
+        model.picture()::showAll);
     lookingInto(model.picture());
   }
 
@@ -61,28 +67,28 @@ final class LookActions {
         "Look into the deck in 3-D, with a section box: on or off",
         "mdi2c-cube-scan",
         "Shortcut+I",
-        () -> true,
+        Need.NONE,
         () -> picture.cut(picture.section().get().turned(!picture.section().get().on()), true));
     add(
         "section-selected",
         "Section box around what is selected",
         "mdi2s-select-group",
         "Shortcut+Shift+I",
-        picture::hasSelection,
+        new Need("select something", picture::hasSelection),
         picture::lookInto);
     add(
         "section-whole",
         "Section box around all of it",
         "mdi2a-arrow-expand-all",
         "",
-        () -> picture.section().get().on(),
+        new Need("turn the section box on", () -> picture.section().get().on()),
         () -> picture.cut(Section.OFF.turned(true), true));
     add(
         "labels",
         "Names of bays and pieces in 3-D: on or off",
         "mdi2l-label-outline",
         "Shortcut+T",
-        () -> true,
+        Need.NONE,
         () -> picture.labels().set(!picture.labels().get()));
   }
 
@@ -93,7 +99,7 @@ final class LookActions {
           "Colours: " + tone.words(),
           "mdi2t-theme-light-dark",
           "",
-          () -> model.settings().get().tone() != tone,
+          new Need("in use", () -> model.settings().get().tone() != tone),
           () -> model.setTone(tone));
     }
     add(
@@ -101,28 +107,28 @@ final class LookActions {
         "Larger letters",
         "mdi2f-format-font-size-increase",
         "Shortcut+Plus",
-        () -> true,
+        Need.NONE,
         () -> font(10));
     add(
         "smaller",
         "Smaller letters",
         "mdi2f-format-font-size-decrease",
         "Shortcut+Minus",
-        () -> true,
+        Need.NONE,
         () -> font(-10));
     add(
         "metric",
         "Units: millimetres",
         "mdi2r-ruler",
         "",
-        () -> true,
+        Need.NONE,
         () -> model.setUnits(UnitSystem.METRIC));
     add(
         "imperial",
         "Units: feet and inches",
         "mdi2r-ruler",
         "",
-        () -> true,
+        Need.NONE,
         () -> model.setUnits(UnitSystem.IMPERIAL));
   }
 

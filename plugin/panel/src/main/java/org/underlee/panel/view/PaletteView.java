@@ -1,6 +1,9 @@
 package org.underlee.panel.view;
 
+import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
+import javafx.scene.Node;
 import javafx.scene.control.Label;
 import javafx.scene.control.ListCell;
 import javafx.scene.control.ListView;
@@ -13,21 +16,26 @@ import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import org.underlee.panel.model.Command;
 
-/** Everything that can be done, to be found by typing. */
+/**
+ * Everything that can be done, to be found by typing; what cannot be done now comes last and says
+ * what it needs.
+ */
 final class PaletteView extends VBox {
+  static final String KEYS = "Shortcut+K";
+
   private final List<Command> commands;
   private final TextField typed = new TextField();
   private final ListView<Command> found = new ListView<>();
+  private Optional<Node> before = Optional.empty();
 
   PaletteView(List<Command> commands) {
     this.commands = commands;
     setId("commands");
     getStyleClass().add("palette");
-    setMaxSize(560, 420);
     typed.setId("command-text");
     typed.setPromptText("Type what you want to do");
     typed.setAccessibleText("Type what you want to do");
-    typed.textProperty().addListener((o, before, now) -> fill());
+    typed.textProperty().addListener((o, was, now) -> fill());
     typed.addEventFilter(KeyEvent.KEY_PRESSED, this::key);
     found.setId("command-list");
     found.setAccessibleText("Commands");
@@ -41,6 +49,9 @@ final class PaletteView extends VBox {
   }
 
   void open() {
+    if (!isVisible()) {
+      before = Optional.ofNullable(getScene().getFocusOwner());
+    }
     typed.clear();
     fill();
     setVisible(true);
@@ -48,9 +59,21 @@ final class PaletteView extends VBox {
     typed.requestFocus();
   }
 
+  /** Goes away, and the keys go again to where they went before. */
   void close() {
     setVisible(false);
     setManaged(false);
+    before.ifPresent(Node::requestFocus);
+    before = Optional.empty();
+  }
+
+  /** Whether something of the scene is part of this. */
+  boolean holds(Object target) {
+    Node node = target instanceof Node n ? n : null;
+    while (node != null && node != this) {
+      node = node.getParent();
+    }
+    return node != null;
   }
 
   private void fill() {
@@ -58,7 +81,8 @@ final class PaletteView extends VBox {
         .getItems()
         .setAll(
             commands.stream()
-                .filter(c -> c.can().getAsBoolean() && c.matches(typed.getText()))
+                .filter(c -> c.matches(typed.getText()))
+                .sorted(Comparator.comparing(c -> !c.can().getAsBoolean()))
                 .toList());
     found.getSelectionModel().selectFirst();
   }
@@ -80,11 +104,14 @@ final class PaletteView extends VBox {
     e.consume();
   }
 
+  /** What cannot be done now leaves the list open, where what it needs can be read. */
   private void run() {
     Command command = found.getSelectionModel().getSelectedItem();
-    close();
+    if (command == null || command.can().getAsBoolean()) {
+      close();
+    }
     if (command != null) {
-      command.run().run();
+      command.runIfItCan();
     }
   }
 
@@ -95,14 +122,20 @@ final class PaletteView extends VBox {
       setText(null);
       if (empty || command == null) {
         setGraphic(null);
+        setAccessibleText(null);
         return;
       }
+      boolean can = command.can().getAsBoolean();
       Label words = new Label(command.words(), Icons.icon(command.icon()));
-      Label keys = new Label(command.keys().replace("Shortcut", "Ctrl"));
-      keys.getStyleClass().add("keys");
+      Label beside = new Label(can ? Keys.words(command.keys()) : command.needs());
+      beside.setMinWidth(Region.USE_PREF_SIZE);
+      words.getStyleClass().add(can ? "can" : "cannot");
+      beside.getStyleClass().add(can ? "keys" : "cannot");
       Region gap = new Region();
       HBox.setHgrow(gap, Priority.ALWAYS);
-      setGraphic(new HBox(words, gap, keys));
+      setPrefWidth(0);
+      setAccessibleText(command.words() + (can ? "" : ", not now: " + command.needs()));
+      setGraphic(new HBox(words, gap, beside));
     }
   }
 }

@@ -17,8 +17,8 @@ import javafx.scene.control.Tab;
 import javafx.scene.control.TabPane;
 import javafx.scene.control.TextInputControl;
 import javafx.scene.input.DragEvent;
-import javafx.scene.input.KeyCombination;
 import javafx.scene.input.KeyEvent;
+import javafx.scene.input.MouseEvent;
 import javafx.scene.input.TransferMode;
 import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.Region;
@@ -37,6 +37,7 @@ public final class PanelView extends StackPane {
   private final PanelModel model;
   private final Actions actions;
   private final FindingsView findings;
+  private final ServicesView services;
   private final TableViews takeoff;
   private final WaterView water;
   private final OutlineView outline;
@@ -48,8 +49,10 @@ public final class PanelView extends StackPane {
 
   public PanelView(PanelModel model, FileAsk ask) {
     this.model = model;
-    actions = new Actions(model, this, ask);
     findings = new FindingsView(model);
+    services = new ServicesView(model);
+    actions = new Actions(model, this, ask);
+    services.fillBar(actions);
     takeoff = new TableViews(model, "takeoff");
     water = new WaterView(model, actions);
     outline = new OutlineView(model);
@@ -131,7 +134,7 @@ public final class PanelView extends StackPane {
 
   /** Looking for issues takes a while and is done while someone looks at them. */
   private Tab servicesTab() {
-    Tab tab = tab(Place.SERVICES, "Services", new ServicesView(model, actions));
+    Tab tab = tab(Place.SERVICES, "Services", services);
     tab.selectedProperty().addListener((o, before, now) -> model.services().want(now));
     return tab;
   }
@@ -159,28 +162,45 @@ public final class PanelView extends StackPane {
     model.rehearsed().addListener((o, before, now) -> now.ifPresent(this::rehearse));
     model.settings().addListener((o, before, now) -> dressAnew(before, now));
     addEventFilter(KeyEvent.KEY_PRESSED, this::key);
+    addEventFilter(MouseEvent.MOUSE_PRESSED, this::pressed);
     setOnDragOver(this::dragOver);
     setOnDragDropped(this::dropped);
   }
 
   private void key(KeyEvent e) {
-    if (KeyCombination.valueOf("Shortcut+K").match(e)) {
-      palette.open();
+    if (Keys.match(PaletteView.KEYS, e)) {
+      turnPalette();
       e.consume();
       return;
     }
+    boolean isTyped = palette.isVisible() && !(e.isShortcutDown() || e.getCode().isFunctionKey());
+    Optional<Command> meant =
+        isTyped ? Optional.empty() : actions.all().stream().filter(c -> isMeant(c, e)).findFirst();
+    meant.ifPresent(
+        command -> {
+          e.consume();
+          palette.close();
+          command.runIfItCan();
+        });
+  }
+
+  private static boolean isMeant(Command command, KeyEvent e) {
+    boolean ofText = e.getTarget() instanceof TextInputControl && EDIT_TEXT.contains(command.id());
+    return !ofText && Keys.match(command.keys(), e) && command.can().getAsBoolean();
+  }
+
+  private void turnPalette() {
     if (palette.isVisible()) {
-      return; // its keys are its own
+      palette.close();
+    } else {
+      palette.open();
     }
-    for (Command command : actions.all()) {
-      if (!command.keys().isEmpty()
-          && !(e.getTarget() instanceof TextInputControl && EDIT_TEXT.contains(command.id()))
-          && KeyCombination.valueOf(command.keys()).match(e)
-          && command.can().getAsBoolean()) {
-        command.run().run();
-        e.consume();
-        return;
-      }
+  }
+
+  /** A press beside the list of commands puts it away. */
+  private void pressed(MouseEvent e) {
+    if (palette.isVisible() && !palette.holds(e.getTarget())) {
+      palette.close();
     }
   }
 
@@ -231,6 +251,20 @@ public final class PanelView extends StackPane {
   private static void choose(TabPane pane, int tab) {
     pane.getSelectionModel().select(tab);
     pane.getSelectionModel().getSelectedItem().getContent().requestFocus();
+  }
+
+  /** Goes to a table by its name. */
+  void showTable(Place place, String name) {
+    show(place);
+    (place == Place.WATER ? water.tables() : takeoff).choose(name);
+  }
+
+  FindingsView findings() {
+    return findings;
+  }
+
+  ServicesView services() {
+    return services;
   }
 
   /** Goes to a field of the panel by its id. */

@@ -8,7 +8,9 @@ import javafx.beans.binding.BooleanBinding;
 import javafx.scene.control.Button;
 import javafx.scene.control.CheckMenuItem;
 import javafx.scene.control.MenuButton;
+import javafx.scene.control.MenuItem;
 import javafx.scene.control.ToggleButton;
+import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
 import javafx.scene.input.MouseButton;
 import javafx.scene.input.MouseEvent;
@@ -51,7 +53,9 @@ final class Picture3dView extends BorderPane {
             () -> model.picture().section().get().on(), picture.section());
     this.pane = new ImagePane((w, h) -> picture.resize(w, h, scale()));
     pane.setId("picture3d");
-    pane.setAccessibleText("The deck in 3-D; arrow keys turn it, plus and minus zoom");
+    pane.setAccessibleText(
+        "The deck in 3-D; arrow keys turn it, with Shift they move it, plus and minus zoom, Home"
+            + " shows all");
     picture.image().addListener((o, before, now) -> pane.show(now));
     settle.setOnFinished(e -> picture.settle());
     pane.addEventHandler(MouseEvent.MOUSE_PRESSED, this::press);
@@ -61,6 +65,11 @@ final class Picture3dView extends BorderPane {
     pane.setOnKeyPressed(this::key);
     setTop(new VBox(tools(actions), new SectionView(model, actions)));
     setCenter(pane);
+  }
+
+  @Override
+  public void requestFocus() {
+    pane.requestFocus();
   }
 
   private double scale() {
@@ -82,14 +91,23 @@ final class Picture3dView extends BorderPane {
     shown.setId("families");
     for (Family family : Family.values()) {
       CheckMenuItem item = new CheckMenuItem(family.words());
+      item.setId(family.name());
       item.setSelected(picture.isShown(family));
       item.selectedProperty().addListener((o, before, now) -> picture.show(family, now));
       shown.getItems().add(item);
     }
+    shown.setOnShowing(e -> shown.getItems().forEach(this::follow));
     ToggleButton labels = actions.toggle("labels", "Labels", picture.labels());
     ToggleButton section = actions.toggle("section-box", "Section box", sectionOn);
     tools.getChildren().addAll(shown, section, labels);
     return tools;
+  }
+
+  /** Families are shown and hidden from the list of commands, too. */
+  private void follow(MenuItem item) {
+    if (item instanceof CheckMenuItem check) {
+      check.setSelected(picture.isShown(Family.valueOf(check.getId())));
+    }
   }
 
   private void press(MouseEvent e) {
@@ -136,24 +154,29 @@ final class Picture3dView extends BorderPane {
   }
 
   private void key(KeyEvent e) {
-    Optional<Orbit> next =
-        picture
-            .orbit()
-            .flatMap(
-                o ->
-                    Optional.ofNullable(
-                        switch (e.getCode()) {
-                          case LEFT -> o.turned(-KEY_STEP, 0);
-                          case RIGHT -> o.turned(KEY_STEP, 0);
-                          case UP -> o.turned(0, -KEY_STEP);
-                          case DOWN -> o.turned(0, KEY_STEP);
-                          case PLUS, ADD, EQUALS -> o.zoomed(1 / 1.15, 0, 0);
-                          case MINUS, SUBTRACT -> o.zoomed(1.15, 0, 0);
-                          default -> null;
-                        }));
+    if (e.getCode() == KeyCode.HOME) {
+      picture.showAll();
+      e.consume();
+      return;
+    }
+    Optional<Orbit> next = picture.orbit().flatMap(o -> next(o, e));
     if (next.isPresent()) {
       move(next);
       e.consume();
     }
+  }
+
+  private static Optional<Orbit> next(Orbit o, KeyEvent e) {
+    boolean shift = e.isShiftDown();
+    return Optional.ofNullable(
+        switch (e.getCode()) {
+          case LEFT -> shift ? o.moved(KEY_STEP, 0) : o.turned(-KEY_STEP, 0);
+          case RIGHT -> shift ? o.moved(-KEY_STEP, 0) : o.turned(KEY_STEP, 0);
+          case UP -> shift ? o.moved(0, KEY_STEP) : o.turned(0, -KEY_STEP);
+          case DOWN -> shift ? o.moved(0, -KEY_STEP) : o.turned(0, KEY_STEP);
+          case PLUS, ADD, EQUALS -> o.zoomed(1 / 1.15, 0, 0);
+          case MINUS, SUBTRACT -> o.zoomed(1.15, 0, 0);
+          default -> null;
+        });
   }
 }

@@ -37,6 +37,11 @@ final class ResyncView extends BorderPane {
     fill();
   }
 
+  @Override
+  public void requestFocus() {
+    tables.requestFocus();
+  }
+
   private void fill() {
     tables.show(resyncing.tables());
     words.setText(resyncing.problem().get().map(Problem::words).orElseGet(this::state));

@@ -24,7 +24,7 @@ final class ServicesView extends BorderPane {
   private final Label count = new Label();
   private final Label empty = new Label();
 
-  ServicesView(PanelModel model, Actions actions) {
+  ServicesView(PanelModel model) {
     this.model = model;
     list.setId("services");
     list.setAccessibleText("Issues with services");
@@ -35,7 +35,6 @@ final class ServicesView extends BorderPane {
         .selectedItemProperty()
         .addListener(
             (o, before, now) -> Optional.ofNullable(now).ifPresent(i -> model.select(i.places())));
-    setTop(bar(actions));
     setCenter(list);
     model.services().coordination().addListener((o, before, now) -> fill());
     model.services().busy().addListener((o, before, now) -> fill());
@@ -45,17 +44,29 @@ final class ServicesView extends BorderPane {
     fill();
   }
 
+  @Override
+  public void requestFocus() {
+    list.requestFocus();
+  }
+
+  /** Puts what can be done with all of them above the list. */
+  void fillBar(Actions actions) {
+    setTop(bar(actions));
+  }
+
   private HBox bar(Actions actions) {
     Region gap = new Region();
     HBox.setHgrow(gap, Priority.ALWAYS);
     count.setId("services-count");
+    count.setMinWidth(Region.USE_PREF_SIZE);
     count.getStyleClass().add("quiet");
-    HBox bar =
-        new HBox(
-            actions.button("services", "add-services"),
-            actions.button("bcf", "export-bcf"),
-            gap,
-            count);
+    Button add = actions.button("services", "add-services");
+    add.setText("Add a model …");
+    add.setAccessibleText(actions.named("services").words());
+    Button export = actions.button("bcf", "export-bcf");
+    export.setText("Export as BCF …");
+    export.setAccessibleText(actions.named("bcf").words());
+    HBox bar = new HBox(add, export, gap, count);
     bar.getStyleClass().add("bar");
     bar.setAlignment(Pos.CENTER_LEFT);
     return bar;
@@ -66,22 +77,16 @@ final class ServicesView extends BorderPane {
     if (!issues.equals(list.getItems())) {
       list.getItems().setAll(issues);
     }
-    long open = issues.stream().filter(i -> i.accepted().isEmpty()).count();
-    boolean busy = model.services().busy().get();
-    count.setText(
-        busy
-            ? "Looking for issues …"
-            : open + " to be dealt with, " + (issues.size() - open) + " accepted");
+    count.setText(model.services().count());
     empty.setText(
-        model
-            .services()
-            .problem()
-            .get()
-            .map(Problem::words)
-            .orElse(busy ? "Looking for issues …" : "The assembly meets nothing."));
+        model.services().problem().get().map(Problem::words).orElse(model.services().state()));
   }
 
-  private void accept(ServiceIssue issue) {
+  Optional<ServiceIssue> selected() {
+    return Optional.ofNullable(list.getSelectionModel().getSelectedItem());
+  }
+
+  void accept(ServiceIssue issue) {
     TextAsk.reason(this, "Accept an issue", issue.title(), issue.accepted())
         .ifPresent(reason -> model.services().accept(issue, reason));
   }
@@ -120,6 +125,8 @@ final class ServicesView extends BorderPane {
       Button accept = new Button(issue.accepted().isPresent() ? "Accepted" : "Accept …");
       accept.getStyleClass().add("accept");
       accept.setMinWidth(Region.USE_PREF_SIZE);
+      accept.setAccessibleText(
+          (issue.accepted().isPresent() ? "Accepted: " : "Accept: ") + issue.title());
       accept.setOnAction(e -> accept(issue));
       HBox content = new HBox(words, accept);
       content.getStyleClass().add("finding");

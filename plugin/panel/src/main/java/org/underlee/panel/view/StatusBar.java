@@ -33,6 +33,7 @@ final class StatusBar extends HBox {
     words.setTooltip(new Tooltip()); // a long one is cut off
     summary.setId("summary");
     progress.setPrefWidth(110);
+    progress.setAccessibleText("Progress");
     cancel = new Button("Cancel  Esc");
     cancel.setId("cancel");
     cancel.setAccessibleText("Cancel what is running");
@@ -86,6 +87,7 @@ final class StatusBar extends HBox {
       words.getStyleClass().setAll(look);
     }
     words.getTooltip().setText(words.getText());
+    progress.setAccessibleHelp(busy);
     summary.setText(model.summary());
     boolean metric = model.units().get() == UnitSystem.METRIC;
     units.setText(metric ? "mm" : "ft-in");

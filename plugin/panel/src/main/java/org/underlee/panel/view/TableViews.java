@@ -3,6 +3,7 @@ package org.underlee.panel.view;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.IntConsumer;
 import javafx.beans.property.ReadOnlyStringWrapper;
 import javafx.scene.control.Label;
 import javafx.scene.control.TableCell;
@@ -10,6 +11,7 @@ import javafx.scene.control.TableColumn;
 import javafx.scene.control.TableView;
 import javafx.scene.control.ToggleButton;
 import javafx.scene.control.ToggleGroup;
+import javafx.scene.input.KeyCode;
 import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.HBox;
 import org.underlee.panel.model.PanelModel;
@@ -17,19 +19,42 @@ import org.underlee.panel.model.Table;
 
 /** Several tables, one of them in sight; a row leads to what it is about. */
 final class TableViews extends BorderPane {
+  private static final double USUAL_PERCENT = 100;
+
   private final PanelModel model;
   private final String id;
   private final HBox names = new HBox();
   private List<Table> shown = List.of();
   private int chosen;
+  private final IntConsumer selected;
+  private final Runnable chose;
   private boolean wanted = true;
   private boolean due;
 
   TableViews(PanelModel model, String id) {
+    this(model, id, row -> {}, () -> {});
+  }
+
+  /**
+   * @param selected told the number of a row that is selected
+   * @param chose done where a row is taken, with two clicks or Enter
+   */
+  TableViews(PanelModel model, String id, IntConsumer selected, Runnable chose) {
     this.model = model;
     this.id = id;
+    this.selected = selected;
+    this.chose = chose;
     names.getStyleClass().add("bar");
     setTop(names);
+    model
+        .settings()
+        .addListener((o, before, now) -> fillAgain(before.fontPercent() != now.fontPercent()));
+  }
+
+  /** Columns are as wide as their letters. */
+  private void fillAgain(boolean otherLetters) {
+    due |= otherLetters;
+    fill();
   }
 
   void show(List<Table> tables) {
@@ -77,10 +102,40 @@ final class TableViews extends BorderPane {
   }
 
   private void choose(int number) {
+    boolean focused = getCenter() != null && getCenter().isFocused();
     chosen = number;
     TableView<Table.Line> view = view(shown.get(number));
     view.setId(id + "-table");
     setCenter(view);
+    if (focused) {
+      view.requestFocus();
+    }
+  }
+
+  /** Shows the table of a name, where there is one. */
+  void choose(String name) {
+    for (int i = 0; i < shown.size(); i++) {
+      if (shown.get(i).name().equals(name)
+          && names.getChildren().get(i) instanceof ToggleButton button) {
+        button.fire();
+      }
+    }
+  }
+
+  /** Selects a row of the table in sight; none below 0. */
+  void select(int row) {
+    if (getCenter() instanceof TableView<?> view && row >= 0) {
+      view.getSelectionModel().select(row);
+    }
+  }
+
+  @Override
+  public void requestFocus() {
+    if (getCenter() == null) {
+      super.requestFocus();
+    } else {
+      getCenter().requestFocus();
+    }
   }
 
   private TableView<Table.Line> view(Table table) {
@@ -99,10 +154,21 @@ final class TableViews extends BorderPane {
                 Optional.ofNullable(now)
                     .flatMap(Table.Line::item)
                     .ifPresent(i -> model.select(Set.of(i))));
+    view.getSelectionModel()
+        .selectedIndexProperty()
+        .addListener((o, before, now) -> selected.accept(now.intValue()));
+    view.setOnMouseClicked(e -> choseIf(e.getClickCount() == 2));
+    view.setOnKeyPressed(e -> choseIf(e.getCode() == KeyCode.ENTER));
     return view;
   }
 
-  private static TableColumn<Table.Line, String> column(Table table, int c) {
+  private void choseIf(boolean taken) {
+    if (taken) {
+      chose.run();
+    }
+  }
+
+  private TableColumn<Table.Line, String> column(Table table, int c) {
     TableColumn<Table.Line, String> column = new TableColumn<>(table.head().get(c));
     column.setCellValueFactory(l -> new ReadOnlyStringWrapper(l.getValue().cells().get(c)));
     column.setSortable(false);
@@ -127,10 +193,11 @@ final class TableViews extends BorderPane {
     if (number) {
       column.getStyleClass().add("number");
     }
-    int head = table.head().get(c).length();
+    int head = table.head().get(c).lines().mapToInt(String::length).max().orElse(0);
     int longest = table.lines().stream().mapToInt(l -> l.cells().get(c).length()).max().orElse(8);
-    column.setPrefWidth(30 + 7.0 * Math.min(44, Math.max(longest, head)));
-    column.setMinWidth(24 + 8.0 * shortest(c, number, longest, head));
+    double em = model.settings().get().fontPercent() / USUAL_PERCENT;
+    column.setPrefWidth(em * (30 + 7.0 * Math.min(44, Math.max(longest, head))));
+    column.setMinWidth(em * (24 + 8.0 * shortest(c, number, longest, head)));
     return column;
   }
 

@@ -16,6 +16,7 @@ import org.underlee.panel.model.Table;
 final class WaterView extends BorderPane {
   private final PanelModel model;
   private final TableViews tables;
+  private final Label rain = new Label();
   private final Label rated = new Label();
   private final Button giveUp;
 
@@ -34,11 +35,20 @@ final class WaterView extends BorderPane {
     HBox bar = new HBox(rated, gap, own, giveUp);
     bar.getStyleClass().add("bar");
     bar.setAlignment(Pos.CENTER_LEFT);
+    rain.setId("rain-taken");
+    rain.getStyleClass().add("pane-head");
+    rain.setMinWidth(0);
+    setTop(rain);
     setCenter(tables);
     setBottom(bar);
+    model.units().addListener((o, before, now) -> fill());
     model.session().decisions().addListener((o, before, now) -> fill());
     model.ratings().problem().addListener((o, before, now) -> fill());
     fill();
+  }
+
+  TableViews tables() {
+    return tables;
   }
 
   void show(List<Table> made) {
@@ -50,7 +60,13 @@ final class WaterView extends BorderPane {
     tables.want(now);
   }
 
+  @Override
+  public void requestFocus() {
+    tables.requestFocus();
+  }
+
   private void fill() {
+    rain.setText(model.offer().rainTaken(model.units().get()));
     String words =
         model.ratings().problem().get().map(Problem::words).orElseGet(model.ratings()::words);
     boolean slip = model.ratings().problem().get().isPresent();
