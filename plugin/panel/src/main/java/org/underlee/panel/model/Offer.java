@@ -1,5 +1,6 @@
 package org.underlee.panel.model;
 
+import java.nio.file.Path;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
@@ -16,9 +17,17 @@ public final class Offer {
   private final Session session;
   private final List<String> builtInKits =
       KitReader.allBuiltIn().stream().map(Kit::id).distinct().toList();
+  private final Set<String> ownKits = new LinkedHashSet<>();
 
   Offer(Session session) {
     this.session = session;
+    session.decisions().addListener((o, before, now) -> know(now.kit()));
+  }
+
+  private void know(String kit) {
+    if (!builtInKits.contains(kit)) {
+      ownKits.add(kit);
+    }
   }
 
   /** Decks to choose from, by id. */
@@ -53,10 +62,15 @@ public final class Offer {
             () -> session.result().get().map(r -> 1 / r.layout().kit().fall()).orElse(USUAL_RUN));
   }
 
-  /** The kits to choose from: those that ship with the program, and the one in use. */
+  /** The kits to choose from: those that ship with the program, then the user's own by file. */
   public List<String> kits() {
     Set<String> names = new LinkedHashSet<>(builtInKits);
-    names.add(session.decisions().get().kit());
+    names.addAll(ownKits);
     return List.copyOf(names);
+  }
+
+  /** What a kit is called in a list: its name, or its file without the folders. */
+  public String kitWords(String kit) {
+    return builtInKits.contains(kit) ? kit : Path.of(kit).getFileName() + " (your own)";
   }
 }

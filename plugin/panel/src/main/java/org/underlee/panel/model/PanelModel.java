@@ -34,6 +34,7 @@ public final class PanelModel implements AutoCloseable {
   private final OutletHand outlets;
   private final Offer offer;
   private final Ratings ratings;
+  private final OwnKit ownKit;
   private final Running running;
   private final Newest rehearsing;
   private final ReadOnlyObjectWrapper<Optional<Lists>> rehearsed =
@@ -61,6 +62,7 @@ public final class PanelModel implements AutoCloseable {
     outlets = new OutletHand(session, selecting.selection()::get);
     offer = new Offer(session);
     ratings = new Ratings(session, screen);
+    ownKit = new OwnKit(session, screen);
     running = Running.of(session, saving, services, choices, resyncing);
     rehearsing = new Newest("rehearsing", screen);
     settings = new SimpleObjectProperty<>(memory.settings());
@@ -90,6 +92,10 @@ public final class PanelModel implements AutoCloseable {
 
   public Ratings ratings() {
     return ratings;
+  }
+
+  public OwnKit ownKit() {
+    return ownKit;
   }
 
   public Session session() {
@@ -267,6 +273,7 @@ public final class PanelModel implements AutoCloseable {
     resyncing.close();
     stayDry.close();
     ratings.close();
+    ownKit.close();
     saving.close();
     rehearsing.close();
     keeper.close();

@@ -30,8 +30,26 @@ final class Actions {
     new LookActions(model, view, all);
   }
 
+  /** Those that are there at any time, whether they can be done or not. */
   List<Command> all() {
     return List.copyOf(all);
+  }
+
+  /** All that a search may find now: kits, too, that became known meanwhile. */
+  List<Command> found() {
+    List<Command> found = new ArrayList<>(all);
+    model.offer().kits().forEach(k -> found.add(kit(k)));
+    return found;
+  }
+
+  private Command kit(String kit) {
+    return new Command(
+        "kit-" + kit,
+        "Use the kit " + model.offer().kitWords(kit),
+        "mdi2t-toolbox-outline",
+        "",
+        () -> !model.session().decisions().get().kit().equals(kit),
+        () -> model.session().decide("Choose the kit", d -> d.withKit(kit)));
   }
 
   Command named(String id) {
@@ -117,15 +135,6 @@ final class Actions {
         "F5",
         model.running()::canGoOn,
         model.running()::goOn);
-    for (String kit : model.offer().kits()) {
-      add(
-          "kit-" + kit,
-          "Use the kit " + kit,
-          "mdi2t-toolbox-outline",
-          "",
-          () -> !model.session().decisions().get().kit().equals(kit),
-          () -> model.session().decide("Choose the kit", d -> d.withKit(kit)));
-    }
     add(
         "edit-fall",
         "Set the fall",

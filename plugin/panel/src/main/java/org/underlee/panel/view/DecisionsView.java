@@ -4,10 +4,12 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import javafx.scene.control.Button;
 import javafx.scene.control.ComboBox;
 import javafx.scene.control.Label;
 import javafx.scene.control.Slider;
 import javafx.scene.control.TextField;
+import javafx.scene.control.Tooltip;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
@@ -40,7 +42,7 @@ final class DecisionsView extends VBox {
   private final Label slip = new Label();
   private boolean following;
 
-  DecisionsView(PanelModel model) {
+  DecisionsView(PanelModel model, Actions actions) {
     this.model = model;
     setId("decisions");
     getStyleClass().add("decisions");
@@ -70,7 +72,7 @@ final class DecisionsView extends VBox {
     getChildren()
         .addAll(
             labelled("Deck", deck),
-            labelled("Kit", kit),
+            labelled("Kit", kits(actions)),
             labelled("Fall of the pans", falls),
             labelled("Low end", lowEnd),
             labelled("Seat above the joist bottom, high end", seat),
@@ -87,6 +89,18 @@ final class DecisionsView extends VBox {
     rain.setAccessibleText("Rain to carry");
     listen();
     follow();
+  }
+
+  private HBox kits(Actions actions) {
+    HBox.setHgrow(kit, Priority.ALWAYS);
+    kit.setConverter(new KitWords(model.offer()));
+    Button own = actions.button("own-kit", "own-kit");
+    own.setText("Own …");
+    own.setAccessibleText(actions.named("own-kit").words());
+    own.setTooltip(new Tooltip(actions.named("own-kit").words()));
+    HBox kits = new HBox(kit, own);
+    kits.getStyleClass().add("fall-row");
+    return kits;
   }
 
   private static VBox labelled(String words, javafx.scene.Node node) {
@@ -124,6 +138,7 @@ final class DecisionsView extends VBox {
     seat.setOnAction(e -> setSeat());
     dryZone.setOnAction(e -> model.stayDry().say(dryZone.getText()));
     model.stayDry().problem().addListener((o, before, now) -> slip(words(now)));
+    model.ownKit().problem().addListener((o, before, now) -> slip(words(now)));
     model.units().addListener((o, before, now) -> follow());
     model.session().decisions().addListener((o, before, now) -> follow());
     model.session().result().addListener((o, before, now) -> follow());

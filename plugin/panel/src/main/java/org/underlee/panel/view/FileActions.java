@@ -28,6 +28,7 @@ final class FileActions {
     this.ask = ask;
     this.all = all;
     files();
+    kits();
     ratings();
     exports();
     resync();
@@ -83,6 +84,16 @@ final class FileActions {
         "Shortcut+E",
         whole,
         this::export);
+  }
+
+  private void kits() {
+    add(
+        "own-kit",
+        "Use a kit of your own …",
+        "mdi2t-toolbox-outline",
+        "",
+        () -> model.session().model().get().isPresent(),
+        () -> ask.toOpen("A kit", List.of(".json")).ifPresent(model.ownKit()::choose));
   }
 
   private void ratings() {

@@ -1,6 +1,7 @@
 package org.underlee.panel.view;
 
 import java.util.List;
+import java.util.function.Supplier;
 import javafx.scene.control.Label;
 import javafx.scene.control.ListCell;
 import javafx.scene.control.ListView;
@@ -15,11 +16,15 @@ import org.underlee.panel.model.Command;
 
 /** Everything that can be done, to be found by typing. */
 final class PaletteView extends VBox {
-  private final List<Command> commands;
+  private final Supplier<List<Command>> commands;
   private final TextField typed = new TextField();
   private final ListView<Command> found = new ListView<>();
+  private List<Command> offered = List.of();
 
-  PaletteView(List<Command> commands) {
+  /**
+   * @param commands told when it opens
+   */
+  PaletteView(Supplier<List<Command>> commands) {
     this.commands = commands;
     setId("commands");
     getStyleClass().add("palette");
@@ -41,6 +46,7 @@ final class PaletteView extends VBox {
   }
 
   void open() {
+    offered = commands.get();
     typed.clear();
     fill();
     setVisible(true);
@@ -57,7 +63,7 @@ final class PaletteView extends VBox {
     found
         .getItems()
         .setAll(
-            commands.stream()
+            offered.stream()
                 .filter(c -> c.can().getAsBoolean() && c.matches(typed.getText()))
                 .toList());
     found.getSelectionModel().selectFirst();

@@ -49,7 +49,7 @@ public final class PanelView extends StackPane {
     takeoff = new TableViews(model, "takeoff");
     water = new WaterView(model, actions);
     outline = new OutlineView(model);
-    palette = new PaletteView(actions.all());
+    palette = new PaletteView(actions::found);
     welcome = new WelcomeView(model, actions::open);
     getStyleClass().add("underlee");
     getStylesheets()
@@ -111,7 +111,7 @@ public final class PanelView extends StackPane {
 
   /** With large letters on a small screen there is less room than there are decisions. */
   private ScrollPane decisions() {
-    ScrollPane scroll = new ScrollPane(new DecisionsView(model));
+    ScrollPane scroll = new ScrollPane(new DecisionsView(model, actions));
     scroll.setFitToWidth(true);
     scroll.setHbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);
     scroll.setFocusTraversable(false);
