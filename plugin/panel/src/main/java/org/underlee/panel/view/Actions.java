@@ -207,6 +207,20 @@ final class Actions {
   private void outlets() {
     OutletHand hand = model.outlets();
     add(
+        "outlet-add",
+        "Add an outlet here: where the plan was pressed, or at what is selected",
+        "mdi2p-plus-circle-outline",
+        "Alt+O",
+        hand::canAdd,
+        hand::add);
+    add(
+        "outlet-remove",
+        "Remove the selected outlet",
+        "mdi2m-minus-circle-outline",
+        "Alt+Delete",
+        hand::canRemove,
+        hand::remove);
+    add(
         "outlet-on",
         "Move the selected outlet along its gutter",
         "mdi2a-arrow-right",

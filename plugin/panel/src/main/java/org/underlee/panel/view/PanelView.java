@@ -4,7 +4,6 @@ import java.nio.file.Path;
 import java.util.Locale;
 import java.util.Objects;
 import java.util.Optional;
-import java.util.Set;
 import java.util.function.Consumer;
 import javafx.geometry.Orientation;
 import javafx.geometry.Pos;
@@ -76,15 +75,10 @@ public final class PanelView extends StackPane {
             "plan",
             "The decks in plan",
             model.drawings().plan(),
-            p -> model.select(model.drawings().bayAt(p).map(Set::of).orElseGet(Set::of)),
-            Optional.of(new OutletHandles(model)));
+            Optional.of(new OutletHandles(model, actions)));
     FlatView section =
         new FlatView(
-            "section",
-            "The section through the bay",
-            model.drawings().section(),
-            p -> {},
-            Optional.empty());
+            "section", "The section through the bay", model.drawings().section(), Optional.empty());
     pictures
         .getTabs()
         .setAll(
