@@ -33,6 +33,7 @@ public final class PanelModel implements AutoCloseable {
   private final StayDry stayDry;
   private final OutletHand outlets;
   private final Offer offer;
+  private final RecentFiles recent;
   private final Ratings ratings;
   private final OwnKit ownKit;
   private final Running running;
@@ -66,6 +67,7 @@ public final class PanelModel implements AutoCloseable {
     running = Running.of(session, saving, services, choices, resyncing);
     rehearsing = new Newest("rehearsing", screen);
     settings = new SimpleObjectProperty<>(memory.settings());
+    recent = new RecentFiles(settings, session.model(), this::open, screen);
     setTone(settings.get().tone());
     session.workAt(selecting::field);
     session.keepPaceWith(picture.preparedEdition()::get);
@@ -88,6 +90,10 @@ public final class PanelModel implements AutoCloseable {
   /** All that runs and can be stopped. */
   public Running running() {
     return running;
+  }
+
+  public RecentFiles recent() {
+    return recent;
   }
 
   public Ratings ratings() {
@@ -273,6 +279,7 @@ public final class PanelModel implements AutoCloseable {
     resyncing.close();
     stayDry.close();
     ratings.close();
+    recent.close();
     ownKit.close();
     saving.close();
     rehearsing.close();

@@ -11,6 +11,7 @@ import javafx.scene.layout.Region;
 import org.underlee.panel.model.Command;
 import org.underlee.panel.model.OutletHand;
 import org.underlee.panel.model.PanelModel;
+import org.underlee.panel.model.RecentFiles.Recent;
 import org.underlee.run.HighLineAsked;
 
 /** Everything that can be done in the panel, in one list: for buttons, keys and the search. */
@@ -35,11 +36,23 @@ final class Actions {
     return List.copyOf(all);
   }
 
-  /** All that a search may find now: kits, too, that became known meanwhile. */
+  /** All that a search may find now: files and kits, too, that became known meanwhile. */
   List<Command> found() {
     List<Command> found = new ArrayList<>(all);
+    model.recent().look();
+    model.recent().files().get().forEach(r -> found.add(recent(r)));
     model.offer().kits().forEach(k -> found.add(kit(k)));
     return found;
+  }
+
+  private Command recent(Recent recent) {
+    return new Command(
+        "recent-" + recent.file(),
+        "Open again " + recent.words(),
+        "mdi2h-history",
+        "",
+        recent::there,
+        () -> model.recent().open(recent));
   }
 
   private Command kit(String kit) {

@@ -50,6 +50,13 @@ final class FileActions {
         () -> true,
         this::open);
     add(
+        "recent-forget",
+        "Forget recent models that are no longer there",
+        "mdi2h-history",
+        "",
+        model.recent()::someAreGone,
+        model.recent()::forgetGone);
+    add(
         "services",
         "Add a model of pipes, ducts and cables …",
         "mdi2p-pipe",

@@ -191,7 +191,6 @@ public final class PanelView extends StackPane {
 
   private void showFile() {
     Optional<Path> file = model.session().model().get();
-    welcome.fill();
     welcome.setVisible(file.isEmpty());
   }
 
