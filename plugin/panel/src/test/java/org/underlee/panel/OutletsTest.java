@@ -5,7 +5,9 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.io.IOException;
 import java.nio.file.Path;
+import java.util.Comparator;
 import java.util.List;
+import java.util.Set;
 import javafx.geometry.Point2D;
 import javafx.scene.Node;
 import javafx.scene.input.KeyCode;
@@ -19,7 +21,9 @@ import org.testfx.framework.junit5.Start;
 import org.underlee.geom.Vec2;
 import org.underlee.geom.Vec3;
 import org.underlee.layout.GutterPlaces;
+import org.underlee.layout.PartKind;
 import org.underlee.panel.model.Inspection;
+import org.underlee.panel.model.Item;
 import org.underlee.panel.model.Result;
 import org.underlee.picture.PlanPlaces;
 
@@ -102,6 +106,89 @@ class OutletsTest {
     bench.until("all undone", () -> asked().isEmpty());
     bench.whole();
     assertThat(gutter().outlets().get(0)).isCloseTo(first, within(1e-9));
+  }
+
+  @Test
+  void anOutletIsAddedWhereThePlanIsPressedAndAnyButTheLastIsRemoved(FxRobot robot)
+      throws IOException {
+    Path pine = bench.sample("pine-deck");
+    robot.interact(() -> bench.host.open(pine));
+    bench.whole();
+    robot.clickOn("#tab-plan");
+    bench.until("a plan", () -> bench.model().drawings().plan().image().get().isPresent());
+    bench.settle();
+    List<Double> first = gutter().outlets();
+    double free = gutter().length() / 2;
+
+    robot.clickOn(onScreen(robot, free), MouseButton.SECONDARY).clickOn("#menu-outlet-add");
+    bench.until("added", () -> asked().size() == first.size() + 1);
+    bench.whole();
+    assertThat(gutter().outlets()).hasSize(first.size() + 1).containsAll(first);
+    assertThat(gutter().outlets()).anySatisfy(o -> assertThat(o).isCloseTo(free, within(0.13)));
+    assertThat(bench.model().session().toUndo().get()).contains("Add an outlet");
+
+    bench.settle();
+    int added = gutter().outlets().indexOf(nearest(free));
+    robot.clickOn(onScreen(robot, gutter().outlets().get(added)));
+    robot.push(KeyCode.ALT, KeyCode.DELETE);
+    bench.until("removed", () -> asked().size() == first.size());
+    bench.whole();
+    assertThat(gutter().outlets()).isEqualTo(first);
+    robot.push(KeyCode.SHORTCUT, KeyCode.Z);
+    bench.until("undone", () -> asked().size() == first.size() + 1);
+    robot.push(KeyCode.SHORTCUT, KeyCode.Z);
+    bench.until("all undone", () -> asked().isEmpty());
+    bench.whole();
+  }
+
+  private double nearest(double metres) {
+    return gutter().outlets().stream()
+        .min(Comparator.comparingDouble(o -> Math.abs(o - metres)))
+        .orElseThrow();
+  }
+
+  @Test
+  void anOutletIsAddedAtTheSelectedBayByKeysAndOneTooNearIsRefused(FxRobot robot)
+      throws IOException {
+    Path pine = bench.sample("pine-deck");
+    robot.interact(() -> bench.host.open(pine));
+    bench.whole();
+    List<Double> first = gutter().outlets();
+    robot.interact(() -> bench.view().requestFocus());
+    robot.push(KeyCode.ALT, KeyCode.O);
+    assertThat(asked()).as("nothing is selected").isEmpty();
+
+    robot.interact(() -> bench.model().select(Set.of(new Item.OfBay("deck-1/field-1", "B6"))));
+    robot.push(KeyCode.ALT, KeyCode.O);
+    bench.until("added", () -> asked().size() == first.size() + 1);
+    bench.whole();
+    assertThat(gutter().outlets()).hasSize(first.size() + 1);
+    List<Double> more = asked();
+
+    robot.push(KeyCode.ALT, KeyCode.O);
+    bench.until("refused", () -> bench.model().session().problem().get().isPresent());
+    assertThat(bench.model().session().problem().get().orElseThrow().message())
+        .contains("no single joist is between the outlets");
+    assertThat(asked()).isEqualTo(more);
+  }
+
+  @Test
+  void theOnlyOutletOfAGutterStays(FxRobot robot) throws IOException {
+    Path pine = bench.sample("pine-deck");
+    robot.interact(() -> bench.host.open(pine));
+    Result whole = bench.whole();
+    assertThat(gutter().outlets()).hasSize(1);
+    Item only =
+        whole.layout().parts().stream()
+            .filter(p -> p.kind() == PartKind.OUTLET)
+            .findFirst()
+            .<Item>map(p -> new Item.OfPart(p.id()))
+            .orElseThrow();
+    robot.interact(() -> bench.model().select(Set.of(only)));
+    assertThat(bench.model().outlets().canMove()).isTrue();
+    assertThat(bench.model().outlets().canRemove()).isFalse();
+    robot.interact(() -> bench.model().outlets().remove());
+    assertThat(asked()).isEmpty();
   }
 
   private List<Inspection.Row> inspected(Result result) {

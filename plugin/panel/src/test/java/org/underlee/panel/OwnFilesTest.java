@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import javafx.scene.control.Label;
+import javafx.scene.control.Labeled;
 import javafx.scene.input.KeyCode;
 import javafx.stage.Stage;
 import org.junit.jupiter.api.Test;
@@ -104,6 +105,78 @@ class OwnFilesTest {
                 .isPresent());
     robot.clickOn("#capacity-off");
     assertThat(isRatedByOwn(bench.whole())).isFalse();
+  }
+
+  private static Path builtInKit() {
+    return Bench.ROOT.resolve(
+        "core/src/main/resources/org/underlee/kit/" + Decisions.FIRST.kit() + ".json");
+  }
+
+  @Test
+  void aKitOfTheUsersOwnIsChosenToldUndoneReadAgainAndKept(FxRobot robot) throws IOException {
+    Path pine = bench.sample("pine-deck");
+    String text = Files.readString(builtInKit());
+    String ours = text.replace("\"id\": \"" + Decisions.FIRST.kit() + "\"", "\"id\": \"our-shop\"");
+    robot.interact(() -> bench.host.open(pine));
+    bench.whole();
+
+    bench.answers.open = Optional.of(file("slip.json", ours.replace("railLegMm", "railLeg")));
+    robot.clickOn("#own-kit");
+    bench.until("a slip", () -> bench.model().ownKit().problem().get().isPresent());
+    assertThat(robot.lookup("#slip").queryAs(Label.class).getText())
+        .contains("slip.json")
+        .contains("railLeg");
+    assertThat(bench.model().session().decisions().get().kit()).isEqualTo(Decisions.FIRST.kit());
+
+    Path kit = file("our-shop.json", ours);
+    bench.answers.open = Optional.of(kit);
+    robot.clickOn("#own-kit");
+    bench.until(
+        "chosen", () -> bench.model().session().decisions().get().kit().equals(kit.toString()));
+    assertThat(bench.whole().layout().kit().id()).isEqualTo("our-shop");
+    assertThat(robot.lookup("#slip").queryAs(Label.class).getText()).isEmpty();
+    assertThat(robot.lookup("#kit .list-cell").queryAllAs(Labeled.class))
+        .extracting(Labeled::getText)
+        .contains("our-shop.json (your own)");
+    Memory again = new Memory(bench.folder.resolve("state"));
+    bench.until(
+        "kept",
+        () -> again.decisions(pine).filter(d -> d.kit().equals(kit.toString())).isPresent());
+
+    robot.interact(() -> bench.view().requestFocus());
+    robot.push(KeyCode.SHORTCUT, KeyCode.Z);
+    assertThat(bench.whole().layout().kit().id()).isEqualTo(Decisions.FIRST.kit());
+    robot.push(KeyCode.SHORTCUT, KeyCode.K).write("our-shop").push(KeyCode.ENTER);
+    assertThat(bench.whole().layout().kit().id()).as("by a command").isEqualTo("our-shop");
+
+    file("our-shop.json", ours.replace("\"our-shop\"", "\"our-new-shop\""));
+    robot.clickOn("#own-kit");
+    bench.until(
+        "read again",
+        () ->
+            bench
+                .model()
+                .session()
+                .result()
+                .get()
+                .filter(r -> r.layout().kit().id().equals("our-new-shop"))
+                .isPresent());
+    bench.whole();
+  }
+
+  @Test
+  void aKitThatIsGoneIsToldAndAnotherOneOpensTheModel(FxRobot robot) throws IOException {
+    Path pine = bench.sample("pine-deck");
+    Path gone = bench.folder.resolve("gone.json");
+    new Memory(bench.folder.resolve("state")).keep(pine, Decisions.FIRST.withKit(gone.toString()));
+    robot.interact(() -> bench.host.open(pine));
+    bench.until("told", () -> bench.model().session().problem().get().isPresent());
+    assertThat(bench.model().session().problem().get().orElseThrow().message())
+        .contains("gone.json")
+        .contains("no such kit");
+    bench.answers.open = Optional.of(builtInKit());
+    robot.clickOn("#own-kit");
+    assertThat(bench.whole().layout().kit().id()).isEqualTo(Decisions.FIRST.kit());
   }
 
   @Test

@@ -1,5 +1,6 @@
 package org.underlee.panel.model;
 
+import java.nio.file.Path;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
@@ -25,9 +26,17 @@ public final class Offer {
       KitReader.allBuiltIn().stream().map(Kit::id).distinct().toList();
   private final Map<String, String> names =
       KitReader.allBuiltIn().stream().collect(Collectors.toMap(Kit::id, Kit::name, (a, b) -> a));
+  private final Set<String> ownKits = new LinkedHashSet<>();
 
   Offer(Session session) {
     this.session = session;
+    session.decisions().addListener((o, before, now) -> know(now.kit()));
+  }
+
+  private void know(String kit) {
+    if (!builtInKits.contains(kit)) {
+      ownKits.add(kit);
+    }
   }
 
   /** Decks to choose from, by id. */
@@ -81,19 +90,6 @@ public final class Offer {
     return Names.lowEnd(line);
   }
 
-  /** A kit's own name; of a file that is not in use, the file's. */
-  public String kitWords(String kit) {
-    return Optional.ofNullable(names.get(kit))
-        .or(
-            () ->
-                session
-                    .result()
-                    .get()
-                    .filter(r -> r.decisions().kit().equals(kit))
-                    .map(r -> r.layout().kit().name()))
-        .orElse(kit);
-  }
-
   /** Run for one unit of fall, as decided or as the kit has it. */
   public double runPerFall() {
     return session
@@ -104,10 +100,16 @@ public final class Offer {
             () -> session.result().get().map(r -> 1 / r.layout().kit().fall()).orElse(USUAL_RUN));
   }
 
-  /** The kits to choose from: those that ship with the program, and the one in use. */
+  /** The kits to choose from: those that ship with the program, then the user's own by file. */
   public List<String> kits() {
     Set<String> names = new LinkedHashSet<>(builtInKits);
-    names.add(session.decisions().get().kit());
+    names.addAll(ownKits);
     return List.copyOf(names);
+  }
+
+  /** What a kit is called in a list: its name, or its file without the folders. */
+  public String kitWords(String kit) {
+    return Optional.ofNullable(names.get(kit))
+        .orElseGet(() -> Path.of(kit).getFileName() + " (your own)");
   }
 }

@@ -34,7 +34,9 @@ public final class PanelModel implements AutoCloseable {
   private final StayDry stayDry;
   private final OutletHand outlets;
   private final Offer offer;
+  private final RecentFiles recent;
   private final Ratings ratings;
+  private final OwnKit ownKit;
   private final Running running;
   private final Newest rehearsing;
   private final ReadOnlyObjectWrapper<Optional<Lists>> rehearsed =
@@ -62,9 +64,11 @@ public final class PanelModel implements AutoCloseable {
     outlets = new OutletHand(session, selecting.selection()::get);
     offer = new Offer(session);
     ratings = new Ratings(session, screen);
+    ownKit = new OwnKit(session, screen);
     running = Running.of(session, saving, services, choices, resyncing);
     rehearsing = new Newest("rehearsing", screen);
     settings = new SimpleObjectProperty<>(memory.settings());
+    recent = new RecentFiles(settings, session.model(), this::open, screen);
     setTone(settings.get().tone());
     session.workAt(selecting::field);
     session.keepPaceWith(picture.preparedEdition()::get);
@@ -89,8 +93,16 @@ public final class PanelModel implements AutoCloseable {
     return running;
   }
 
+  public RecentFiles recent() {
+    return recent;
+  }
+
   public Ratings ratings() {
     return ratings;
+  }
+
+  public OwnKit ownKit() {
+    return ownKit;
   }
 
   public Session session() {
@@ -278,6 +290,8 @@ public final class PanelModel implements AutoCloseable {
     resyncing.close();
     stayDry.close();
     ratings.close();
+    recent.close();
+    ownKit.close();
     saving.close();
     rehearsing.close();
     keeper.close();

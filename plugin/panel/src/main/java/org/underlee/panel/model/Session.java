@@ -92,6 +92,16 @@ public final class Session extends SessionState implements AutoCloseable {
     }
   }
 
+  /** Lays out anew what is decided already: a file that it is made by may have changed. */
+  void layOutAgain() {
+    Decisions now = decided();
+    if (fields.isPresent()) {
+      layOut(fields.get(), now);
+    } else {
+      model.get().ifPresent(m -> read(m, now));
+    }
+  }
+
   private static boolean isOf(Result result, Decisions decisions) {
     return result.decisions().designsAs(decisions);
   }

@@ -48,6 +48,11 @@ public record Settings(
     return withRecent(next.subList(0, Math.min(MOST_RECENT, next.size())));
   }
 
+  /** Without some of the recent files. */
+  Settings without(List<String> files) {
+    return withRecent(recent.stream().filter(f -> !files.contains(f)).toList());
+  }
+
   private Settings withRecent(List<String> files) {
     return new Settings(tone, files, left, top, width, height, maximized, fontPercent, units);
   }

@@ -11,6 +11,7 @@ import org.underlee.panel.model.Command;
 import org.underlee.panel.model.Command.Need;
 import org.underlee.panel.model.OutletHand;
 import org.underlee.panel.model.PanelModel;
+import org.underlee.panel.model.RecentFiles.Recent;
 import org.underlee.run.HighLineAsked;
 
 /** Everything that can be done in the panel, in one list: for buttons, keys and the search. */
@@ -31,8 +32,38 @@ final class Actions {
     new ListActions(model, view, all);
   }
 
+  /** Those that are there at any time, whether they can be done or not. */
   List<Command> all() {
     return List.copyOf(all);
+  }
+
+  /** All that a search may find now: files and kits, too, that became known meanwhile. */
+  List<Command> found() {
+    List<Command> found = new ArrayList<>(all);
+    model.recent().look();
+    model.recent().files().get().forEach(r -> found.add(recent(r)));
+    model.offer().kits().forEach(k -> found.add(kit(k)));
+    return found;
+  }
+
+  private Command recent(Recent recent) {
+    return new Command(
+        "recent-" + recent.file(),
+        "Open again " + recent.words(),
+        "mdi2h-history",
+        "",
+        new Need("no longer there", recent::there),
+        () -> model.recent().open(recent));
+  }
+
+  private Command kit(String kit) {
+    return new Command(
+        "kit-" + kit,
+        "Use the kit: " + model.offer().kitWords(kit),
+        "mdi2t-toolbox-outline",
+        "",
+        new Need("in use", () -> !model.session().decisions().get().kit().equals(kit)),
+        () -> model.session().decide("Choose the kit", d -> d.withKit(kit)));
   }
 
   Command named(String id) {
@@ -115,15 +146,6 @@ final class Actions {
         "F5",
         new Need("nothing was stopped", model.running()::canGoOn),
         model.running()::goOn);
-    for (String kit : model.offer().kits()) {
-      add(
-          "kit-" + kit,
-          "Use the kit: " + model.offer().kitWords(kit),
-          "mdi2t-toolbox-outline",
-          "",
-          new Need("in use", () -> !model.session().decisions().get().kit().equals(kit)),
-          () -> model.session().decide("Choose the kit", d -> d.withKit(kit)));
-    }
     add(
         "edit-fall",
         "Set the fall",
@@ -196,6 +218,20 @@ final class Actions {
   private void outlets() {
     OutletHand hand = model.outlets();
     Need selected = new Need("select an outlet", hand::canMove);
+    add(
+        "outlet-add",
+        "Add an outlet here: where the plan was pressed, or at what is selected",
+        "mdi2p-plus-circle-outline",
+        "Alt+O",
+        new Need("press in the plan, or select a piece beside a gutter", hand::canAdd),
+        hand::add);
+    add(
+        "outlet-remove",
+        "Remove the selected outlet",
+        "mdi2m-minus-circle-outline",
+        "Alt+Delete",
+        new Need("select an outlet; the last one stays", hand::canRemove),
+        hand::remove);
     add(
         "outlet-on",
         "Move the selected outlet along its gutter",

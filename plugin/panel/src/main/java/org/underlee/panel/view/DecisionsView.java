@@ -4,9 +4,11 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import javafx.scene.control.Button;
 import javafx.scene.control.ComboBox;
 import javafx.scene.control.Label;
 import javafx.scene.control.Slider;
+import javafx.scene.control.Tooltip;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.HBox;
@@ -41,7 +43,7 @@ final class DecisionsView extends VBox {
   private final Label slip = new Label();
   private boolean following;
 
-  DecisionsView(PanelModel model) {
+  DecisionsView(PanelModel model, Actions actions) {
     this.model = model;
     setId("decisions");
     getStyleClass().add("decisions");
@@ -72,7 +74,7 @@ final class DecisionsView extends VBox {
     getChildren()
         .addAll(
             labelled("Deck", deck),
-            labelled("Kit", kit),
+            labelled("Kit", kits(actions)),
             labelled("Fall of the pans", falls),
             labelled("Low end", lowEnd),
             labelled("Seat above the joist bottom, high end", seat),
@@ -89,6 +91,18 @@ final class DecisionsView extends VBox {
     rain.setAccessibleText("Rain to carry");
     listen();
     follow();
+  }
+
+  private HBox kits(Actions actions) {
+    HBox.setHgrow(kit, Priority.ALWAYS);
+    kit.setConverter(new KitWords(model.offer()));
+    Button own = actions.button("own-kit", "own-kit");
+    own.setText("Own …");
+    own.setAccessibleText(actions.named("own-kit").words());
+    own.setTooltip(new Tooltip(actions.named("own-kit").words()));
+    HBox kits = new HBox(kit, own);
+    kits.getStyleClass().add("fall-row");
+    return kits;
   }
 
   private static VBox labelled(String words, javafx.scene.Node node) {
@@ -124,6 +138,7 @@ final class DecisionsView extends VBox {
     fall.addEventFilter(KeyEvent.KEY_PRESSED, this::step);
     lowEnd.valueProperty().addListener((o, before, now) -> decide(() -> setLowEnd(now)));
     model.stayDry().problem().addListener((o, before, now) -> slip(words(now)));
+    model.ownKit().problem().addListener((o, before, now) -> slip(words(now)));
     model.units().addListener((o, before, now) -> follow());
     model.session().decisions().addListener((o, before, now) -> follow());
     model.session().result().addListener((o, before, now) -> follow());

@@ -28,6 +28,7 @@ final class FileActions {
     this.ask = ask;
     this.all = all;
     files();
+    kits();
     ratings();
     exports();
     resync();
@@ -46,6 +47,13 @@ final class FileActions {
     Need whole =
         new Need("needs a design that is worked out", () -> model.saving().preview().isPresent());
     add("open", "Open a model …", "mdi2f-folder-open-outline", "Shortcut+O", Need.NONE, this::open);
+    add(
+        "recent-forget",
+        "Forget recent models that are no longer there",
+        "mdi2h-history",
+        "",
+        new Need("all are still there", model.recent()::someAreGone),
+        model.recent()::forgetGone);
     add(
         "services",
         "Add a model of pipes, ducts and cables …",
@@ -81,6 +89,16 @@ final class FileActions {
         "Shortcut+E",
         whole,
         this::export);
+  }
+
+  private void kits() {
+    add(
+        "own-kit",
+        "Use a kit of your own …",
+        "mdi2t-toolbox-outline",
+        "",
+        openModel(),
+        () -> ask.toOpen("A kit", List.of(".json")).ifPresent(model.ownKit()::choose));
   }
 
   private void ratings() {

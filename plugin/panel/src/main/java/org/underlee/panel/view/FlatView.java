@@ -1,8 +1,11 @@
 package org.underlee.panel.view;
 
 import java.util.Optional;
-import java.util.function.Consumer;
+import javafx.geometry.Point2D;
+import javafx.scene.control.ContextMenu;
+import javafx.scene.input.ContextMenuEvent;
 import javafx.scene.input.KeyEvent;
+import javafx.scene.input.MouseButton;
 import javafx.scene.input.MouseEvent;
 import javafx.scene.input.ScrollEvent;
 import javafx.scene.layout.StackPane;
@@ -21,8 +24,8 @@ final class FlatView extends StackPane {
 
   private final FlatPicture picture;
   private final ImagePane pane;
-  private final Consumer<Vec2> clicked;
   private final Optional<Handles> handles;
+  private Optional<ContextMenu> menu = Optional.empty();
   private boolean holds;
   private double x;
   private double y;
@@ -42,20 +45,17 @@ final class FlatView extends StackPane {
     void drag(Vec2 place);
 
     void drop();
+
+    /** A place is pointed at, with {@code reach} as above. */
+    void point(Vec2 place, double reach);
+
+    /** What can be done at the place that was pointed at. */
+    ContextMenu menu();
   }
 
-  /**
-   * @param clicked told the place of the drawing that was clicked
-   */
-  FlatView(
-      String id,
-      String words,
-      FlatPicture picture,
-      Consumer<Vec2> clicked,
-      Optional<Handles> handles) {
+  FlatView(String id, String words, FlatPicture picture, Optional<Handles> handles) {
     this.handles = handles;
     this.picture = picture;
-    this.clicked = clicked;
     pane = new ImagePane((w, h) -> picture.resize(w, h, scale()));
     pane.setId(id);
     pane.setAccessibleText(words + "; arrow keys move it, plus and minus zoom, Home shows all");
@@ -65,6 +65,7 @@ final class FlatView extends StackPane {
     pane.setOnMouseReleased(this::release);
     pane.setOnScroll(this::scroll);
     pane.setOnKeyPressed(this::key);
+    pane.setOnContextMenuRequested(this::menu);
     getChildren().add(pane);
   }
 
@@ -82,19 +83,47 @@ final class FlatView extends StackPane {
     y = e.getY();
     pressedX = x;
     pressedY = y;
-    Vec2 at = place(e);
-    Vec2 beside = picture.place((x + REACH) * scale(), y * scale());
-    double reach = beside.minus(at).length();
-    holds = e.isPrimaryButtonDown() && handles.map(h -> h.grasp(at, reach)).orElse(false);
+    closeMenu();
+    holds =
+        e.isPrimaryButtonDown() && handles.map(h -> h.grasp(place(x, y), reach())).orElse(false);
   }
 
-  private Vec2 place(MouseEvent e) {
-    return picture.place(e.getX() * scale(), e.getY() * scale());
+  private Vec2 place(double onX, double onY) {
+    return picture.place(onX * scale(), onY * scale());
+  }
+
+  private double reach() {
+    return place(REACH, 0).minus(place(0, 0)).length();
+  }
+
+  /** A right button that is let go where it was pressed asks what can be done there. */
+  private void menu(double onX, double onY) {
+    handles.ifPresent(
+        h -> {
+          ContextMenu shown = h.menu();
+          menu = Optional.of(shown);
+          Point2D at = pane.localToScreen(onX, onY);
+          shown.show(pane, at.getX(), at.getY());
+        });
+  }
+
+  /** With keys it is asked about what is selected. */
+  private void menu(ContextMenuEvent e) {
+    if (e.isKeyboardTrigger()) {
+      closeMenu();
+      menu(pane.getWidth() / 2, pane.getHeight() / 2);
+    }
+    e.consume();
+  }
+
+  private void closeMenu() {
+    menu.ifPresent(ContextMenu::hide);
+    menu = Optional.empty();
   }
 
   private void drag(MouseEvent e) {
     if (holds) {
-      handles.ifPresent(h -> h.drag(place(e)));
+      handles.ifPresent(h -> h.drag(place(e.getX(), e.getY())));
       return;
     }
     picture.move((e.getX() - x) * scale(), (e.getY() - y) * scale());
@@ -109,7 +138,10 @@ final class FlatView extends StackPane {
     } else if (e.getClickCount() == 2) {
       whole();
     } else if (Math.hypot(e.getX() - pressedX, e.getY() - pressedY) < STILL) {
-      clicked.accept(place(e));
+      handles.ifPresent(h -> h.point(place(e.getX(), e.getY()), reach()));
+      if (e.getButton() == MouseButton.SECONDARY) {
+        menu(e.getX(), e.getY());
+      }
     }
   }
 

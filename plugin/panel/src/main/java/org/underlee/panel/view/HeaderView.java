@@ -33,7 +33,8 @@ final class HeaderView extends HBox {
     search.setId("search");
     search.getStyleClass().add("search");
     search.setOnAction(e -> palette.open());
-    getChildren().addAll(icon("open"), fileName, gap, search, icon("undo"), icon("redo"));
+    getChildren().addAll(icon("open"), new RecentMenu(model), fileName, gap, search);
+    getChildren().addAll(icon("undo"), icon("redo"));
     getChildren()
         .addAll(
             Icons.button(

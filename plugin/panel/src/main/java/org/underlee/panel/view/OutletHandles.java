@@ -1,13 +1,18 @@
 package org.underlee.panel.view;
 
+import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
+import javafx.scene.control.ContextMenu;
+import javafx.scene.control.MenuItem;
 import org.underlee.geom.Vec2;
+import org.underlee.panel.model.Command;
 import org.underlee.panel.model.Item;
 import org.underlee.panel.model.PanelModel;
 
-/** Outlets in the plan, for a hand to move along their gutters. */
-record OutletHandles(PanelModel model) implements FlatView.Handles {
+/** Outlets in the plan, for a hand to set, to move along their gutters and to take away. */
+record OutletHandles(PanelModel model, Actions actions) implements FlatView.Handles {
   @Override
   public boolean grasp(Vec2 place, double reach) {
     Optional<Item> outlet = model.outlets().grasp(place, reach);
@@ -23,5 +28,34 @@ record OutletHandles(PanelModel model) implements FlatView.Handles {
   @Override
   public void drop() {
     model.outlets().drop();
+  }
+
+  @Override
+  public void point(Vec2 place, double reach) {
+    Set<Item> there =
+        model
+            .outlets()
+            .outletAt(place, reach)
+            .or(() -> model.drawings().bayAt(place))
+            .map(Set::of)
+            .orElseGet(Set::of);
+    model.select(there);
+    model.outlets().point(place);
+  }
+
+  @Override
+  public ContextMenu menu() {
+    List<MenuItem> items =
+        Stream.of("outlet-add", "outlet-remove", "outlet-own").map(this::item).toList();
+    return new ContextMenu(items.toArray(MenuItem[]::new));
+  }
+
+  private MenuItem item(String id) {
+    Command command = actions.named(id);
+    MenuItem item = new MenuItem(command.words(), Icons.icon(command.icon()));
+    item.setId("menu-" + id);
+    item.setDisable(!command.can().getAsBoolean());
+    item.setOnAction(e -> actions.run(id));
+    return item;
   }
 }

@@ -3,6 +3,7 @@ package org.underlee.panel.view;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Supplier;
 import javafx.scene.Node;
 import javafx.scene.control.Label;
 import javafx.scene.control.ListCell;
@@ -23,12 +24,16 @@ import org.underlee.panel.model.Command;
 final class PaletteView extends VBox {
   static final String KEYS = "Shortcut+K";
 
-  private final List<Command> commands;
+  private final Supplier<List<Command>> commands;
   private final TextField typed = new TextField();
   private final ListView<Command> found = new ListView<>();
   private Optional<Node> before = Optional.empty();
+  private List<Command> offered = List.of();
 
-  PaletteView(List<Command> commands) {
+  /**
+   * @param commands told when it opens
+   */
+  PaletteView(Supplier<List<Command>> commands) {
     this.commands = commands;
     setId("commands");
     getStyleClass().add("palette");
@@ -52,6 +57,7 @@ final class PaletteView extends VBox {
     if (!isVisible()) {
       before = Optional.ofNullable(getScene().getFocusOwner());
     }
+    offered = commands.get();
     typed.clear();
     fill();
     setVisible(true);
@@ -80,7 +86,7 @@ final class PaletteView extends VBox {
     found
         .getItems()
         .setAll(
-            commands.stream()
+            offered.stream()
                 .filter(c -> c.matches(typed.getText()))
                 .sorted(Comparator.comparing(c -> !c.can().getAsBoolean()))
                 .toList());

@@ -56,7 +56,7 @@ public final class PanelView extends StackPane {
     takeoff = new TableViews(model, "takeoff");
     water = new WaterView(model, actions);
     outline = new OutlineView(model);
-    palette = new PaletteView(actions.all());
+    palette = new PaletteView(actions::found);
     welcome = new WelcomeView(model, actions::open);
     getStyleClass().add("underlee");
     getStylesheets()
@@ -83,15 +83,10 @@ public final class PanelView extends StackPane {
             "plan",
             "The decks in plan",
             model.drawings().plan(),
-            p -> model.select(model.drawings().bayAt(p).map(Set::of).orElseGet(Set::of)),
-            Optional.of(new OutletHandles(model)));
+            Optional.of(new OutletHandles(model, actions)));
     FlatView section =
         new FlatView(
-            "section",
-            "The section through the bay",
-            model.drawings().section(),
-            p -> {},
-            Optional.empty());
+            "section", "The section through the bay", model.drawings().section(), Optional.empty());
     pictures
         .getTabs()
         .setAll(
@@ -118,7 +113,7 @@ public final class PanelView extends StackPane {
 
   /** With large letters on a small screen there is less room than there are decisions. */
   private ScrollPane decisions() {
-    ScrollPane scroll = new ScrollPane(new DecisionsView(model));
+    ScrollPane scroll = new ScrollPane(new DecisionsView(model, actions));
     scroll.setFitToWidth(true);
     scroll.setHbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);
     scroll.setFocusTraversable(false);
@@ -222,7 +217,6 @@ public final class PanelView extends StackPane {
 
   private void showFile() {
     Optional<Path> file = model.session().model().get();
-    welcome.fill();
     welcome.setVisible(file.isEmpty());
   }
 

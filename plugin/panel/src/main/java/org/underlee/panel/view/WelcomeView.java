@@ -1,12 +1,13 @@
 package org.underlee.panel.view;
 
-import java.nio.file.Path;
+import java.util.List;
 import javafx.geometry.Pos;
 import javafx.scene.control.Button;
 import javafx.scene.control.Hyperlink;
 import javafx.scene.control.Label;
 import javafx.scene.layout.VBox;
 import org.underlee.panel.model.PanelModel;
+import org.underlee.panel.model.RecentFiles.Recent;
 
 /** Before a model is open: where to drop one, and those that were open before. */
 final class WelcomeView extends VBox {
@@ -31,21 +32,17 @@ final class WelcomeView extends VBox {
     recent.setAlignment(Pos.CENTER);
     recent.getStyleClass().add("recent");
     getChildren().addAll(Icons.icon("mdi2h-home-roof"), name, words, formats, button, recent);
-    fill();
+    model.recent().files().addListener((o, before, now) -> fill(now));
+    fill(model.recent().files().get());
   }
 
-  void fill() {
+  private void fill(List<Recent> files) {
     recent.getChildren().clear();
-    model
-        .settings()
-        .get()
-        .recent()
-        .forEach(
-            file -> {
-              Path path = Path.of(file);
-              Hyperlink link = new Hyperlink(path.getFileName() + "   " + path.getParent());
-              link.setOnAction(e -> model.open(path));
-              recent.getChildren().add(link);
-            });
+    for (Recent file : files) {
+      Hyperlink link = new Hyperlink(file.words());
+      link.setDisable(!file.there());
+      link.setOnAction(e -> model.recent().open(file));
+      recent.getChildren().add(link);
+    }
   }
 }
