@@ -8,9 +8,11 @@ import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.TimeoutException;
+import javafx.scene.Scene;
 import javafx.scene.image.PixelFormat;
 import javafx.scene.image.WritableImage;
 import javafx.stage.Stage;
+import javafx.stage.Window;
 import org.testfx.api.FxRobot;
 import org.testfx.util.WaitForAsyncUtils;
 import org.underlee.panel.host.FileHost;
@@ -122,10 +124,19 @@ final class Bench {
   }
 
   void shot(FxRobot robot, Path file) {
+    shot(robot, stage.getScene(), file);
+  }
+
+  /** Takes the picture of the last of some windows, such as a dialog. */
+  void shot(FxRobot robot, List<Window> windows, Path file) {
+    shot(robot, windows.get(windows.size() - 1).getScene(), file);
+  }
+
+  private void shot(FxRobot robot, Scene scene, Path file) {
     settle();
     robot.interact(
         () -> {
-          WritableImage image = stage.getScene().snapshot(null);
+          WritableImage image = scene.snapshot(null);
           int width = (int) image.getWidth();
           int height = (int) image.getHeight();
           int[] argb = new int[width * height];

@@ -276,6 +276,9 @@ class JourneysTest {
     bench.until("a problem", () -> bench.model().session().problem().get().isPresent());
     assertThat(robot.lookup("#status-words").queryAs(Label.class).getText()).contains("bad.ifc");
     bench.settle();
+    assertThat(robot.lookup(".instead").queryAs(Label.class).getText())
+        .contains("bad.ifc, line 1, column 1")
+        .contains("Choose an IFC file");
     assertThat(bench.model().picture().image().get()).isEmpty();
     assertThat(bench.model().drawings().plan().image().get()).isEmpty();
     assertThat(bench.model().picture().pick(100, 100)).isEmpty();

@@ -8,6 +8,8 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
 import java.util.Set;
+import javafx.scene.control.ListView;
+import javafx.scene.input.KeyCode;
 import javafx.stage.Stage;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.condition.EnabledIfSystemProperty;
@@ -35,6 +37,44 @@ class ScreenshotTest {
             ? Bench.ROOT.resolve("docs/images")
             : Path.of("target/images");
     return folder.resolve(name + ".png");
+  }
+
+  /** What opens over the panel or only now and then. */
+  @Test
+  void whatIsSeenNowAndThenCanBeShown(FxRobot robot) throws IOException {
+    Path pine = bench.sample("pine-deck");
+    Path services = bench.folder.resolve("services.ifc");
+    // the water pipe moved to where no pan can be hung
+    String drawn = Files.readString(Bench.ROOT.resolve("samples/pine-deck/services.ifc"));
+    Files.writeString(services, drawn.replace("2352.0400", "2252.0400"));
+    robot.interact(() -> bench.host.open(pine));
+    bench.whole();
+    robot.push(KeyCode.SHORTCUT, KeyCode.K).write("outlet");
+    bench.shot(robot, image("views/now-and-then-commands"));
+    robot.push(KeyCode.ESCAPE);
+    robot.clickOn("#write");
+    bench.shot(robot, robot.listTargetWindows(), image("views/now-and-then-write"));
+    robot.clickOn("#write-now");
+    bench.until("written", () -> bench.model().saving().message().get().startsWith("Wrote"));
+    robot.interact(
+        () -> bench.model().session().decide("Add services", d -> d.withService(services)));
+    bench.whole();
+    robot.clickOn("#tab-services");
+    bench.until("looked at", () -> !bench.model().services().busy().get());
+    robot.interact(
+        () -> robot.lookup("#services").queryAs(ListView.class).getSelectionModel().select(0));
+    bench.shot(robot, image("views/now-and-then-services"));
+    robot.interact(
+        () -> bench.model().settings().set(bench.model().settings().get().withFontPercent(200)));
+    robot.clickOn("#tab-findings");
+    bench.shot(robot, image("views/now-and-then-large-letters"));
+    robot.interact(
+        () -> bench.model().settings().set(bench.model().settings().get().withFontPercent(100)));
+    Path bad = Files.writeString(bench.folder.resolve("bad.ifc"), "this is no model");
+    robot.interact(() -> bench.host.open(bad));
+    bench.until("a problem", () -> bench.model().session().problem().get().isPresent());
+    bench.shot(robot, image("views/now-and-then-problem"));
+    assertThat(Files.size(image("views/now-and-then-services"))).isGreaterThan(10_000);
   }
 
   @Test

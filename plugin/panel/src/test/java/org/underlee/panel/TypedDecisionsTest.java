@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.io.IOException;
+import java.util.List;
 import java.util.OptionalDouble;
 import javafx.scene.Node;
 import javafx.scene.control.Label;
@@ -75,6 +76,21 @@ class TypedDecisionsTest {
     assertThat(robot.lookup("#slip").queryAs(Label.class).getText()).contains("is not a length");
     assertThat(text(robot, "#seat")).isEqualTo("low");
     assertThat(decided().seat()).isEmpty();
+  }
+
+  @Test
+  void whatCannotBeDoneNowIsGreyAndUndoSaysWhatItTakesBack(FxRobot robot) throws IOException {
+    for (String id : List.of("#undo", "#redo", "#export", "#write")) {
+      assertThat(robot.lookup(id).queryAs(Node.class).isDisabled()).as(id).isTrue();
+    }
+    open(robot);
+    assertThat(robot.lookup("#write").queryAs(Node.class).isDisabled()).isFalse();
+    assertThat(robot.lookup("#undo").queryAs(Node.class).isDisabled()).isTrue();
+    robot.interact(() -> bench.model().setFall(OptionalDouble.of(80)));
+    bench.whole();
+    Node undo = robot.lookup("#undo").queryAs(Node.class);
+    assertThat(undo.isDisabled()).isFalse();
+    assertThat(undo.getAccessibleText()).isEqualTo("Undo: Set the fall");
   }
 
   @Test

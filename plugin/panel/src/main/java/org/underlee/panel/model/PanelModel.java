@@ -264,6 +264,18 @@ public final class PanelModel implements AutoCloseable {
     return listing.lists();
   }
 
+  /** What is to be read where pictures are while there are none; else empty. */
+  public String insteadOfPictures() {
+    if (session.result().get().isPresent() || session.model().get().isEmpty()) {
+      return "";
+    }
+    return session
+        .problem()
+        .get()
+        .map(Problem::words)
+        .orElseGet(() -> session.busyWith().get().isEmpty() ? "" : session.busyWith().get() + " …");
+  }
+
   /** How the design stands, in one line. */
   public String summary() {
     return session

@@ -71,6 +71,11 @@ public final class Saving implements AutoCloseable {
     return session.result().get().filter(Result::isWhole).flatMap(Result::design);
   }
 
+  /** Whether there is a design of the newest decisions. */
+  public boolean canWrite() {
+    return wholeDesign().isPresent();
+  }
+
   /** What would be written; empty while there is no design of the newest decisions. */
   public Optional<Writing> preview() {
     return wholeDesign().map(Writing::of);

@@ -44,8 +44,7 @@ final class FileActions {
 
   private void files() {
     Need open = openModel();
-    Need whole =
-        new Need("needs a design that is worked out", () -> model.saving().preview().isPresent());
+    Need whole = new Need("needs a design that is worked out", model.saving()::canWrite);
     add("open", "Open a model …", "mdi2f-folder-open-outline", "Shortcut+O", Need.NONE, this::open);
     add(
         "recent-forget",

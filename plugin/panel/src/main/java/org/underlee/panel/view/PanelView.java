@@ -91,8 +91,11 @@ public final class PanelView extends StackPane {
         .getTabs()
         .setAll(
             tab(Place.PICTURE, "3-D", new Picture3dView(model, actions)),
-            wanted(tab(Place.PLAN, "Plan", plan), model.drawings()::wantPlan),
-            wanted(tab(Place.SECTION, "Section", section), model.drawings()::wantSection));
+            wanted(
+                tab(Place.PLAN, "Plan", new PicturePlace(model, plan)), model.drawings()::wantPlan),
+            wanted(
+                tab(Place.SECTION, "Section", new PicturePlace(model, section)),
+                model.drawings()::wantSection));
     tables
         .getTabs()
         .setAll(

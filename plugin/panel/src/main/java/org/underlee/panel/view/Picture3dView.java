@@ -16,7 +16,7 @@ import javafx.scene.input.MouseButton;
 import javafx.scene.input.MouseEvent;
 import javafx.scene.input.ScrollEvent;
 import javafx.scene.layout.BorderPane;
-import javafx.scene.layout.HBox;
+import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.VBox;
 import javafx.util.Duration;
 import org.underlee.panel.model.Item;
@@ -64,7 +64,7 @@ final class Picture3dView extends BorderPane {
     pane.setOnScroll(this::scroll);
     pane.setOnKeyPressed(this::key);
     setTop(new VBox(tools(actions), new SectionView(model, actions)));
-    setCenter(pane);
+    setCenter(new PicturePlace(model, pane));
   }
 
   @Override
@@ -76,8 +76,9 @@ final class Picture3dView extends BorderPane {
     return pane.scale();
   }
 
-  private HBox tools(Actions actions) {
-    HBox tools = new HBox();
+  /** In lines, as many as large letters need. */
+  private FlowPane tools(Actions actions) {
+    FlowPane tools = new FlowPane();
     tools.getStyleClass().add("picture-tools");
     for (Viewpoint view : Viewpoint.values()) {
       Button button = new Button(view.toString());

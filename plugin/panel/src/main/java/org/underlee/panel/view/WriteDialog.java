@@ -36,6 +36,7 @@ final class WriteDialog extends Dialog<ButtonType> {
     head.getStyleClass().add("inspector-name");
     Label bytes = new Label(bytes(writing));
     bytes.setId("write-bytes");
+    bytes.setWrapText(true);
     ToggleGroup group = new ToggleGroup();
     copy.setToggleGroup(group);
     inPlace.setToggleGroup(group);
