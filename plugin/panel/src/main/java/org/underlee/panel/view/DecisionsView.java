@@ -4,8 +4,11 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.UnaryOperator;
+import javafx.scene.Node;
 import javafx.scene.control.ComboBox;
 import javafx.scene.control.Label;
+import javafx.scene.control.ListCell;
 import javafx.scene.control.Slider;
 import javafx.scene.control.TextField;
 import javafx.scene.layout.HBox;
@@ -37,6 +40,7 @@ final class DecisionsView extends VBox {
   private final TextField seat = new TextField();
   private final ComboBox<String> rain = new ComboBox<>();
   private final TextField dryZone = new TextField();
+  private final Label rainTaken = new Label();
   private final Label slip = new Label();
   private boolean following;
 
@@ -51,6 +55,15 @@ final class DecisionsView extends VBox {
     rain.setId("rain");
     rain.setEditable(true);
     rain.getItems().setAll(model.offer().rainPlaces());
+    rain.setCellFactory(
+        v -> new WordsCell(place -> model.offer().rainWords(place, model.units().get())));
+    rainTaken.setId("rain-words");
+    rainTaken.getStyleClass().add("quiet");
+    rainTaken.setWrapText(true);
+    rainTaken.setMinHeight(Label.USE_PREF_SIZE);
+    worded(deck, id -> id.equals(ALL_DECKS) ? id : model.offer().deckWords(id));
+    worded(kit, model.offer()::kitWords);
+    worded(lowEnd, line -> line.equals(AS_FRAMED) ? line : model.offer().lowEndWords(line));
     lowEnd.setId("low-end");
     lowEnd.setAccessibleText("Line that the low ends follow");
     seat.setId("seat");
@@ -74,7 +87,7 @@ final class DecisionsView extends VBox {
             labelled("Fall of the pans", falls),
             labelled("Low end", lowEnd),
             labelled("Seat above the joist bottom, high end", seat),
-            labelled("Rain to carry", rain),
+            labelled("Rain to carry", rain, rainTaken),
             labelled("Must stay dry: slab, space or corners", dryZone),
             slip);
     for (ComboBox<String> box : List.of(deck, kit, lowEnd, rain)) {
@@ -89,11 +102,33 @@ final class DecisionsView extends VBox {
     follow();
   }
 
-  private static VBox labelled(String words, javafx.scene.Node node) {
+  private static VBox labelled(String words, Node node, Node... below) {
     Label label = new Label(words);
     label.getStyleClass().add("quiet");
     label.setLabelFor(node);
-    return new VBox(label, node);
+    VBox box = new VBox(label, node);
+    box.getChildren().addAll(below);
+    return box;
+  }
+
+  /** Shows what there is to choose from in words; what is chosen stays the id. */
+  private static void worded(ComboBox<String> box, UnaryOperator<String> words) {
+    box.setCellFactory(v -> new WordsCell(words));
+    box.setButtonCell(new WordsCell(words));
+  }
+
+  private static final class WordsCell extends ListCell<String> {
+    private final UnaryOperator<String> words;
+
+    WordsCell(UnaryOperator<String> words) {
+      this.words = words;
+    }
+
+    @Override
+    protected void updateItem(String item, boolean empty) {
+      super.updateItem(item, empty);
+      setText(empty || item == null ? null : words.apply(item));
+    }
   }
 
   private void listen() {
@@ -221,6 +256,7 @@ final class DecisionsView extends VBox {
     }
     fallText.setText(Lengths.fall(1 / run).replaceAll(" \\(.*", ""));
     rain.setValue(d.rain());
+    rainTaken.setText(model.offer().rainTaken(model.units().get()));
     followWishes(d);
     following = false;
   }

@@ -88,12 +88,17 @@ public final class PanelView extends StackPane {
             model.drawings().section(),
             p -> {},
             Optional.empty());
+    Tab sectionTab = wanted(tab(Place.SECTION, "Section", section), model.drawings()::wantSection);
+    model
+        .drawings()
+        .sectionName()
+        .addListener((o, before, now) -> sectionTab.setText(("Section  " + now).strip()));
     pictures
         .getTabs()
         .setAll(
             tab(Place.PICTURE, "3-D", new Picture3dView(model, actions)),
             wanted(tab(Place.PLAN, "Plan", plan), model.drawings()::wantPlan),
-            wanted(tab(Place.SECTION, "Section", section), model.drawings()::wantSection));
+            sectionTab);
     tables
         .getTabs()
         .setAll(
