@@ -47,7 +47,7 @@ public final class HeadClosed implements Check {
                 Measure.lengths(dam, LEAST),
                 Fix.of(
                     Words.of(
-                        "Use a kit whose pans turn up by %s or more (panHemMm), or seal the head rail to the"
+                        "Use a kit whose pans turn up by %s or more, or seal the head rail to the"
                             + " pan.",
                         Quantity.length(LEAST).atLeast()))));
       }

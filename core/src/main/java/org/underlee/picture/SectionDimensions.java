@@ -68,6 +68,7 @@ final class SectionDimensions {
         new Vec2((from + end) / 2, TALL * (low - 4.5 * ROW)),
         "Section through "
             + bay.id()
+            + layout.filter(l -> !l.parts().isEmpty()).map(l -> " of " + l.mark()).orElse("")
             + ", high end to the left, places from there; heights drawn double",
         PlanBuilder.SMALL_TEXT_MM,
         PlanItem.Anchor.BELOW,

@@ -104,7 +104,8 @@ public final class Drawings implements AutoCloseable {
   }
 
   private void askSection(boolean fit) {
-    sectionName.set(bay.map(b -> b.bay() + " of " + b.field()).orElse(""));
+    sectionName.set(
+        result.flatMap(r -> bay.map(b -> Names.of(r).bay(b.field(), b.bay()))).orElse(""));
     sectionMaking.ask(fit);
   }
 

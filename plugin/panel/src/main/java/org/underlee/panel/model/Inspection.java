@@ -46,7 +46,7 @@ public record Inspection(String name, String kind, List<Row> rows, List<Because>
 
   /** Says what is known of an item; empty when it is no longer there. */
   public static Optional<Inspection> of(Item item, Result result, UnitSystem units) {
-    Sayer say = new Sayer(units);
+    Sayer say = new Sayer(units, Names.of(result));
     if (item instanceof Item.OfPart part) {
       return result.part(part.id()).map(p -> say.part(p, result));
     } else if (item instanceof Item.OfBay bay) {
@@ -66,7 +66,7 @@ public record Inspection(String name, String kind, List<Row> rows, List<Because>
     return Optional.empty();
   }
 
-  private record Sayer(UnitSystem units) {
+  private record Sayer(UnitSystem units, Names names) {
     private String length(double metres) {
       return Lengths.format(metres, units);
     }
@@ -83,14 +83,19 @@ public record Inspection(String name, String kind, List<Row> rows, List<Because>
       }
       part.cuts().forEach(c -> rows.add(new Row("Cut", c.words().in(units))));
       rows.add(new Row("Cut from", stock(part, result)));
-      part.bay().ifPresent(b -> rows.add(new Row("Bay", b)));
+      rows.add(
+          new Row(
+              part.bay().isPresent() ? "Bay" : "Field",
+              part.bay()
+                  .map(b -> names.bay(part.field(), b))
+                  .orElseGet(() -> names.field(part.field()))));
       if (part.kind() == PartKind.OUTLET) {
         result
             .layoutOf(part.field())
             .flatMap(FieldLayout::gutter)
             .ifPresent(g -> rows.add(new Row("Along the gutter", along(part, g))));
       }
-      rows.add(new Row("Part id", part.id()));
+      rows.add(new Row("Id in files", part.id()));
       result
           .design()
           .flatMap(d -> d.globalIdOf(part))
@@ -112,7 +117,7 @@ public record Inspection(String name, String kind, List<Row> rows, List<Because>
           .filter(s -> s.id().equals(part.item()))
           .map(s -> s.description(units))
           .findFirst()
-          .orElse(part.item());
+          .orElseGet(() -> Names.item(part.item()));
     }
 
     private Because because(Derivation d) {
@@ -143,8 +148,7 @@ public record Inspection(String name, String kind, List<Row> rows, List<Because>
       rows.add(new Row("Joist depth", length(bay.depth())));
       rows.add(new Row("Between", bay.left().id() + " and " + bay.right().id()));
       for (Block block : bay.blocking()) {
-        rows.add(
-            new Row("Blocking at " + length(block.at()), "underside " + length(block.bottom())));
+        rows.add(new Row("Blocking at " + length(block.at()), underside(block)));
       }
       for (Crossing c : bay.crossings()) {
         rows.add(new Row("Crossing at " + length(c.at()), crossing(c)));
@@ -164,7 +168,17 @@ public record Inspection(String name, String kind, List<Row> rows, List<Because>
                         : "Left open; the findings say why.",
                     List.of()));
           });
-      return new Inspection(bay.id(), "bay of " + field, rows, why);
+      return new Inspection(bay.id(), "bay of " + names.field(field), rows, why);
+    }
+
+    /** From where a seat is measured, too. */
+    private String underside(Block block) {
+      if (Math.abs(block.bottom()) < Lengths.TAPE_MARK / 2) {
+        return "underside level with the joist bottom";
+      }
+      return "underside "
+          + length(Math.abs(block.bottom()))
+          + (block.bottom() > 0 ? " above the joist bottom" : " below the joist bottom");
     }
 
     private String crossing(Crossing c) {
@@ -196,7 +210,11 @@ public record Inspection(String name, String kind, List<Row> rows, List<Because>
             rows.add(new Row("Parts", Integer.toString(l.parts().size())));
             why.add(new Because("The seat is set by " + l.binding().in(units) + ".", List.of()));
           });
-      return new Inspection(field.id(), "joist field", rows, why);
+      return new Inspection(names.field(field.id()), "joist field of " + deckOf(field), rows, why);
+    }
+
+    private static String deckOf(Field field) {
+      return Names.deck(field.id().substring(0, Math.max(0, field.id().indexOf('/'))));
     }
 
     Inspection deck(Deck deck) {
@@ -205,7 +223,7 @@ public record Inspection(String name, String kind, List<Row> rows, List<Because>
       rows.add(new Row("Joist tops at", length(deck.top())));
       deck.storey().ifPresent(s -> rows.add(new Row("Storey", s.name())));
       return new Inspection(
-          deck.id(),
+          Names.deck(deck.id()),
           deck.outside().value() ? "outside deck" : "inside floor",
           rows,
           List.of(new Because(deck.outside().why() + ".", List.of())));
@@ -222,7 +240,7 @@ public record Inspection(String name, String kind, List<Row> rows, List<Because>
           r -> {
             rows.add(new Row("Role", r.role().word()));
             rows.add(
-                new Row("Sure to", new Quantity(r.confidence(), Quantity.Kind.SHARE).in(units)));
+                new Row("Confidence", new Quantity(r.confidence(), Quantity.Kind.SHARE).in(units)));
             why.add(new Because(r.why(), List.of()));
           });
       rows.add(new Row("Class", element.ifcClass()));

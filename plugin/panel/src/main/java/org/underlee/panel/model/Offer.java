@@ -85,6 +85,11 @@ public final class Offer {
     return Names.deck(id);
   }
 
+  /** A field as its pieces have it: {@code F1}. */
+  public String fieldWords(String id) {
+    return session.result().get().map(r -> Names.of(r).field(id)).orElse(id);
+  }
+
   /** A line of {@link #lowEnds} in words. */
   public String lowEndWords(String line) {
     return Names.lowEnd(line);

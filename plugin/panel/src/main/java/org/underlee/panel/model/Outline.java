@@ -40,25 +40,27 @@ public record Outline(Item item, String name, String note, State state, List<Out
 
   /** One tree for each deck of the model. */
   public static List<Outline> of(Result result, UnitSystem units) {
-    return result.survey().framing().decks().stream().map(d -> deck(d, result, units)).toList();
+    Names names = Names.of(result);
+    return result.survey().framing().decks().stream()
+        .map(d -> deck(d, names, result, units))
+        .toList();
   }
 
-  private static Outline deck(Deck deck, Result result, UnitSystem units) {
-    List<Outline> fields = deck.fields().stream().map(f -> field(f, result, units)).toList();
-    boolean inScope =
-        result.decisions().deck().map(deck.id()::equals).orElse(deck.outside().value());
+  private static Outline deck(Deck deck, Names names, Result result, UnitSystem units) {
+    List<Outline> fields = deck.fields().stream().map(f -> field(f, names, result, units)).toList();
+    boolean inScope = Names.isInScope(deck, result.decisions());
     String note =
         (deck.outside().value() ? "outside" : "inside")
             + deck.storey().map(s -> ", " + s.name()).orElse("");
     return new Outline(
         new Item.OfDeck(deck.id()),
-        named("Deck", deck.id()),
+        Names.deck(deck.id()),
         note,
         inScope ? together(fields, result) : State.OUT,
         fields);
   }
 
-  private static Outline field(Field field, Result result, UnitSystem units) {
+  private static Outline field(Field field, Names names, Result result, UnitSystem units) {
     Optional<FieldLayout> layout = result.layoutOf(field.id());
     FieldBays bays = result.survey().baysOf(field);
     List<Outline> inside =
@@ -73,7 +75,7 @@ public record Outline(Item item, String name, String note, State state, List<Out
         layout.map(l -> "falls " + Lengths.fall(l.fall())).orElse(bays.bays().size() + " bays");
     List<Outline> all = java.util.stream.Stream.concat(inside.stream(), shared.stream()).toList();
     State state = layout.isEmpty() ? without(result) : together(inside, result);
-    return new Outline(new Item.OfField(field.id()), named("Field", field.id()), note, state, all);
+    return new Outline(new Item.OfField(field.id()), names.field(field.id()), note, state, all);
   }
 
   private static Outline bay(
@@ -112,10 +114,5 @@ public record Outline(Item item, String name, String note, State state, List<Out
     return states.size() == 1
         ? states.iterator().next()
         : states.isEmpty() ? without(result) : State.PARTLY;
-  }
-
-  /** {@code Deck 1} of {@code deck-1}, {@code Field 2} of {@code deck-1/field-2}. */
-  private static String named(String word, String id) {
-    return word + " " + id.substring(id.lastIndexOf('-') + 1);
   }
 }

@@ -207,7 +207,7 @@ final class Actions {
   private void askHighLine(HighLineAsked now) {
     TextAsk.length(
             view,
-            "The high line of " + now.field(),
+            "The high line of " + model.offer().fieldWords(now.field()),
             "How far from its high end it is to be, such as 7' 9 1/2\" or 2.36 m; empty for where the"
                 + " program puts it",
             now.station(),

@@ -4,9 +4,12 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.UnaryOperator;
+import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.ComboBox;
 import javafx.scene.control.Label;
+import javafx.scene.control.ListCell;
 import javafx.scene.control.Slider;
 import javafx.scene.control.Tooltip;
 import javafx.scene.input.KeyCode;
@@ -40,6 +43,7 @@ final class DecisionsView extends VBox {
   private final TypedText seat = new TypedText(this::setSeat);
   private final ComboBox<String> rain = new ComboBox<>();
   private final TypedText dryZone = new TypedText(this::setDryZone);
+  private final Label rainTaken = new Label();
   private final Label slip = new Label();
   private boolean following;
 
@@ -54,6 +58,15 @@ final class DecisionsView extends VBox {
     rain.setId("rain");
     rain.setEditable(true);
     rain.getItems().setAll(model.offer().rainPlaces());
+    rain.setCellFactory(
+        v -> new WordsCell(place -> model.offer().rainWords(place, model.units().get())));
+    rainTaken.setId("rain-words");
+    rainTaken.getStyleClass().add("quiet");
+    rainTaken.setWrapText(true);
+    rainTaken.setMinHeight(Label.USE_PREF_SIZE);
+    worded(deck, id -> id.equals(ALL_DECKS) ? id : model.offer().deckWords(id));
+    worded(kit, model.offer()::kitWords);
+    worded(lowEnd, line -> line.equals(AS_FRAMED) ? line : model.offer().lowEndWords(line));
     lowEnd.setId("low-end");
     lowEnd.setAccessibleText("Line that the low ends follow");
     seat.setId("seat");
@@ -78,7 +91,7 @@ final class DecisionsView extends VBox {
             labelled("Fall of the pans", falls),
             labelled("Low end", lowEnd),
             labelled("Seat above the joist bottom, high end", seat),
-            labelled("Rain to carry", rain),
+            labelled("Rain to carry", rain, rainTaken),
             labelled("Must stay dry: slab, space or corners", dryZone),
             slip);
     for (ComboBox<String> box : List.of(deck, kit, lowEnd, rain)) {
@@ -95,7 +108,6 @@ final class DecisionsView extends VBox {
 
   private HBox kits(Actions actions) {
     HBox.setHgrow(kit, Priority.ALWAYS);
-    kit.setConverter(new KitWords(model.offer()));
     Button own = actions.button("own-kit", "own-kit");
     own.setText("Own …");
     own.setAccessibleText(actions.named("own-kit").words());
@@ -105,11 +117,33 @@ final class DecisionsView extends VBox {
     return kits;
   }
 
-  private static VBox labelled(String words, javafx.scene.Node node) {
+  private static VBox labelled(String words, Node node, Node... below) {
     Label label = new Label(words);
     label.getStyleClass().add("quiet");
     label.setLabelFor(node);
-    return new VBox(label, node);
+    VBox box = new VBox(label, node);
+    box.getChildren().addAll(below);
+    return box;
+  }
+
+  /** Shows what there is to choose from in words; what is chosen stays the id. */
+  private static void worded(ComboBox<String> box, UnaryOperator<String> words) {
+    box.setCellFactory(v -> new WordsCell(words));
+    box.setButtonCell(new WordsCell(words));
+  }
+
+  private static final class WordsCell extends ListCell<String> {
+    private final UnaryOperator<String> words;
+
+    WordsCell(UnaryOperator<String> words) {
+      this.words = words;
+    }
+
+    @Override
+    protected void updateItem(String item, boolean empty) {
+      super.updateItem(item, empty);
+      setText(empty || item == null ? null : words.apply(item));
+    }
   }
 
   private void listen() {
@@ -252,6 +286,7 @@ final class DecisionsView extends VBox {
     }
     fallText.show(Lengths.fall(1 / run).replaceAll(" \\(.*", ""));
     rain.setValue(d.rain());
+    rainTaken.setText(model.offer().rainTaken(model.units().get()));
     followWishes(d);
     following = false;
   }

@@ -87,15 +87,21 @@ public final class PanelView extends StackPane {
     FlatView section =
         new FlatView(
             "section", "The section through the bay", model.drawings().section(), Optional.empty());
+    Tab sectionTab =
+        wanted(
+            tab(Place.SECTION, "Section", new PicturePlace(model, section)),
+            model.drawings()::wantSection);
+    model
+        .drawings()
+        .sectionName()
+        .addListener((o, before, now) -> sectionTab.setText(("Section  " + now).strip()));
     pictures
         .getTabs()
         .setAll(
             tab(Place.PICTURE, "3-D", new Picture3dView(model, actions)),
             wanted(
                 tab(Place.PLAN, "Plan", new PicturePlace(model, plan)), model.drawings()::wantPlan),
-            wanted(
-                tab(Place.SECTION, "Section", new PicturePlace(model, section)),
-                model.drawings()::wantSection));
+            sectionTab);
     tables
         .getTabs()
         .setAll(
