@@ -107,7 +107,16 @@ public record Decisions(
   public Decisions withService(Path model) {
     List<String> more = new ArrayList<>(services);
     more.add(model.toString());
-    return new Decisions(deck, kit, runPerFall, rain, more, accepted, wishes, roles, bothWays);
+    return servedBy(more);
+  }
+
+  /** Without a model of services. */
+  public Decisions withoutService(String file) {
+    return servedBy(services.stream().filter(s -> !s.equals(file)).toList());
+  }
+
+  private Decisions servedBy(List<String> files) {
+    return new Decisions(deck, kit, runPerFall, rain, files, accepted, wishes, roles, bothWays);
   }
 
   private Decisions with(Wishes others) {
@@ -284,9 +293,14 @@ public record Decisions(
                     "Write a rate such as 8in/h or 150mm/h, or a place of the rain table."));
   }
 
-  SurveyRequest request(Path model) {
+  /**
+   * How a model is read.
+   *
+   * @param readable those of the services that can be read
+   */
+  SurveyRequest request(Path model, List<String> readable) {
     return new SurveyRequest(
-            Optional.empty(), overrides(model), services.stream().map(Path::of).toList())
+            Optional.empty(), overrides(model), readable.stream().map(Path::of).toList())
         .bothWays(bothWays);
   }
 

@@ -27,6 +27,7 @@ public final class PanelModel implements AutoCloseable {
   private final Listing listing;
   private final Saving saving;
   private final Services services;
+  private final ServiceFiles serviceFiles;
   private final Choices choices;
   private final Resyncing resyncing;
   private final RolesGiven roles;
@@ -55,6 +56,7 @@ public final class PanelModel implements AutoCloseable {
     drawings = new Drawings(screen);
     listing = new Listing(screen);
     saving = new Saving(host, session, screen);
+    serviceFiles = new ServiceFiles(session);
     services = new Services(session, saving, units, screen);
     choices = new Choices(session, units, screen);
     resyncing = new Resyncing(session, saving, units, screen);
@@ -115,6 +117,10 @@ public final class PanelModel implements AutoCloseable {
 
   public Services services() {
     return services;
+  }
+
+  public ServiceFiles serviceFiles() {
+    return serviceFiles;
   }
 
   public Choices choices() {

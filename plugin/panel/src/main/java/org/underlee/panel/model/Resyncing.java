@@ -74,11 +74,12 @@ public final class Resyncing implements AutoCloseable {
 
   private void from(Path drained, Path export) {
     Decisions decisions = session.decisions().get();
+    List<String> services = session.servicesRead();
     problem.set(Optional.empty());
     busy.set(true);
     working.run(
         () -> {
-          SurveyRequest asked = decisions.request(export);
+          SurveyRequest asked = decisions.request(export, services);
           return Resync.of(export, drained, asked.services(), asked.overrides(), Optional.empty());
         },
         made -> {

@@ -159,8 +159,7 @@ final class FileActions {
   }
 
   private void addServices() {
-    ask.toOpen("A model of services", MODELS)
-        .ifPresent(f -> model.session().decide("Add services", d -> d.withService(f)));
+    ask.toOpen("A model of services", MODELS).ifPresent(f -> model.serviceFiles().add(List.of(f)));
   }
 
   private void write() {
