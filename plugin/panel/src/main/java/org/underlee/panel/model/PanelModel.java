@@ -26,6 +26,7 @@ public final class PanelModel implements AutoCloseable {
   private final Drawings drawings;
   private final Listing listing;
   private final Saving saving;
+  private final ForTheSite forTheSite;
   private final Services services;
   private final ServiceFiles serviceFiles;
   private final Choices choices;
@@ -56,6 +57,7 @@ public final class PanelModel implements AutoCloseable {
     drawings = new Drawings(screen);
     listing = new Listing(screen);
     saving = new Saving(host, session, screen);
+    forTheSite = new ForTheSite(session, saving, units);
     serviceFiles = new ServiceFiles(session);
     services = new Services(session, saving, units, screen);
     choices = new Choices(session, units, screen);
@@ -149,6 +151,10 @@ public final class PanelModel implements AutoCloseable {
 
   public Saving saving() {
     return saving;
+  }
+
+  public ForTheSite forTheSite() {
+    return forTheSite;
   }
 
   public Picture3d picture() {

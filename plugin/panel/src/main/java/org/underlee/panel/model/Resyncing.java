@@ -128,7 +128,7 @@ public final class Resyncing implements AutoCloseable {
       Resynced made = resynced.get().get();
       saving.save(
           target,
-          false,
+          FileKind.MODELS,
           () -> DeckRun.save(made.design(), export.get(), target),
           "Wrote " + target.getFileName() + "; bays: " + summary(made) + ".");
     }
