@@ -111,4 +111,40 @@ class ServiceFilesTest {
     assertThat(after.layout()).isEqualTo(opened.layout());
     assertThat(robot.lookup("#status-words").queryAs(Label.class).getText()).isEmpty();
   }
+
+  private String told() {
+    return bench.model().dropped().problem().get().map(p -> p.words()).orElse("");
+  }
+
+  @Test
+  void whatIsDroppedIsOpenedOrAddedWhereServicesAreInSightAndTheRestIsTold(FxRobot robot)
+      throws IOException {
+    Path pine = bench.sample("pine-deck");
+    Path balcony = bench.sample("harbour-balcony");
+    Path notes = Files.writeString(bench.folder.resolve("notes.txt"), "no model");
+    Path services = services();
+    robot.interact(() -> bench.view().take(List.of(notes)));
+    assertThat(bench.model().session().model().get()).isEmpty();
+    assertThat(told()).contains("notes.txt was dropped and is no model").contains(".ifc");
+
+    robot.interact(() -> bench.view().take(List.of(notes, pine, balcony)));
+    assertThat(bench.model().session().model().get()).contains(pine);
+    assertThat(told()).contains("notes.txt");
+    robot.interact(() -> bench.view().take(List.of(pine, balcony)));
+    assertThat(told()).contains("harbour-balcony.ifc was left").contains("Services");
+    Result plain = bench.whole();
+
+    robot.clickOn("#tab-services");
+    robot.interact(() -> bench.view().take(List.of(services, services, pine)));
+    bench.until("added once", () -> decided().equals(List.of(services.toString())));
+    assertThat(bench.model().session().model().get()).as("still open").contains(pine);
+    assertThat(slip(robot)).contains("is the open model itself");
+    assertThat(bench.whole().survey().services()).hasSize(1);
+
+    robot.clickOn("#tab-findings");
+    robot.interact(() -> bench.view().take(List.of(balcony)));
+    assertThat(bench.model().session().model().get()).contains(balcony);
+    assertThat(told()).isEmpty();
+    assertThat(bench.whole().survey().framing()).isNotEqualTo(plain.survey().framing());
+  }
 }

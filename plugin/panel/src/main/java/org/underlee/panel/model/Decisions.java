@@ -163,6 +163,13 @@ public record Decisions(
     return with(wishes.with(all));
   }
 
+  /** Without the rain of a roof. */
+  Decisions notDraining(Onto onto) {
+    List<Onto> others = new ArrayList<>(wishes.onto());
+    others.remove(onto);
+    return with(wishes.with(others));
+  }
+
   /** The user's own tables by which gutters and downspouts are rated, too. */
   Decisions withTables(Optional<OwnTables> tables) {
     return with(wishes.ratedBy(tables));
@@ -184,8 +191,13 @@ public record Decisions(
   /** A field falling both ways, or again one way. */
   public Decisions turningWays(String field) {
     return highLine(field).isPresent()
-        ? fallingBothWays(others(field))
+        ? fallingOneWay(field)
         : turnedAt(new HighLineAsked(field, OptionalDouble.empty()));
+  }
+
+  /** A field falling one way, as it is framed. */
+  Decisions fallingOneWay(String field) {
+    return fallingBothWays(others(field));
   }
 
   /** A field falling both ways from this line, and from no other. */
@@ -242,6 +254,17 @@ public record Decisions(
     if (!open.remove(name)) {
       open.add(name);
     }
+    return with(wishes.leavingOpen(open));
+  }
+
+  /**
+   * A bay no longer left open on purpose.
+   *
+   * @param bay as it is named in {@link Wishes#leaveOpen}
+   */
+  Decisions closing(String bay) {
+    Set<String> open = new TreeSet<>(wishes.leaveOpen());
+    open.remove(bay);
     return with(wishes.leavingOpen(open));
   }
 

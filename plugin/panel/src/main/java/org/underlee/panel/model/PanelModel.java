@@ -29,7 +29,9 @@ public final class PanelModel implements AutoCloseable {
   private final ForTheSite forTheSite;
   private final Services services;
   private final ServiceFiles serviceFiles;
+  private final Dropped dropped;
   private final Choices choices;
+  private final AlsoDecided alsoDecided;
   private final Resyncing resyncing;
   private final RolesGiven roles;
   private final Selecting selecting;
@@ -59,7 +61,9 @@ public final class PanelModel implements AutoCloseable {
     saving = new Saving(host, session, screen);
     forTheSite = new ForTheSite(session, saving, units);
     serviceFiles = new ServiceFiles(session);
+    dropped = new Dropped(session, serviceFiles, this::open);
     services = new Services(session, saving, units, screen);
+    alsoDecided = new AlsoDecided(session);
     choices = new Choices(session, units, screen);
     resyncing = new Resyncing(session, saving, units, screen);
     roles = new RolesGiven(session);
@@ -123,6 +127,14 @@ public final class PanelModel implements AutoCloseable {
 
   public ServiceFiles serviceFiles() {
     return serviceFiles;
+  }
+
+  public AlsoDecided alsoDecided() {
+    return alsoDecided;
+  }
+
+  public Dropped dropped() {
+    return dropped;
   }
 
   public Choices choices() {

@@ -3,6 +3,7 @@ package org.underlee.panel.model;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import javafx.beans.property.ReadOnlyObjectProperty;
@@ -56,23 +57,28 @@ public final class ServiceFiles {
 
   /** Adds models of services, as one step to undo; one that is there already is told. */
   public void add(List<Path> models) {
-    List<Path> others = models.stream().filter(m -> slip(m).isEmpty()).toList();
-    if (!others.isEmpty()) {
-      session.decide(
-          "Add services",
-          d -> {
-            Decisions next = d;
-            for (Path other : others) {
-              next = next.withService(other);
-            }
-            return next;
-          });
+    List<Path> others = new ArrayList<>();
+    Optional<Problem> first = Optional.empty();
+    for (Path model : models) {
+      Optional<Problem> slip = slip(model);
+      if (slip.isPresent()) {
+        first = first.or(() -> slip);
+      } else if (others.stream().noneMatch(m -> isSame(m, model))) {
+        others.add(model);
+      }
     }
-    problem.set(models.stream().flatMap(m -> slip(m, others).stream()).findFirst());
+    if (!others.isEmpty()) {
+      session.decide("Add services", d -> with(d, others));
+    }
+    problem.set(first);
   }
 
-  private Optional<Problem> slip(Path model, List<Path> added) {
-    return added.contains(model) ? Optional.empty() : slip(model);
+  private static Decisions with(Decisions decisions, List<Path> models) {
+    Decisions next = decisions;
+    for (Path model : models) {
+      next = next.withService(model);
+    }
+    return next;
   }
 
   private Optional<Problem> slip(Path model) {

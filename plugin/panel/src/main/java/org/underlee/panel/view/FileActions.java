@@ -7,14 +7,13 @@ import java.util.function.Consumer;
 import javafx.stage.Window;
 import org.underlee.panel.model.Command;
 import org.underlee.panel.model.Command.Need;
+import org.underlee.panel.model.Dropped;
 import org.underlee.panel.model.FileKind;
 import org.underlee.panel.model.PanelModel;
 import org.underlee.panel.model.Writing;
 
 /** What is done with files: opened, added, written, taken over. */
 final class FileActions {
-  private static final List<String> MODELS = List.of(".ifc", ".ifczip", ".zip");
-
   private final PanelModel model;
   private final PanelView view;
   private final FileAsk ask;
@@ -187,15 +186,18 @@ final class FileActions {
 
   private void takeOver() {
     view.show(Place.CHANGES);
-    ask.toOpen("The old model, with the assembly in it", MODELS).ifPresent(model.resyncing()::from);
+    ask.toOpen("The old model, with the assembly in it", Dropped.MODELS)
+        .ifPresent(model.resyncing()::from);
   }
 
   void open() {
-    ask.toOpen("Open a model", MODELS).ifPresent(model::open);
+    ask.toOpen("Open a model", Dropped.MODELS).ifPresent(model::open);
   }
 
   private void addServices() {
-    ask.toOpen("A model of services", MODELS).ifPresent(f -> model.serviceFiles().add(List.of(f)));
+    view.show(Place.SERVICES);
+    ask.toOpen("A model of services", Dropped.MODELS)
+        .ifPresent(f -> model.serviceFiles().add(List.of(f)));
   }
 
   private void write() {

@@ -52,6 +52,7 @@ final class StatusBar extends HBox {
     model.session().problem().addListener((o, before, now) -> fill());
     model.session().result().addListener((o, before, now) -> fill());
     model.session().leftOut().addListener((o, before, now) -> fill());
+    model.dropped().problem().addListener((o, before, now) -> fill());
     model.saving().message().addListener((o, before, now) -> fill());
     model.saving().problem().addListener((o, before, now) -> fill());
     model.notKept().addListener((o, before, now) -> fill());
