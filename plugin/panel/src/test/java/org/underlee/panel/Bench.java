@@ -16,6 +16,7 @@ import javafx.stage.Window;
 import org.testfx.api.FxRobot;
 import org.testfx.util.WaitForAsyncUtils;
 import org.underlee.panel.host.FileHost;
+import org.underlee.panel.model.FileKind;
 import org.underlee.panel.model.Memory;
 import org.underlee.panel.model.PanelModel;
 import org.underlee.panel.model.Result;
@@ -40,6 +41,8 @@ final class Bench {
   static final class Answers implements FileAsk {
     Optional<Path> open = Optional.empty();
     Optional<Path> save = Optional.empty();
+    Optional<Path> fill = Optional.empty();
+    List<FileKind> offered = List.of();
 
     @Override
     public Optional<Path> toOpen(String words, List<String> endings) {
@@ -47,8 +50,14 @@ final class Bench {
     }
 
     @Override
-    public Optional<Path> toSave(String words, Path proposed) {
+    public Optional<Path> toSave(String words, Path proposed, List<FileKind> kinds) {
+      offered = kinds;
       return save;
+    }
+
+    @Override
+    public Optional<Path> toFill(String words, Path near) {
+      return fill;
     }
   }
 

@@ -107,7 +107,16 @@ public record Decisions(
   public Decisions withService(Path model) {
     List<String> more = new ArrayList<>(services);
     more.add(model.toString());
-    return new Decisions(deck, kit, runPerFall, rain, more, accepted, wishes, roles, bothWays);
+    return servedBy(more);
+  }
+
+  /** Without a model of services. */
+  public Decisions withoutService(String file) {
+    return servedBy(services.stream().filter(s -> !s.equals(file)).toList());
+  }
+
+  private Decisions servedBy(List<String> files) {
+    return new Decisions(deck, kit, runPerFall, rain, files, accepted, wishes, roles, bothWays);
   }
 
   private Decisions with(Wishes others) {
@@ -154,6 +163,13 @@ public record Decisions(
     return with(wishes.with(all));
   }
 
+  /** Without the rain of a roof. */
+  Decisions notDraining(Onto onto) {
+    List<Onto> others = new ArrayList<>(wishes.onto());
+    others.remove(onto);
+    return with(wishes.with(others));
+  }
+
   /** The user's own tables by which gutters and downspouts are rated, too. */
   Decisions withTables(Optional<OwnTables> tables) {
     return with(wishes.ratedBy(tables));
@@ -175,8 +191,13 @@ public record Decisions(
   /** A field falling both ways, or again one way. */
   public Decisions turningWays(String field) {
     return highLine(field).isPresent()
-        ? fallingBothWays(others(field))
+        ? fallingOneWay(field)
         : turnedAt(new HighLineAsked(field, OptionalDouble.empty()));
+  }
+
+  /** A field falling one way, as it is framed. */
+  Decisions fallingOneWay(String field) {
+    return fallingBothWays(others(field));
   }
 
   /** A field falling both ways from this line, and from no other. */
@@ -236,6 +257,17 @@ public record Decisions(
     return with(wishes.leavingOpen(open));
   }
 
+  /**
+   * A bay no longer left open on purpose.
+   *
+   * @param bay as it is named in {@link Wishes#leaveOpen}
+   */
+  Decisions closing(String bay) {
+    Set<String> open = new TreeSet<>(wishes.leaveOpen());
+    open.remove(bay);
+    return with(wishes.leavingOpen(open));
+  }
+
   /** A finding accepted for a reason; no longer accepted when the reason is blank. */
   public Decisions accepting(String finding, String reason) {
     Map<String, String> more = new TreeMap<>(accepted);
@@ -284,9 +316,14 @@ public record Decisions(
                     "Write a rate such as 8in/h or 150mm/h, or a place of the rain table."));
   }
 
-  SurveyRequest request(Path model) {
+  /**
+   * How a model is read.
+   *
+   * @param readable those of the services that can be read
+   */
+  SurveyRequest request(Path model, List<String> readable) {
     return new SurveyRequest(
-            Optional.empty(), overrides(model), services.stream().map(Path::of).toList())
+            Optional.empty(), overrides(model), readable.stream().map(Path::of).toList())
         .bothWays(bothWays);
   }
 

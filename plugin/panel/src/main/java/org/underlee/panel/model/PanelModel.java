@@ -26,8 +26,12 @@ public final class PanelModel implements AutoCloseable {
   private final Drawings drawings;
   private final Listing listing;
   private final Saving saving;
+  private final ForTheSite forTheSite;
   private final Services services;
+  private final ServiceFiles serviceFiles;
+  private final Dropped dropped;
   private final Choices choices;
+  private final AlsoDecided alsoDecided;
   private final Resyncing resyncing;
   private final RolesGiven roles;
   private final Selecting selecting;
@@ -55,7 +59,11 @@ public final class PanelModel implements AutoCloseable {
     drawings = new Drawings(screen);
     listing = new Listing(screen);
     saving = new Saving(host, session, screen);
+    forTheSite = new ForTheSite(session, saving, units);
+    serviceFiles = new ServiceFiles(session);
+    dropped = new Dropped(session, serviceFiles, this::open);
     services = new Services(session, saving, units, screen);
+    alsoDecided = new AlsoDecided(session);
     choices = new Choices(session, units, screen);
     resyncing = new Resyncing(session, saving, units, screen);
     roles = new RolesGiven(session);
@@ -117,6 +125,18 @@ public final class PanelModel implements AutoCloseable {
     return services;
   }
 
+  public ServiceFiles serviceFiles() {
+    return serviceFiles;
+  }
+
+  public AlsoDecided alsoDecided() {
+    return alsoDecided;
+  }
+
+  public Dropped dropped() {
+    return dropped;
+  }
+
   public Choices choices() {
     return choices;
   }
@@ -143,6 +163,10 @@ public final class PanelModel implements AutoCloseable {
 
   public Saving saving() {
     return saving;
+  }
+
+  public ForTheSite forTheSite() {
+    return forTheSite;
   }
 
   public Picture3d picture() {

@@ -2,6 +2,7 @@ package org.underlee.panel.model;
 
 import java.io.IOException;
 import java.io.InputStream;
+import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
@@ -34,7 +35,7 @@ final class Rehearsal {
     Decisions by = Decisions.FIRST;
     Survey survey = DeckRun.survey(bytes(), MODEL);
     FieldByField fields = new FieldByField(survey);
-    Opening opening = new Opening(fields, by.chosenKit());
+    Opening opening = new Opening(fields, by.chosenKit(), Map.of());
     Result framed = opening.framed(by, 1);
     Layout layout =
         fields

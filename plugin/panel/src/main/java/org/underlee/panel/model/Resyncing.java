@@ -74,11 +74,12 @@ public final class Resyncing implements AutoCloseable {
 
   private void from(Path drained, Path export) {
     Decisions decisions = session.decisions().get();
+    List<String> services = session.servicesRead();
     problem.set(Optional.empty());
     busy.set(true);
     working.run(
         () -> {
-          SurveyRequest asked = decisions.request(export);
+          SurveyRequest asked = decisions.request(export, services);
           return Resync.of(export, drained, asked.services(), asked.overrides(), Optional.empty());
         },
         made -> {
@@ -127,7 +128,7 @@ public final class Resyncing implements AutoCloseable {
       Resynced made = resynced.get().get();
       saving.save(
           target,
-          false,
+          FileKind.MODELS,
           () -> DeckRun.save(made.design(), export.get(), target),
           "Wrote " + target.getFileName() + "; bays: " + summary(made) + ".");
     }

@@ -5,7 +5,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.ArrayDeque;
 import java.util.Deque;
-import java.util.Locale;
+import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.concurrent.Executor;
@@ -88,18 +88,27 @@ public final class Saving implements AutoCloseable {
             design -> {
               String words = Writing.of(design).words();
               Host.Change change = new Host.Change(words, design, target, inPlace);
-              save(
-                  target,
-                  inPlace,
-                  () -> host.apply(change),
-                  "Wrote " + target.getFileName() + ": " + words + ".",
+              FilesRead read = session.filesRead();
+              run(
+                  "Writing " + target.getFileName(),
+                  () -> {
+                    (inPlace ? read.without(Decisions.OPEN_MODEL) : read).requireApart(target);
+                    if (!inPlace) {
+                      FileKind.of(target, FileKind.MODELS);
+                    }
+                    host.apply(change);
+                    return wrote(target) + ": " + words + ".";
+                  },
                   () -> written.push(target));
             });
   }
 
   public void strip(Path target) {
-    String done = "Wrote " + target.getFileName() + " without the assembly.";
-    session.model().get().ifPresent(m -> save(target, false, () -> DeckRun.strip(m, target), done));
+    String done = wrote(target) + " without the assembly.";
+    session
+        .model()
+        .get()
+        .ifPresent(m -> save(target, FileKind.MODELS, () -> DeckRun.strip(m, target), done));
   }
 
   /** Whether something was written of the open model that can be taken back. */
@@ -126,18 +135,16 @@ public final class Saving implements AutoCloseable {
             design ->
                 save(
                     target,
-                    false,
-                    () -> new SafeSave().plain(target, target, true, takeoff(design, target)),
-                    "Wrote " + target.getFileName() + "."));
+                    FileKind.TAKEOFFS,
+                    () -> new SafeSave().plain(target, target, true, takeoff(design, target))));
   }
 
   private static byte[] takeoff(Design design, Path target) {
-    String name = target.getFileName().toString().toLowerCase(Locale.ROOT);
-    if (name.endsWith(".xlsx")) {
-      return TakeoffXlsx.write(design);
-    }
-    String text = name.endsWith(".json") ? TakeoffJson.write(design) : TakeoffCsv.write(design);
-    return text.getBytes(StandardCharsets.UTF_8);
+    return switch (FileKind.of(target, FileKind.TAKEOFFS)) {
+      case XLSX -> TakeoffXlsx.write(design);
+      case CSV -> TakeoffCsv.write(design).getBytes(StandardCharsets.UTF_8);
+      default -> TakeoffJson.write(design).getBytes(StandardCharsets.UTF_8);
+    };
   }
 
   /** Work that ends in a file. */
@@ -145,25 +152,40 @@ public final class Saving implements AutoCloseable {
     void run() throws IOException;
   }
 
-  /**
-   * Writes a file, unless it is one of those that the panel reads.
-   *
-   * @param inPlace whether it is meant to take the open model's place
-   */
-  void save(Path target, boolean inPlace, Job job, String done) {
-    save(target, inPlace, job, done, () -> {});
+  private static String wrote(Path target) {
+    return "Wrote " + target.getFileName();
   }
 
-  private void save(Path target, boolean inPlace, Job job, String done, Runnable after) {
+  /** As {@link #save(Path, List, Job, String)}, and says that it was written. */
+  void save(Path target, List<FileKind> kinds, Job job) {
+    save(target, kinds, job, wrote(target) + ".");
+  }
+
+  /**
+   * Writes a file, unless it is one of those that the panel reads, or its ending is of no kind.
+   *
+   * @param kinds that it may be
+   */
+  void save(Path target, List<FileKind> kinds, Job job, String done) {
     FilesRead read = session.filesRead();
     run(
         "Writing " + target.getFileName(),
         () -> {
-          (inPlace ? read.without(Decisions.OPEN_MODEL) : read).requireApart(target);
+          read.requireApart(target);
+          FileKind.of(target, kinds);
           job.run();
           return done;
-        },
-        after);
+        });
+  }
+
+  /**
+   * Writes beside the screen's thread.
+   *
+   * @param words what is being done
+   * @param job says what was done
+   */
+  void run(String words, Callable<String> job) {
+    run(words, job, () -> {});
   }
 
   private void run(String words, Callable<String> job, Runnable after) {

@@ -198,11 +198,10 @@ public final class Services implements AutoCloseable {
                   coordination.get().filter(c -> !isOther(design) && !busy.get());
               saving.save(
                   target,
-                  false,
+                  FileKind.BCF,
                   () ->
                       new SafeSave()
-                          .plain(target, target, true, bcf(design, known, decisions, target)),
-                  "Wrote " + target.getFileName() + ".");
+                          .plain(target, target, true, bcf(design, known, decisions, target)));
             });
   }
 

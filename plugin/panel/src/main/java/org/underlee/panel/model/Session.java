@@ -2,6 +2,7 @@ package org.underlee.panel.model;
 
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.Executor;
 import java.util.function.LongSupplier;
@@ -46,6 +47,7 @@ public final class Session extends SessionState implements AutoCloseable {
     fields = Optional.empty();
     lastLaidOut = Optional.empty();
     alsoRead = FilesRead.NONE;
+    leftOut.set(Map.of());
     result.set(Optional.empty());
     stale.set(false);
     model.set(Optional.of(file));
@@ -177,6 +179,7 @@ public final class Session extends SessionState implements AutoCloseable {
   private void read(Opening opening) {
     isReading = false;
     fields = Optional.of(opening.fields());
+    leftOut.set(opening.leftOut());
     if (result.get().isEmpty()) {
       result.set(Optional.of(opening.framed(decided(), ++edition)));
     }

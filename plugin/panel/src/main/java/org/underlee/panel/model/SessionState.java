@@ -1,6 +1,8 @@
 package org.underlee.panel.model;
 
 import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.UnaryOperator;
 import javafx.beans.property.ReadOnlyBooleanProperty;
@@ -16,6 +18,7 @@ abstract class SessionState {
   final ReadOnlyObjectWrapper<Decisions> decisions = wrapper(Decisions.FIRST);
   final ReadOnlyObjectWrapper<Optional<Result>> result = wrapper(Optional.empty());
   final ReadOnlyObjectWrapper<Optional<Problem>> problem = wrapper(Optional.empty());
+  final ReadOnlyObjectWrapper<Map<String, Problem>> leftOut = wrapper(Map.of());
   final ReadOnlyBooleanWrapper stale = new ReadOnlyBooleanWrapper();
   final ReadOnlyStringWrapper busyWith = new ReadOnlyStringWrapper("");
   final ReadOnlyObjectWrapper<Optional<String>> toUndo = wrapper(Optional.empty());
@@ -42,6 +45,11 @@ abstract class SessionState {
 
   public ReadOnlyObjectProperty<Optional<Problem>> problem() {
     return problem.getReadOnlyProperty();
+  }
+
+  /** Models of services that could not be read, each with why: the result is without them. */
+  public ReadOnlyObjectProperty<Map<String, Problem>> leftOut() {
+    return leftOut.getReadOnlyProperty();
   }
 
   /** Whether something shown is older than the decisions. */
@@ -78,6 +86,11 @@ abstract class SessionState {
   final void begin(Decisions with) {
     history = new History<>(with);
     publish();
+  }
+
+  /** The services that are decided on, without those that could not be read. */
+  final List<String> servicesRead() {
+    return decided().services().stream().filter(s -> !leftOut.get().containsKey(s)).toList();
   }
 
   /** What is decided now. */

@@ -190,11 +190,18 @@ final class Actions {
         () -> model.selecting().turning().ifPresent(this::askHighLine));
     add(
         "boards-off",
-        "The boards are off, or not yet laid: on or off",
+        "The boards are off, or not yet laid",
         "mdi2l-layers-off-outline",
         "",
-        Need.NONE,
-        () -> model.session().decide("Boards on or off", d -> d.withBoardsOff(!d.boardsOff())));
+        new Need("that is decided", () -> !model.session().decisions().get().boardsOff()),
+        () -> model.session().decide("The boards are off", d -> d.withBoardsOff(true)));
+    add(
+        "boards-on",
+        "The boards are in place",
+        "mdi2l-layers-outline",
+        "",
+        new Need("that is decided", () -> model.session().decisions().get().boardsOff()),
+        () -> model.session().decide("The boards are in place", d -> d.withBoardsOff(false)));
     add(
         "find",
         "Filter the findings",

@@ -93,7 +93,8 @@ final class DecisionsView extends VBox {
             labelled("Seat above the joist bottom, high end", seat),
             labelled("Rain to carry", rain, rainTaken),
             labelled("Must stay dry: slab, space or corners", dryZone),
-            slip);
+            slip,
+            new AlsoDecidedView(model));
     for (ComboBox<String> box : List.of(deck, kit, lowEnd, rain)) {
       box.setMaxWidth(Double.MAX_VALUE);
     }

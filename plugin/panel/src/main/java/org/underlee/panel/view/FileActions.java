@@ -7,13 +7,13 @@ import java.util.function.Consumer;
 import javafx.stage.Window;
 import org.underlee.panel.model.Command;
 import org.underlee.panel.model.Command.Need;
+import org.underlee.panel.model.Dropped;
+import org.underlee.panel.model.FileKind;
 import org.underlee.panel.model.PanelModel;
 import org.underlee.panel.model.Writing;
 
 /** What is done with files: opened, added, written, taken over. */
 final class FileActions {
-  private static final List<String> MODELS = List.of(".ifc", ".ifczip", ".zip");
-
   private final PanelModel model;
   private final PanelView view;
   private final FileAsk ask;
@@ -130,6 +130,36 @@ final class FileActions {
         "Shortcut+B",
         new Need("needs a design that is worked out", model.services()::canExport),
         this::exportBcf);
+    for (String language : model.forTheSite().languages()) {
+      boolean usual = language.equals(model.forTheSite().languages().get(0));
+      add(
+          usual ? "packet" : "packet-" + language,
+          "Export the packet for the site"
+              + (usual ? "" : " in " + model.forTheSite().words(language))
+              + ": PDF, page, drawings …",
+          "mdi2f-file-document-multiple-outline",
+          usual ? "Shortcut+P" : "",
+          new Need("needs a design with something laid out", model.forTheSite()::canExport),
+          () -> exportPacket(language));
+    }
+    add(
+        "checklist",
+        "Export the checklist for the site …",
+        "mdi2c-clipboard-check-outline",
+        "",
+        new Need("needs a design with something laid out", model.forTheSite()::canExport),
+        () ->
+            save(
+                "Checklist", "checklist.txt", FileKind.TEXTS, model.forTheSite()::exportChecklist));
+  }
+
+  private void exportPacket(String language) {
+    model
+        .session()
+        .model()
+        .get()
+        .flatMap(m -> ask.toFill("A folder for the packet", m))
+        .ifPresent(f -> model.forTheSite().exportPacket(f, language));
   }
 
   private void resync() {
@@ -146,21 +176,28 @@ final class FileActions {
         "mdi2c-content-save-move-outline",
         "",
         new Need("take an assembly over, and decide nothing else", model.resyncing()::mayWrite),
-        () -> save("The new export with the assembly", "drained.ifc", model.resyncing()::write));
+        () ->
+            save(
+                "The new export with the assembly",
+                "drained.ifc",
+                FileKind.MODELS,
+                model.resyncing()::write));
   }
 
   private void takeOver() {
     view.show(Place.CHANGES);
-    ask.toOpen("The old model, with the assembly in it", MODELS).ifPresent(model.resyncing()::from);
+    ask.toOpen("The old model, with the assembly in it", Dropped.MODELS)
+        .ifPresent(model.resyncing()::from);
   }
 
   void open() {
-    ask.toOpen("Open a model", MODELS).ifPresent(model::open);
+    ask.toOpen("Open a model", Dropped.MODELS).ifPresent(model::open);
   }
 
   private void addServices() {
-    ask.toOpen("A model of services", MODELS)
-        .ifPresent(f -> model.session().decide("Add services", d -> d.withService(f)));
+    view.show(Place.SERVICES);
+    ask.toOpen("A model of services", Dropped.MODELS)
+        .ifPresent(f -> model.serviceFiles().add(List.of(f)));
   }
 
   private void write() {
@@ -176,23 +213,23 @@ final class FileActions {
   }
 
   private void strip() {
-    save("The model without the assembly", "stripped.ifc", model.saving()::strip);
+    save("The model without the assembly", "stripped.ifc", FileKind.MODELS, model.saving()::strip);
   }
 
   private void exportBcf() {
-    save("Issues", "issues.bcf", model.services()::exportBcf);
+    save("Issues", "issues.bcf", FileKind.BCF, model.services()::exportBcf);
   }
 
   private void export() {
-    save("Takeoff", "takeoff.xlsx", model.saving()::export);
+    save("Takeoff", "takeoff.xlsx", FileKind.TAKEOFFS, model.saving()::export);
   }
 
-  private void save(String words, String name, Consumer<Path> to) {
+  private void save(String words, String name, List<FileKind> kinds, Consumer<Path> to) {
     model
         .session()
         .model()
         .get()
-        .flatMap(m -> ask.toSave(words, m.resolveSibling(name)))
+        .flatMap(m -> ask.toSave(words, m.resolveSibling(name), kinds))
         .ifPresent(to);
   }
 }

@@ -18,6 +18,7 @@ final class HeaderView extends HBox {
   private final Button undo;
   private final Button redo;
   private final Button export;
+  private final Button packet;
   private final Button write;
 
   HeaderView(PanelModel model, Actions actions, PaletteView palette) {
@@ -42,12 +43,14 @@ final class HeaderView extends HBox {
     undo = icon("undo");
     redo = icon("redo");
     export = icon("export");
+    packet = icon("packet");
     getChildren().addAll(undo, redo);
     getChildren()
         .addAll(
             Icons.button(
                 "tone", "mdi2t-theme-light-dark", "Light, dark, high contrast", this::nextTone),
             export,
+            packet,
             write);
     getStyleClass().add("header");
     setAlignment(Pos.CENTER_LEFT);
@@ -63,6 +66,7 @@ final class HeaderView extends HBox {
     undo.setDisable(!actions.named("undo").can().getAsBoolean());
     redo.setDisable(!actions.named("redo").can().getAsBoolean());
     export.setDisable(!actions.named("export").can().getAsBoolean());
+    packet.setDisable(!actions.named("packet").can().getAsBoolean());
     write.setDisable(!actions.named("write").can().getAsBoolean());
     say(undo, "undo", model.session().toUndo().get());
     say(redo, "redo", model.session().toRedo().get());

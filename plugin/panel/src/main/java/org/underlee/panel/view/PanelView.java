@@ -1,6 +1,8 @@
 package org.underlee.panel.view;
 
+import java.io.File;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Locale;
 import java.util.Objects;
 import java.util.Optional;
@@ -145,10 +147,14 @@ public final class PanelView extends StackPane {
 
   private static Tab tab(Place place, String words, Node content) {
     Tab tab = new Tab(words, content);
-    tab.setId("tab-" + place.name().toLowerCase(Locale.ROOT));
+    tab.setId(id(place));
     tab.setGraphic(Icons.icon(place.icon()));
     tab.setClosable(false);
     return tab;
+  }
+
+  private static String id(Place place) {
+    return "tab-" + place.name().toLowerCase(Locale.ROOT);
   }
 
   private static BorderPane titled(String words, Node content) {
@@ -218,10 +224,16 @@ public final class PanelView extends StackPane {
   private void dropped(DragEvent e) {
     boolean some = e.getDragboard().hasFiles();
     if (some) {
-      model.open(e.getDragboard().getFiles().get(0).toPath());
+      take(e.getDragboard().getFiles().stream().map(File::toPath).toList());
     }
     e.setDropCompleted(some);
     e.consume();
+  }
+
+  /** Takes files that are dropped on the panel. */
+  public void take(List<Path> files) {
+    Tab shown = tables.getSelectionModel().getSelectedItem();
+    model.dropped().drop(files, shown.getId().equals(id(Place.SERVICES)));
   }
 
   private void showFile() {

@@ -51,7 +51,7 @@ final class ServicesView extends BorderPane {
 
   /** Puts what can be done with all of them above the list. */
   void fillBar(Actions actions) {
-    setTop(bar(actions));
+    setTop(new VBox(bar(actions), new ServiceFilesView(model)));
   }
 
   private HBox bar(Actions actions) {

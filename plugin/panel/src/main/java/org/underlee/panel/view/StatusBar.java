@@ -51,6 +51,8 @@ final class StatusBar extends HBox {
     model.session().stale().addListener((o, before, now) -> fill());
     model.session().problem().addListener((o, before, now) -> fill());
     model.session().result().addListener((o, before, now) -> fill());
+    model.session().leftOut().addListener((o, before, now) -> fill());
+    model.dropped().problem().addListener((o, before, now) -> fill());
     model.saving().message().addListener((o, before, now) -> fill());
     model.saving().problem().addListener((o, before, now) -> fill());
     model.notKept().addListener((o, before, now) -> fill());
@@ -82,7 +84,9 @@ final class StatusBar extends HBox {
             .map(Problem::words)
             .or(() -> Optional.of(model.notKept().get()).filter(w -> !w.isEmpty()));
     words.setText(problem.orElseGet(() -> busy.isEmpty() ? atRest() : busy));
-    List<String> look = List.of("label", problem.isPresent() ? "slip" : "plain");
+    boolean slip =
+        problem.isPresent() || (busy.isEmpty() && !model.serviceFiles().notRead().isEmpty());
+    List<String> look = List.of("label", slip ? "slip" : "plain");
     if (!words.getStyleClass().equals(look)) {
       words.getStyleClass().setAll(look);
     }
@@ -96,7 +100,8 @@ final class StatusBar extends HBox {
 
   private String atRest() {
     String stopped = model.running().stopped().get();
-    return stopped.isEmpty() ? model.saving().message().get() : stopped;
+    String said = stopped.isEmpty() ? model.saving().message().get() : stopped;
+    return (said + " " + model.serviceFiles().notRead()).strip();
   }
 
   private static void shown(javafx.scene.Node node, boolean visible) {
