@@ -14,6 +14,7 @@ import org.underlee.picture.Paint;
 import org.underlee.picture.Palette;
 import org.underlee.picture.RasterSettings;
 import org.underlee.picture.Renderer;
+import org.underlee.picture.Rim;
 import org.underlee.picture.Shape;
 
 /**
@@ -36,12 +37,25 @@ record PictureJob(
     Tone tone) {
   private static final Paint SELECTED = Paint.solid(0xe0813a);
 
+  /** Around what is selected, so that not the colour alone says so. */
+  private static final int RIM = 0x3d1600;
+
+  private static final int RIM_AT_NIGHT = 0xfff3e0;
+
+  /** Pixels of a screen without scaling. */
+  private static final double RIM_WIDE = 2;
+
   /** How much of faded things is seen before a dark ground. */
   private static final double FADED_AT_NIGHT = 0.16;
 
   Image draw() {
     Image drawn =
-        renderer.draw(orbit.camera(), settings, new Look(tone.pictureBackground(), this::paint));
+        Rim.around(
+            renderer.draw(
+                orbit.camera(), settings, new Look(tone.pictureBackground(), this::paint)),
+            selected,
+            tone.isDark() ? RIM_AT_NIGHT : RIM,
+            (int) Math.max(1, Math.round(RIM_WIDE * scale)));
     return labelled
         .map(l -> Labels.over(drawn, DeckLabels.of(picture, l), scale, ink()))
         .orElse(drawn);

@@ -35,6 +35,11 @@ import org.underlee.panel.model.Tone;
 public final class PanelView extends StackPane {
   /** Commands whose keys belong to a text while one is being typed. */
   private static final Set<String> EDIT_TEXT = Set.of("undo", "redo");
+  private static final String SHEET =
+      Objects.requireNonNull(PanelView.class.getResource("panel.css")).toExternalForm();
+
+  /** Pixels high, at 100 %. */
+  private static final double LETTERS = 13;
 
   private final PanelModel model;
   private final Actions actions;
@@ -60,9 +65,6 @@ public final class PanelView extends StackPane {
     outline = new OutlineView(model);
     palette = new PaletteView(actions::found);
     welcome = new WelcomeView(model, actions::open);
-    getStyleClass().add("underlee");
-    getStylesheets()
-        .add(Objects.requireNonNull(PanelView.class.getResource("panel.css")).toExternalForm());
     frame.setTop(new HeaderView(model, actions, palette));
     frame.setCenter(body());
     frame.setBottom(new StatusBar(model));
@@ -320,14 +322,22 @@ public final class PanelView extends StackPane {
     if (!region.getStyleClass().contains("underlee")) {
       region.getStyleClass().add("underlee");
     }
-    if (!region.getStylesheets().containsAll(getStylesheets())) {
-      region.getStylesheets().addAll(getStylesheets());
+    double letters = LETTERS * model.settings().get().fontPercent() / 100;
+    List<String> sheets = List.of(SHEET, Icons.sheet(letters / LETTERS));
+    if (!region.getStylesheets().equals(sheets)) {
+      region.getStylesheets().setAll(sheets);
     }
-    region.setStyle(
-        String.format(
-            Locale.ROOT,
-            "-fx-font-size: %.1fpx;",
-            13.0 * model.settings().get().fontPercent() / 100));
+    region.setStyle(String.format(Locale.ROOT, "-fx-font-size: %.1fpx;", letters));
+  }
+
+  /** Dresses a dialog as the panel that it was asked from. */
+  static void dressAs(Node owner, Region dialog) {
+    for (Node node = owner; node != null; node = node.getParent()) {
+      if (node instanceof PanelView panel) {
+        panel.dress(dialog);
+        return;
+      }
+    }
   }
 
   /** A scene with the panel in it. */

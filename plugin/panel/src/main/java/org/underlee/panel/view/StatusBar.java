@@ -32,7 +32,7 @@ final class StatusBar extends HBox {
     words.setId("status-words");
     words.setTooltip(new Tooltip()); // a long one is cut off
     summary.setId("summary");
-    progress.setPrefWidth(110);
+    progress.setId("progress");
     progress.setAccessibleText("Progress");
     cancel = new Button("Cancel  Esc");
     cancel.setId("cancel");

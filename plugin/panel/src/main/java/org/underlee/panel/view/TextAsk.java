@@ -60,8 +60,7 @@ final class TextAsk {
     ask.initOwner(owner.getScene().getWindow());
     ask.setTitle(title);
     ask.setHeaderText(what);
-    ask.getDialogPane().getStylesheets().setAll(owner.getScene().getRoot().getStylesheets());
-    ask.getDialogPane().getStyleClass().addAll(owner.getScene().getRoot().getStyleClass());
+    PanelView.dressAs(owner, ask.getDialogPane());
     return ask;
   }
 }

@@ -60,7 +60,6 @@ final class WriteDialog extends Dialog<ButtonType> {
         .getChildren()
         .addAll(head, counts(writing.counts()), bytes, copy, target, caution, inPlace, rest);
     getDialogPane().setContent(content);
-    getDialogPane().setPrefWidth(560);
     ButtonType write = new ButtonType("Write", ButtonBar.ButtonData.OK_DONE);
     getDialogPane().getButtonTypes().setAll(write, ButtonType.CANCEL);
     Button button = (Button) getDialogPane().lookupButton(write);
