@@ -35,6 +35,7 @@ import org.underlee.panel.model.Tone;
 public final class PanelView extends StackPane {
   /** Commands whose keys belong to a text while one is being typed. */
   private static final Set<String> EDIT_TEXT = Set.of("undo", "redo");
+
   private static final String SHEET =
       Objects.requireNonNull(PanelView.class.getResource("panel.css")).toExternalForm();
 
