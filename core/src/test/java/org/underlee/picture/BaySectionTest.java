@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.NoSuchElementException;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.underlee.bay.FieldBays;
@@ -145,9 +146,20 @@ class BaySectionTest {
     assertThat(marked(things(Set.of("another")).drawing())).isZero();
     PlanThings.Thing drawn =
         section.things().stream().filter(t -> t.id().equals(pan)).findFirst().orElseThrow();
-    Vec2 corner = drawn.outline().outer().get(0);
-    Vec2 next = drawn.outline().outer().get(1);
-    assertThat(section.at(corner.plus(next).times(0.5))).contains(pan);
+    assertThat(section.at(inside(drawn))).contains(pan);
+  }
+
+  private static Vec2 inside(PlanThings.Thing thing) {
+    List<Vec2> ring = thing.outline().outer();
+    double x = ring.stream().mapToDouble(Vec2::x).average().orElseThrow();
+    double low = ring.stream().mapToDouble(Vec2::y).min().orElseThrow();
+    double high = ring.stream().mapToDouble(Vec2::y).max().orElseThrow();
+    return IntStream.range(0, 4000)
+        .mapToObj(i -> new Vec2(x, low + (high - low) * i / 4000))
+        .filter(thing::covers)
+        .skip(1)
+        .findFirst()
+        .orElseThrow();
   }
 
   private PlanThings things(Set<String> marked) {
