@@ -2,6 +2,7 @@ package org.underlee.picture;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Stream;
 import org.underlee.bay.Bay;
 import org.underlee.bay.Block;
@@ -60,19 +61,35 @@ public final class BaySection {
    */
   public static PlanDrawing of(
       FieldBays bays, String bay, Optional<FieldLayout> layout, UnitSystem units) {
+    return of(bays, bay, layout, units, Set.of()).drawing();
+  }
+
+  /**
+   * As {@link #of(FieldBays, String, Optional, UnitSystem)}, with what is where.
+   *
+   * @param marked parts and elements to mark, by id and GlobalId
+   */
+  public static PlanThings of(
+      FieldBays bays,
+      String bay,
+      Optional<FieldLayout> layout,
+      UnitSystem units,
+      Set<String> marked) {
     Bay chosen = bays.bays().stream().filter(b -> b.id().equals(bay)).findFirst().orElseThrow();
     BaySection section = new BaySection(bays, chosen, layout);
     section.framing();
     section.assembly();
     section.crossings();
+    section.to.mark(marked);
     new SectionDimensions(section.to, bays.field(), chosen, layout, units, section.top, section.low)
         .draw();
-    return section.to.build(bay + " of " + bays.field().id());
+    return section.to.buildWithThings(bay + " of " + bays.field().id());
   }
 
   private void framing() {
     List<Mesh> joist = bay.left().plies().stream().map(BaySection::mesh).toList();
-    MeshElevation.of(joist, frame).forEach(o -> area(o, PlanStyle.JOIST));
+    String id = bay.left().plies().get(0).id();
+    MeshElevation.of(joist, frame).forEach(o -> area(id, o, PlanStyle.JOIST));
     Stream.of(field.high(), field.low(), field.dropBeams())
         .flatMap(List::stream)
         .map(Support::member)
@@ -88,7 +105,7 @@ public final class BaySection {
   /** A timber that is cut across shows its diagonals. */
   private void cutTimber(Member member, PlanStyle style) {
     for (Outline face : MeshSlice.of(mesh(member), frame, u)) {
-      area(face, style);
+      area(member.id(), face, style);
       if (face.outer().size() == 4) {
         to.line(List.of(tall(face.outer().get(0)), tall(face.outer().get(2))), PlanStyle.CONTEXT);
         to.line(List.of(tall(face.outer().get(1)), tall(face.outer().get(3))), PlanStyle.CONTEXT);
@@ -132,7 +149,7 @@ public final class BaySection {
     double floor = part.kind() == PartKind.SIDE_RAIL ? Double.NEGATIVE_INFINITY : low - ROW;
     MeshElevation.of(bodies, frame).stream()
         .filter(o -> o.outer().stream().anyMatch(p -> p.y() > floor))
-        .forEach(o -> area(above(floor, o), style));
+        .forEach(o -> area(part.id(), above(floor, o), style));
   }
 
   /** A downspout is shown as far as the framing reaches, or the section would be all downspout. */
@@ -143,7 +160,7 @@ public final class BaySection {
 
   private void cut(Part part, PlanStyle style) {
     for (Extrusion body : part.bodies()) {
-      MeshSlice.of(body.mesh(), frame, u).forEach(o -> area(o, style));
+      MeshSlice.of(body.mesh(), frame, u).forEach(o -> area(part.id(), o, style));
     }
   }
 
@@ -152,19 +169,20 @@ public final class BaySection {
       Outline box =
           Outline.rectangle(
               c.stretch().from(), c.heights().from(), c.stretch().to(), c.heights().to());
-      area(box, PlanStyle.CROSSING);
+      area(c.element().globalId(), box, PlanStyle.CROSSING);
       String name = c.element().name().isEmpty() ? c.element().ifcClass() : c.element().name();
       Vec2 at = tall(new Vec2(c.stretch().middle(), c.heights().to()));
       to.label(at, name, PlanBuilder.SMALL_TEXT_MM, PlanItem.Anchor.ABOVE, 0, PlanStyle.NOTE);
     }
   }
 
-  private void area(Outline outline, PlanStyle style) {
+  private void area(String id, Outline outline, PlanStyle style) {
     for (Vec2 p : outline.outer()) {
       top = Math.max(top, p.y());
       low = Math.min(low, p.y());
     }
-    to.area(
+    to.thing(
+        id,
         new Outline(
             outline.outer().stream().map(BaySection::tall).toList(),
             outline.holes().stream().map(h -> h.stream().map(BaySection::tall).toList()).toList()),

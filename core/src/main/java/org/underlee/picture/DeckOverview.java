@@ -2,6 +2,7 @@ package org.underlee.picture;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import org.underlee.bay.Bay;
 import org.underlee.bay.FieldBays;
 import org.underlee.geom.Vec2;
@@ -31,7 +32,7 @@ public final class DeckOverview {
     PlanBuilder plan = new PlanBuilder();
     PlanPlaces places = new PlanPlaces(fields.get(0).field());
     PlanFraming framing = new PlanFraming(plan, places, fields);
-    framing.draw(Optional.of(layout), List.of());
+    framing.draw(Optional.of(layout), List.of(), Set.of());
     for (FieldBays field : fields) {
       List<Bay> bays = field.bays();
       Bay middle = bays.get(bays.size() / 2);

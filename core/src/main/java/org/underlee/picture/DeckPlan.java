@@ -2,6 +2,7 @@ package org.underlee.picture;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import org.underlee.bay.Bay;
 import org.underlee.bay.FieldBays;
 import org.underlee.framing.Field;
@@ -42,27 +43,39 @@ public final class DeckPlan {
    */
   public static Optional<PlanDrawing> of(
       List<FieldBays> fields, Optional<Layout> layout, UnitSystem units, String title) {
-    return of(fields, layout, units, title, List.of(), List.of());
+    return of(fields, layout, units, title, Marks.NONE).map(PlanThings::drawing);
   }
 
   /**
-   * As {@link #of(List, Optional, UnitSystem, String)}, with some bays and places marked.
+   * What is marked in a plan.
    *
-   * @param chosen bays to mark
+   * @param bays chosen ones
+   * @param things chosen parts and elements, by id and GlobalId; elements that the plan does not
+   *     draw are not marked
    * @param spots places to point at, world metres: where water gets through
    */
-  public static Optional<PlanDrawing> of(
+  public record Marks(List<PlanPlaces.BayAt> bays, Set<String> things, List<Vec3> spots) {
+    static final Marks NONE = new Marks(List.of(), Set.of(), List.of());
+
+    public Marks {
+      bays = List.copyOf(bays);
+      things = Set.copyOf(things);
+      spots = List.copyOf(spots);
+    }
+  }
+
+  /** As {@link #of(List, Optional, UnitSystem, String)}, with marks and with what is where. */
+  public static Optional<PlanThings> of(
       List<FieldBays> fields,
       Optional<Layout> layout,
       UnitSystem units,
       String title,
-      List<PlanPlaces.BayAt> chosen,
-      List<Vec3> spots) {
+      Marks marks) {
     if (fields.isEmpty()) {
       return Optional.empty();
     }
     DeckPlan plan = new DeckPlan(fields, units);
-    plan.framing.draw(layout, chosen);
+    plan.framing.draw(layout, marks.bays(), marks.things());
     if (fields.size() > 1) {
       plan.framing.names(layout); // first, so that they have room before the names of bays
     }
@@ -70,12 +83,12 @@ public final class DeckPlan {
       Optional<FieldLayout> own = PlanFraming.of(layout, field);
       field.bays().forEach(b -> plan.bay(field.field(), b, own));
     }
-    spots.forEach(plan::spot);
-    if (!spots.isEmpty()) {
+    marks.spots().forEach(plan::spot);
+    if (!marks.spots().isEmpty()) {
       plan.legend();
     }
     plan.framing.scaleBar(units);
-    return Optional.of(plan.plan.build(title));
+    return Optional.of(plan.plan.buildWithThings(title));
   }
 
   private void spot(Vec3 spot) {

@@ -2,6 +2,7 @@ package org.underlee.picture;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 import org.underlee.geom.Outline;
 import org.underlee.geom.Vec2;
 
@@ -15,9 +16,13 @@ public final class PlanBuilder {
   /** Where a dimension's side lines end beyond it, as a share of their length. */
   private static final double OVERSHOOT = 1.15;
 
+  /** Of a circle, where it is taken hold of or marked. */
+  private static final int PICKED_SIDES = 24;
+
   private static final PlanStyle SCALE_FIELD = PlanStyle.lined("scale-field", Palette.INK, 1.2);
 
   private final List<PlanItem> items = new ArrayList<>();
+  private final List<PlanThings.Thing> things = new ArrayList<>();
 
   public PlanBuilder area(List<Vec2> points, PlanStyle style) {
     return area(Outline.of(points), style);
@@ -25,6 +30,31 @@ public final class PlanBuilder {
 
   public PlanBuilder area(Outline outline, PlanStyle style) {
     return add(new PlanItem.Area(outline, style));
+  }
+
+  /**
+   * An area that stands for something.
+   *
+   * @param id of a part, or the GlobalId of an element
+   */
+  PlanBuilder thing(String id, Outline outline, PlanStyle style) {
+    things.add(new PlanThings.Thing(id, outline));
+    return area(outline, style);
+  }
+
+  /** As {@link #thing}, a circle. */
+  PlanBuilder round(String id, Vec2 centre, double radius, PlanStyle style) {
+    List<Vec2> ring = Outline.circle(centre.x(), centre.y(), radius, PICKED_SIDES);
+    things.add(new PlanThings.Thing(id, Outline.of(ring)));
+    return circle(centre, radius, style);
+  }
+
+  /** A line around each thing so far that is chosen. */
+  PlanBuilder mark(Set<String> chosen) {
+    things.stream()
+        .filter(t -> chosen.contains(t.id()))
+        .forEach(t -> area(t.outline(), PlanStyle.CHOSEN_LINE));
+    return this;
   }
 
   public PlanBuilder line(List<Vec2> points, PlanStyle style) {
@@ -113,6 +143,10 @@ public final class PlanBuilder {
 
   public PlanDrawing build(String title) {
     return new PlanDrawing(title, items);
+  }
+
+  PlanThings buildWithThings(String title) {
+    return new PlanThings(build(title), things);
   }
 
   private PlanBuilder add(PlanItem item) {

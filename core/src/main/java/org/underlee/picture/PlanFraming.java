@@ -3,6 +3,7 @@ package org.underlee.picture;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import org.locationtech.jts.algorithm.ConvexHull;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
@@ -16,6 +17,7 @@ import org.underlee.framing.JoistLine;
 import org.underlee.framing.Member;
 import org.underlee.framing.Support;
 import org.underlee.geom.Mesh;
+import org.underlee.geom.Outline;
 import org.underlee.geom.Vec2;
 import org.underlee.layout.FieldLayout;
 import org.underlee.layout.Layout;
@@ -55,11 +57,12 @@ final class PlanFraming {
    * Draws the fields.
    *
    * @param chosen bays to mark
+   * @param things parts and elements to mark, by id and GlobalId
    */
-  void draw(Optional<Layout> layout, List<PlanPlaces.BayAt> chosen) {
+  void draw(Optional<Layout> layout, List<PlanPlaces.BayAt> chosen, Set<String> things) {
     fields.forEach(f -> framing(f.field()));
     for (FieldBays field : fields) {
-      of(layout, field).ifPresent(this::parts);
+      of(layout, field).ifPresent(l -> parts(l, things));
       field.field().posts().forEach(p -> member(p, PlanStyle.POST));
       field.bays().stream()
           .filter(b -> chosen.contains(new PlanPlaces.BayAt(field.field().id(), b.id())))
@@ -67,6 +70,7 @@ final class PlanFraming {
       field.field().blocking().forEach(b -> member(b, PlanStyle.BLOCKING));
       field.bays().forEach(b -> b.crossings().forEach(c -> crossing(field.field(), b, c)));
     }
+    plan.mark(things);
   }
 
   /** Says which field is which: names of bays are the same in every field. */
@@ -95,10 +99,10 @@ final class PlanFraming {
   }
 
   private void member(Member member, PlanStyle style) {
-    outline(member.element().shape(), style);
+    outline(member.id(), member.element().shape(), style);
   }
 
-  private void outline(Mesh mesh, PlanStyle style) {
+  private void outline(String id, Mesh mesh, PlanStyle style) {
     Coordinate[] flat = new Coordinate[mesh.vertexCount()];
     for (int i = 0; i < flat.length; i++) {
       Vec2 p = places.ofWorld(mesh.vertex(i));
@@ -110,15 +114,19 @@ final class PlanFraming {
       ring.add(new Vec2(hull.getCoordinates()[i].x, hull.getCoordinates()[i].y));
     }
     if (ring.size() > 2) {
-      plan.area(ring, style);
+      plan.thing(id, Outline.of(ring), style);
       ring.forEach(
           p -> lowLeft = new Vec2(Math.min(lowLeft.x(), p.x()), Math.min(lowLeft.y(), p.y())));
     }
   }
 
-  private void parts(FieldLayout layout) {
+  /** A part that a plan leaves out is drawn when it is the one that is looked for. */
+  private void parts(FieldLayout layout, Set<String> wanted) {
     for (Part part : layout.parts()) {
-      style(part).ifPresent(s -> outline(part.mesh(), s));
+      Optional<PlanStyle> usual = style(part);
+      Optional<PlanStyle> some =
+          wanted.contains(part.id()) ? usual.or(() -> Optional.of(PlanStyle.CHOSEN_LINE)) : usual;
+      some.ifPresent(s -> outline(part.id(), part.mesh(), s));
     }
   }
 
@@ -134,17 +142,20 @@ final class PlanFraming {
   }
 
   private void crossing(Field field, Bay bay, Crossing crossing) {
+    String id = crossing.element().globalId();
     double v = crossing.stretch().middle();
     double u = bay.left().rightAt(v) + crossing.across();
     if (crossing.way() == Way.THROUGH) {
-      plan.circle(places.on(field, u, v), crossing.size() / 2, PlanStyle.CROSSING);
+      plan.round(id, places.on(field, u, v), crossing.size() / 2, PlanStyle.CROSSING);
     } else {
-      plan.area(
-          List.of(
-              places.on(field, crossing.acrossStretch().from(), crossing.stretch().from()),
-              places.on(field, crossing.acrossStretch().to(), crossing.stretch().from()),
-              places.on(field, crossing.acrossStretch().to(), crossing.stretch().to()),
-              places.on(field, crossing.acrossStretch().from(), crossing.stretch().to())),
+      plan.thing(
+          id,
+          Outline.of(
+              List.of(
+                  places.on(field, crossing.acrossStretch().from(), crossing.stretch().from()),
+                  places.on(field, crossing.acrossStretch().to(), crossing.stretch().from()),
+                  places.on(field, crossing.acrossStretch().to(), crossing.stretch().to()),
+                  places.on(field, crossing.acrossStretch().from(), crossing.stretch().to()))),
           PlanStyle.CROSSING);
     }
   }

@@ -34,6 +34,9 @@ public record PlanStyle(
   /** What the reader has selected. */
   public static final PlanStyle CHOSEN = lined("chosen", 0xc96a1f, 0.7).filled(0xf9dcc0);
 
+  /** Around what the reader has selected where it is drawn itself. */
+  public static final PlanStyle CHOSEN_LINE = lined("chosen-line", 0xc96a1f, 0.9);
+
   public static final PlanStyle FALL = lined("fall", 0x1d5f8a, 0.3);
   public static final PlanStyle DIMENSION = lined("dimension", 0x4a555e, 0.18);
   public static final PlanStyle NOTE = lined("note", Palette.INK, 0.25);

@@ -7,13 +7,18 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.NoSuchElementException;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.underlee.bay.FieldBays;
 import org.underlee.drainage.flow.RainData;
 import org.underlee.geom.Vec2;
 import org.underlee.kit.KitReader;
+import org.underlee.layout.FieldLayout;
 import org.underlee.layout.Layout;
+import org.underlee.layout.Part;
+import org.underlee.layout.PartKind;
 import org.underlee.layout.Scope;
 import org.underlee.run.DeckRun;
 import org.underlee.run.Survey;
@@ -98,14 +103,80 @@ class BaySectionTest {
   @Test
   void aChosenBayIsMarked() {
     PlanDrawing plan =
-        DeckPlan.of(
-                survey.bays(),
-                Optional.of(layout),
-                UnitSystem.METRIC,
-                "x",
-                List.of(new PlanPlaces.BayAt("deck-1/field-1", "B3")),
-                List.of())
-            .orElseThrow();
+        plan(List.of(new PlanPlaces.BayAt("deck-1/field-1", "B3")), Set.of()).drawing();
     assertThat(plan.items().stream().filter(i -> i.style().equals(PlanStyle.CHOSEN))).hasSize(1);
+  }
+
+  private PlanThings plan(List<PlanPlaces.BayAt> bays, Set<String> things) {
+    DeckPlan.Marks marks = new DeckPlan.Marks(bays, things, List.of());
+    return DeckPlan.of(survey.bays(), Optional.of(layout), UnitSystem.METRIC, "x", marks)
+        .orElseThrow();
+  }
+
+  private static long marked(PlanDrawing drawing) {
+    return drawing.items().stream().filter(i -> i.style().equals(PlanStyle.CHOSEN_LINE)).count();
+  }
+
+  @Test
+  void aChosenPartOrJoistIsMarkedInThePlanAndFoundWhereItIsDrawn() {
+    String outlet = id(PartKind.OUTLET);
+    String strap = id(PartKind.STRAP);
+    String joist = survey.bays().get(0).field().lines().get(0).plies().get(0).id();
+    assertThat(marked(plan(List.of(), Set.of()).drawing())).isZero();
+    for (String id : List.of(outlet, strap, joist)) {
+      PlanThings plan = plan(List.of(), Set.of(id));
+      assertThat(marked(plan.drawing())).as(id).isPositive();
+      assertThat(plan.reach(Set.of(id))).as(id).isNotEmpty();
+    }
+    PlanThings plan = plan(List.of(), Set.of());
+    assertThat(plan.at(middle(plan.reach(Set.of(outlet))))).contains(outlet);
+    assertThat(plan.at(new Vec2(1e3, 1e3))).isEmpty();
+  }
+
+  @Test
+  void aChosenPartIsMarkedInTheSectionAndFoundWhereItIsDrawn() {
+    String pan =
+        layout.parts().stream()
+            .filter(p -> p.kind() == PartKind.PAN && p.bay().equals(Optional.of("B3")))
+            .map(Part::id)
+            .findFirst()
+            .orElseThrow();
+    PlanThings section = things(Set.of(pan));
+    assertThat(marked(section.drawing())).isPositive();
+    assertThat(marked(things(Set.of("another")).drawing())).isZero();
+    PlanThings.Thing drawn =
+        section.things().stream().filter(t -> t.id().equals(pan)).findFirst().orElseThrow();
+    assertThat(section.at(inside(drawn))).contains(pan);
+  }
+
+  private static Vec2 inside(PlanThings.Thing thing) {
+    List<Vec2> ring = thing.outline().outer();
+    double x = ring.stream().mapToDouble(Vec2::x).average().orElseThrow();
+    double low = ring.stream().mapToDouble(Vec2::y).min().orElseThrow();
+    double high = ring.stream().mapToDouble(Vec2::y).max().orElseThrow();
+    return IntStream.range(0, 4000)
+        .mapToObj(i -> new Vec2(x, low + (high - low) * i / 4000))
+        .filter(thing::covers)
+        .skip(1)
+        .findFirst()
+        .orElseThrow();
+  }
+
+  private PlanThings things(Set<String> marked) {
+    Optional<FieldLayout> own = Optional.of(layout.fields().get(0));
+    return BaySection.of(survey.bays().get(0), "B3", own, UnitSystem.METRIC, marked);
+  }
+
+  private String id(PartKind kind) {
+    return layout.parts().stream()
+        .filter(p -> p.kind() == kind)
+        .map(Part::id)
+        .findFirst()
+        .orElseThrow();
+  }
+
+  private static Vec2 middle(List<Vec2> ring) {
+    Vec2 sum = ring.stream().reduce(new Vec2(0, 0), Vec2::plus);
+    return sum.times(1.0 / ring.size());
   }
 }

@@ -21,6 +21,7 @@ import org.junit.jupiter.api.extension.ExtendWith;
 import org.testfx.api.FxRobot;
 import org.testfx.framework.junit5.ApplicationExtension;
 import org.testfx.framework.junit5.Start;
+import org.underlee.panel.model.Acceptance;
 import org.underlee.panel.model.Item;
 import org.underlee.panel.model.Result;
 import org.underlee.panel.model.ServiceIssue;
@@ -174,9 +175,11 @@ class JourneysTest {
     robot.interact(() -> list.getSelectionModel().select(0));
     assertThat(bench.model().selection().get()).isEqualTo(issues.get(0).places());
 
-    robot.clickOn("#tab-findings").clickOn("Set fall 1:64");
+    robot.clickOn("#tab-findings").clickOn("#findings-filter").write("net-fall");
+    robot.clickOn("Set the fall to 1:64");
     assertThat(1 / bench.whole().layout().kit().fall())
         .isEqualTo(64, org.assertj.core.api.Assertions.within(1e-9));
+    robot.interact(() -> bench.view().requestFocus());
     robot.push(KeyCode.SHORTCUT, KeyCode.Z);
     bench.whole();
 
@@ -242,7 +245,7 @@ class JourneysTest {
   @Test
   void aFixIsAppliedAndAFindingAcceptedForAReason(FxRobot robot) throws IOException {
     Result before = open(robot, "pine-deck");
-    robot.clickOn("Set fall 1:64");
+    robot.clickOn("Set the fall to 1:64");
     Result after = bench.whole();
     assertThat(after.layout().kit().fall()).isGreaterThan(before.layout().kit().fall());
     robot.clickOn("#findings-filter").write("single-outlet");
@@ -250,8 +253,9 @@ class JourneysTest {
     robot.clickOn("#accept-reason").write("one is enough here").push(KeyCode.ENTER);
     bench.until("accepted", () -> bench.model().session().decisions().get().accepted().size() == 1);
     assertThat(bench.model().session().decisions().get().accepted().values())
+        .extracting(Acceptance::reason)
         .containsExactly("one is enough here");
-    bench.until("shown", () -> robot.lookup("Accepted").tryQuery().isPresent());
+    bench.until("shown", () -> robot.lookup("Reopen").tryQuery().isPresent());
   }
 
   @Test

@@ -18,10 +18,15 @@ public interface Host {
   /** Tells the panel of each model that the host opens from now on. */
   void onOpen(Consumer<Path> panel);
 
-  /** Tells the panel which elements the user selects in the host, by GlobalId. */
+  /** Tells the panel which elements or written parts the user selects in the host, by GlobalId. */
   void onSelect(Consumer<Set<String>> panel);
 
-  /** The user selected elements of the model in the panel. */
+  /**
+   * The user selected something in the panel.
+   *
+   * @param globalIds of elements of the model, and of parts as they are written into it; those of a
+   *     bay, field or deck with it
+   */
   void select(Set<String> globalIds);
 
   /**

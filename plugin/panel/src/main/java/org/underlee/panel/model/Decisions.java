@@ -2,6 +2,7 @@ package org.underlee.panel.model;
 
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -37,7 +38,8 @@ import org.underlee.writeback.FilesRead;
  * @param runPerFall of the pans, in place of the kit's
  * @param rain a rate or a place, as after {@code --rain}
  * @param services models of services that may cross the bays
- * @param accepted findings that a person has answered for, each with the reason
+ * @param accepted what a person has answered for: findings by {@link Told#key}, issues by {@link
+ *     ServiceIssue#key}
  * @param wishes what is fixed about the decks: seat, low end, bays left open, boards off, dry zone
  * @param roles what elements of the model are said to be, by GlobalId, as {@link Overrides#words}
  * @param bothWays fields that are to fall both ways, by the name that they have falling one way, as
@@ -49,7 +51,7 @@ public record Decisions(
     OptionalDouble runPerFall,
     String rain,
     List<String> services,
-    Map<String, String> accepted,
+    Map<String, Acceptance> accepted,
     Wishes wishes,
     Map<String, String> roles,
     Set<String> bothWays) {
@@ -268,15 +270,29 @@ public record Decisions(
     return with(wishes.leavingOpen(open));
   }
 
-  /** A finding accepted for a reason; no longer accepted when the reason is blank. */
-  public Decisions accepting(String finding, String reason) {
-    Map<String, String> more = new TreeMap<>(accepted);
-    if (reason.isBlank()) {
-      more.remove(finding);
-    } else {
-      more.put(finding, reason.strip());
-    }
-    return new Decisions(deck, kit, runPerFall, rain, services, more, wishes, roles, bothWays);
+  /** An issue accepted for a reason; no longer accepted when the reason is blank. */
+  public Decisions accepting(String issue, String reason) {
+    return reason.isBlank()
+        ? reopening(Set.of(issue))
+        : accepting(Map.of(issue, Acceptance.plain(reason.strip())));
+  }
+
+  /** With more that is accepted, or accepted anew. */
+  Decisions accepting(Map<String, Acceptance> more) {
+    Map<String, Acceptance> all = new TreeMap<>(accepted);
+    all.putAll(more);
+    return withAccepted(all);
+  }
+
+  /** Without what was accepted by these names. */
+  Decisions reopening(Collection<String> keys) {
+    Map<String, Acceptance> all = new TreeMap<>(accepted);
+    all.keySet().removeAll(keys);
+    return withAccepted(all);
+  }
+
+  private Decisions withAccepted(Map<String, Acceptance> all) {
+    return new Decisions(deck, kit, runPerFall, rain, services, all, wishes, roles, bothWays);
   }
 
   /** The same with no finding accepted. */

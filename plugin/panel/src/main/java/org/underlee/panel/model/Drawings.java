@@ -6,8 +6,8 @@ import java.util.concurrent.Executor;
 import javafx.beans.property.ReadOnlyStringProperty;
 import javafx.beans.property.ReadOnlyStringWrapper;
 import org.underlee.geom.Vec2;
-import org.underlee.picture.PlanDrawing;
 import org.underlee.picture.PlanPlaces;
+import org.underlee.picture.PlanThings;
 import org.underlee.units.Lengths.UnitSystem;
 
 /** The plan of the decks and the long section through the selected bay, kept up to date. */
@@ -21,6 +21,10 @@ public final class Drawings implements AutoCloseable {
   private Optional<Item.OfBay> bay = Optional.empty();
   private UnitSystem units = UnitSystem.METRIC;
   private Set<Item> selected = Set.of();
+  private Optional<PlanThings> planned = Optional.empty();
+  private Optional<PlanThings> sectioned = Optional.empty();
+  private Bringing bringPlan = Bringing.NOT;
+  private Bringing bringSection = Bringing.NOT;
   private final WhenWanted planMaking = new WhenWanted(this::makePlan);
   private final WhenWanted sectionMaking = new WhenWanted(this::makeSection);
 
@@ -83,24 +87,38 @@ public final class Drawings implements AutoCloseable {
     }
   }
 
-  void select(Set<Item> selection) {
+  void select(Set<Item> selection, Bringing plans, Bringing sections) {
     selected = selection;
+    bringPlan = plans;
+    bringSection = sections;
     result.ifPresent(
         r -> {
           planMaking.ask(false);
           Optional<Item.OfBay> next = bayOf(selection, r);
-          if (next.isPresent() && !next.equals(bay)) {
-            bay = next;
-            askSection(true);
-          }
+          boolean other = next.isPresent() && !next.equals(bay);
+          bay = next.or(() -> bay);
+          askSection(other);
         });
   }
 
-  /** The bay at a place of the plan. */
-  public Optional<Item> bayAt(Vec2 place) {
-    return result
-        .flatMap(r -> PlanPlaces.bayAt(r.survey().bays(), place))
-        .map(b -> new Item.OfBay(b.field(), b.bay()));
+  /** What is at a place of the plan. */
+  Optional<Item> inPlan(Vec2 place) {
+    return result.flatMap(
+        r ->
+            planned
+                .flatMap(p -> p.at(place))
+                .map(id -> DrawingMaker.inPlan(r, id))
+                .or(() -> bayAt(r, place)));
+  }
+
+  private static Optional<Item> bayAt(Result r, Vec2 place) {
+    return PlanPlaces.bayAt(r.survey().bays(), place).map(b -> new Item.OfBay(b.field(), b.bay()));
+  }
+
+  /** What is at a place of the section. */
+  Optional<Item> inSection(Vec2 place) {
+    return result.flatMap(
+        r -> sectioned.flatMap(s -> s.at(place)).map(id -> DrawingMaker.item(r, id)));
   }
 
   private void askSection(boolean fit) {
@@ -115,18 +133,33 @@ public final class Drawings implements AutoCloseable {
         r ->
             planning.follow(
                 () -> DrawingMaker.plan(r, units, selection),
-                d -> plan.show(d, fit),
-                e -> plan.show(Optional.empty(), true)));
+                p -> showPlan(r, p, fit),
+                e -> showPlan(r, Optional.empty(), true)));
+  }
+
+  private void showPlan(Result r, Optional<PlanThings> made, boolean fit) {
+    planned = made;
+    plan.show(made.map(PlanThings::drawing), fit);
+    made.ifPresent(p -> plan.bring(DrawingMaker.reach(r, p, selected), bringPlan));
+    bringPlan = Bringing.NOT;
   }
 
   private void makeSection(boolean fit) {
     Optional<Item.OfBay> through = bay;
+    Set<Item> selection = selected;
     result.ifPresent(
         r ->
             sectioning.follow(
-                () -> through.<PlanDrawing>flatMap(b -> DrawingMaker.section(r, b, units)),
-                d -> section.show(d, fit),
-                e -> section.show(Optional.empty(), true)));
+                () -> through.flatMap(b -> DrawingMaker.section(r, b, units, selection)),
+                s -> showSection(s, fit),
+                e -> showSection(Optional.empty(), true)));
+  }
+
+  private void showSection(Optional<PlanThings> made, boolean fit) {
+    sectioned = made;
+    section.show(made.map(PlanThings::drawing), fit);
+    made.ifPresent(s -> section.bring(s.reach(DrawingMaker.things(selected)), bringSection));
+    bringSection = Bringing.NOT;
   }
 
   private static Optional<Item.OfBay> bayOf(Set<Item> selection, Result r) {

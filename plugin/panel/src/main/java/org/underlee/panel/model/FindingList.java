@@ -1,15 +1,20 @@
 package org.underlee.panel.model;
 
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeMap;
 import org.underlee.finding.Finding;
 import org.underlee.finding.Fix;
 import org.underlee.finding.Level;
+import org.underlee.layout.DryZone;
 import org.underlee.run.HighLineAsked;
 import org.underlee.units.Lengths.UnitSystem;
+import org.underlee.units.Words;
 
 /** Findings as a person goes through them: filtered, put in groups, each with what can be done. */
 public final class FindingList {
@@ -31,115 +36,170 @@ public final class FindingList {
     }
   }
 
+  /** A line of the list: a head over findings, or one of them. */
+  public sealed interface Entry {}
+
+  /** The name of a group, with how many findings are in it. */
+  public record Head(String words, int count) implements Entry {}
+
   /**
    * One finding.
    *
-   * @param key what accepting it is remembered by: the same finding has the same key in each run
-   * @param accepted the reason it was accepted for
+   * @param places what it leads to
+   * @param place under which it is told
+   * @param fix what its fix does, in words, where the program has one that the panel can do
+   * @param price what is different then
    */
   public record Row(
-      String key,
       Finding finding,
+      List<Item> places,
       String message,
       String where,
+      String place,
       String advice,
-      Optional<String> accepted) {
-    public Optional<Fix.Action> action() {
-      return finding.fix().flatMap(Fix::action);
+      Optional<String> fix,
+      Optional<String> price,
+      Standing standing)
+      implements Entry {
+    /** What it is accepted for, while that holds. */
+    public Optional<String> accepted() {
+      return standing.kept().filter(a -> standing.isAccepted()).map(Acceptance::reason);
+    }
+
+    /** {@code accepted for other numbers: agreed on site}; empty where nobody answered for it. */
+    public String answer() {
+      return standing.kept().map(a -> standing.state().words() + ": " + a.reason()).orElse("");
     }
   }
 
-  private FindingList() {}
-
   /**
-   * The rows to show.
+   * Which are shown, and how.
    *
    * @param text must be in the message, the rule or the place, in any case
-   * @param levels to show
    */
-  public static List<Row> of(
-      List<Finding> findings,
-      Decisions decisions,
-      UnitSystem units,
-      String text,
-      Set<Level> levels,
-      Grouping grouping) {
-    String wanted = text.strip().toLowerCase(Locale.ROOT);
-    return findings.stream()
-        .filter(f -> levels.contains(f.level()))
-        .map(f -> row(f, decisions, units))
-        .filter(r -> holds(r, wanted))
-        .sorted(order(grouping))
-        .toList();
+  public record Filter(String text, Set<Level> levels, Grouping grouping) {
+    public Filter {
+      levels = Set.copyOf(levels);
+    }
+
+    private boolean shows(Row row) {
+      String all = row.message() + ' ' + row.finding().rule().id() + ' ' + row.where();
+      return levels.contains(row.finding().level())
+          && all.toLowerCase(Locale.ROOT).contains(text.strip().toLowerCase(Locale.ROOT));
+    }
   }
 
-  private static Row row(Finding finding, Decisions decisions, UnitSystem units) {
-    String key = finding.rule().id() + ": " + finding.message();
+  private static final Comparator<Row> GRAVEST_FIRST =
+      Comparator.<Row, Boolean>comparing(r -> r.standing().isAccepted())
+          .thenComparing(r -> r.finding().level(), Comparator.reverseOrder());
+
+  private FindingList() {}
+
+  /** All findings of a result as they stand with some decisions. */
+  static List<Row> rows(
+      List<Noticed> noticed, Decisions decisions, UnitSystem units, Optional<Result> result) {
+    Optional<Names> names = result.map(Names::of);
+    Speaker words = new Speaker(units, names, new FixWords(names, units));
+    return noticed.stream().map(n -> row(n, decisions, words)).toList();
+  }
+
+  /** Says it with the names that things have on the screen, as far as they are known. */
+  private record Speaker(UnitSystem units, Optional<Names> names, FixWords fixes) {
+    String say(Words words) {
+      return named(words.in(units));
+    }
+
+    String named(String text) {
+      return names.map(n -> n.inText(text)).orElse(text);
+    }
+  }
+
+  private static Row row(Noticed noticed, Decisions decisions, Speaker words) {
+    Finding finding = noticed.finding();
+    Optional<Fix.Action> action =
+        finding.fix().flatMap(Fix::action).filter(a -> fixed(decisions, a).isPresent());
     return new Row(
-        key,
         finding,
-        finding.words().in(units),
-        where(finding),
-        finding.fix().map(f -> f.words().in(units)).orElse(""),
-        Optional.ofNullable(decisions.accepted().get(key)));
+        noticed.places(),
+        words.say(finding.words()),
+        words.named(where(finding)),
+        words.named(place(finding)),
+        finding.fix().map(f -> words.say(f.words())).orElse(""),
+        action.map(words.fixes()::of),
+        action.map(a -> words.say(a.preview())),
+        Standing.of(finding, decisions.accepted()));
   }
 
   private static String where(Finding finding) {
     List<String> names =
-        finding.subjects().stream().map(s -> (s.group() + " " + s.name()).strip()).toList();
+        finding.subjects().stream()
+            .map(s -> s.name().isEmpty() ? s.group() : s.name() + " of " + s.group())
+            .toList();
     if (names.isEmpty()) {
       return finding.place().toString();
     }
     return names.size() == 1 ? names.get(0) : names.get(0) + " and " + (names.size() - 1) + " more";
   }
 
-  private static boolean holds(Row row, String wanted) {
-    String all = row.message() + ' ' + row.finding().rule().id() + ' ' + row.where();
-    return all.toLowerCase(Locale.ROOT).contains(wanted);
+  /** The rows that a filter shows, under heads that count them. */
+  public static List<Entry> entries(List<Row> rows, Filter filter) {
+    Map<String, List<Row>> groups = new TreeMap<>(order(filter.grouping()));
+    rows.stream()
+        .filter(filter::shows)
+        .sorted(GRAVEST_FIRST)
+        .forEach(
+            r -> groups.computeIfAbsent(head(r, filter.grouping()), h -> new ArrayList<>()).add(r));
+    List<Entry> all = new ArrayList<>();
+    groups.forEach(
+        (head, own) -> {
+          all.add(new Head(head, own.size()));
+          all.addAll(own);
+        });
+    return List.copyOf(all);
   }
 
-  private static Comparator<Row> order(Grouping grouping) {
-    Comparator<Row> weight =
-        Comparator.comparing(r -> r.finding().level(), Comparator.reverseOrder());
-    Comparator<Row> open = Comparator.comparing(r -> r.accepted().isPresent());
+  private static String head(Row row, Grouping grouping) {
     return switch (grouping) {
-      case BY_LEVEL -> open.thenComparing(weight);
-      case BY_RULE -> Comparator.<Row, String>comparing(r -> r.finding().rule().id());
-      case BY_PLACE -> Comparator.comparing(Row::where);
+      case BY_LEVEL -> standing(row);
+      case BY_RULE -> row.finding().rule().id();
+      case BY_PLACE -> row.place();
     };
   }
 
-  /** Where a finding leads to, in the order of what it is about; empty for the model as a whole. */
-  public static List<Item> places(Finding finding, Result result) {
-    List<Item> named =
-        finding.subjects().stream()
-            .flatMap(s -> subject(s.group(), s.name(), result).stream())
-            .toList();
-    return named.isEmpty()
-        ? finding.place().globalId().filter(g -> result.element(g).isPresent()).stream()
-            .<Item>map(Item.OfElement::new)
-            .toList()
-        : named;
+  private static final List<String> STANDINGS =
+      List.of("Errors", "Warnings", "Notes", "Accepted for other numbers", "Accepted");
+
+  private static String standing(Row row) {
+    return STANDINGS.get(
+        switch (row.standing().state()) {
+          case ACCEPTED -> 4;
+          case OTHER_NUMBERS -> 3;
+          default ->
+              switch (row.finding().level()) {
+                case ERROR -> 0;
+                case WARNING -> 1;
+                case NOTE -> 2;
+              };
+        });
   }
 
-  private static Optional<Item> subject(String group, String name, Result result) {
-    if (result.bay(group, name).isPresent()) {
-      return Optional.of(new Item.OfBay(group, name));
+  /** Each finding is told once, so that counts add up. */
+  private static String place(Finding finding) {
+    List<String> fields =
+        finding.subjects().stream().map(Finding.Subject::group).distinct().toList();
+    if (fields.isEmpty()) {
+      return "The model";
     }
-    Optional<Item> part =
-        result.layout().parts().stream()
-            .filter(p -> p.field().equals(group))
-            .filter(p -> p.label().equals(name) || p.id().endsWith("/" + name))
-            .findFirst()
-            .map(p -> new Item.OfPart(p.id()));
-    return part.isPresent() ? part : result.field(group).map(f -> new Item.OfField(f.field().id()));
+    if (fields.size() > 1) {
+      return "Several fields";
+    }
+    String name =
+        finding.subjects().size() > 1 ? "several places" : finding.subjects().get(0).name();
+    return name.isEmpty() ? fields.get(0) : fields.get(0) + ", " + name;
   }
 
-  /** What a fix does, for a button: {@code Set fall 1:64}. */
-  public static String words(Fix.Action action) {
-    return action.options().stream()
-        .map(o -> o.name().replaceFirst("^-+", "") + " " + o.value())
-        .collect(java.util.stream.Collectors.joining(", ", "Set ", ""));
+  private static Comparator<String> order(Grouping grouping) {
+    return grouping == Grouping.BY_LEVEL ? Comparator.comparing(STANDINGS::indexOf) : Natural.ORDER;
   }
 
   /** The decisions after a fix; empty when the fix asks for what the panel does not decide. */
@@ -172,6 +232,8 @@ public final class FindingList {
       case "--rain" -> Optional.of(now.withRain(option.value()));
       case "--both-ways" -> Optional.of(now.turnedAt(HighLineAsked.parse(option.value())));
       case "--also-drains" -> Optional.of(now.alsoDraining(option.value()));
+      case "--boards-off" -> Optional.of(now.withBoardsOff(true));
+      case "--dry-zone" -> Optional.of(now.withDryZone(Optional.of(DryZone.parse(option.value()))));
       default -> Optional.empty();
     };
   }

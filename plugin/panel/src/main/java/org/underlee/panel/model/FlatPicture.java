@@ -1,7 +1,9 @@
 package org.underlee.panel.model;
 
+import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Executor;
+import java.util.function.ToDoubleFunction;
 import javafx.beans.property.ObjectProperty;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
@@ -25,6 +27,12 @@ public final class FlatPicture implements AutoCloseable {
   private static final double MARGIN_MM = 8;
   private static final double MM = 1000;
   private static final int THREADS = 2;
+
+  /** What is brought near has some room around it. */
+  private static final double ROOM = 1.25;
+
+  /** Metres a pixel; a small part is not brought nearer than this. */
+  private static final double NEAREST = 0.0005;
 
   private final Newest drawing;
   private final ReadOnlyObjectWrapper<Optional<Image>> image =
@@ -97,6 +105,38 @@ public final class FlatPicture implements AutoCloseable {
     fitted = sheet;
     centre = sheet.low().plus(sheet.high()).times(0.5);
     metresPerPixel = denominator / MM / pixelsPerMm();
+  }
+
+  /** Brings places of the drawing into view; nothing happens where there are none. */
+  void bring(List<Vec2> places, Bringing how) {
+    if (places.isEmpty() || how == Bringing.NOT || !(metresPerPixel > 0)) {
+      return;
+    }
+    Vec2 low = new Vec2(least(places, Vec2::x), least(places, Vec2::y));
+    Vec2 high = new Vec2(most(places, Vec2::x), most(places, Vec2::y));
+    Vec2 size = high.minus(low);
+    double least = Math.max(size.x() / width, size.y() / height) * ROOM;
+    boolean isSeen = isSeen(low) && isSeen(high);
+    if (how == Bringing.INTO_VIEW && isSeen) {
+      return;
+    }
+    metresPerPixel =
+        how == Bringing.NEAR ? Math.max(least, NEAREST) : Math.max(least, metresPerPixel);
+    centre = low.plus(high).times(0.5);
+    redraw();
+  }
+
+  private boolean isSeen(Vec2 place) {
+    Vec2 at = pixel(place);
+    return at.x() >= 0 && at.y() >= 0 && at.x() <= width && at.y() <= height;
+  }
+
+  private static double least(List<Vec2> places, ToDoubleFunction<Vec2> of) {
+    return places.stream().mapToDouble(of).min().orElseThrow();
+  }
+
+  private static double most(List<Vec2> places, ToDoubleFunction<Vec2> of) {
+    return places.stream().mapToDouble(of).max().orElseThrow();
   }
 
   private double pixelsPerMm() {

@@ -4,6 +4,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
+import org.underlee.framing.Field;
 import org.underlee.framing.JoistLine;
 import org.underlee.layout.Part;
 import org.underlee.picture.DeckPicture;
@@ -43,9 +44,23 @@ final class Highlight {
           .filter(b -> names.isEmpty())
           .ifPresent(b -> List.of(b.left(), b.right()).forEach(l -> addLine(l, names)));
     } else if (item instanceof Item.OfField field) {
-      parts(result, field.id()).forEach(p -> names.add(p.id()));
+      result.field(field.id()).ifPresent(f -> addField(f.field(), result, names));
+    } else if (item instanceof Item.OfDeck deck) {
+      result.survey().framing().decks().stream()
+          .filter(d -> d.id().equals(deck.id()))
+          .flatMap(d -> d.fields().stream())
+          .forEach(f -> addField(f, result, names));
     }
     return names;
+  }
+
+  /** Its parts; its joists where it has none. */
+  private static void addField(Field field, Result result, Set<String> names) {
+    List<Part> parts = parts(result, field.id());
+    parts.forEach(p -> names.add(p.id()));
+    if (parts.isEmpty()) {
+      field.lines().forEach(l -> addLine(l, names));
+    }
   }
 
   private static void addLine(JoistLine line, Set<String> names) {

@@ -6,6 +6,7 @@ import java.util.Optional;
 import org.underlee.bay.Bay;
 import org.underlee.bay.Block;
 import org.underlee.bay.Crossing;
+import org.underlee.finding.Finding;
 import org.underlee.framing.BuildingElement;
 import org.underlee.framing.Deck;
 import org.underlee.framing.Field;
@@ -50,9 +51,7 @@ public record Inspection(String name, String kind, List<Row> rows, List<Because>
     if (item instanceof Item.OfPart part) {
       return result.part(part.id()).map(p -> say.part(p, result));
     } else if (item instanceof Item.OfBay bay) {
-      return result
-          .bay(bay.field(), bay.bay())
-          .map(b -> say.bay(b, bay.field(), result.layoutOf(bay.field())));
+      return result.bay(bay.field(), bay.bay()).map(b -> say.bay(b, bay.field(), result));
     } else if (item instanceof Item.OfField field) {
       return result.field(field.id()).map(f -> say.field(f.field(), result.layoutOf(field.id())));
     } else if (item instanceof Item.OfDeck deck) {
@@ -66,7 +65,42 @@ public record Inspection(String name, String kind, List<Row> rows, List<Because>
     return Optional.empty();
   }
 
+  /** Says all that is known of a finding. */
+  public static Inspection of(FindingList.Row row, UnitSystem units) {
+    Finding finding = row.finding();
+    List<Row> rows = new ArrayList<>();
+    finding
+        .measure()
+        .ifPresent(
+            m -> {
+              rows.add(new Row("Measured", m.measured().in(units)));
+              rows.add(new Row("Limit", m.limit().in(units)));
+            });
+    rows.add(new Row("Source", finding.rule().source()));
+    List<Because> why = new ArrayList<>();
+    why.add(new Because(row.message(), List.of()));
+    why.add(new Because("Found when", List.of(finding.rule().meaning())));
+    if (!row.advice().isEmpty()) {
+      why.add(new Because("What to do", List.of(row.advice())));
+    }
+    row.fix().ifPresent(f -> why.add(new Because(f, List.of("Then: " + row.price().orElse("")))));
+    row.standing().kept().ifPresent(a -> why.add(answered(row, a)));
+    String kind = row.finding().level().word() + (row.where().isEmpty() ? "" : ", " + row.where());
+    return new Inspection(finding.rule().id(), kind, rows, why);
+  }
+
+  private static Because answered(FindingList.Row row, Acceptance kept) {
+    boolean isSame = row.standing().state() == Standing.State.ACCEPTED || kept.of().isEmpty();
+    return new Because(
+        Sayer.capital(row.standing().state().words()),
+        isSame ? List.of(kept.reason()) : List.of(kept.reason(), "It was: " + kept.of()));
+  }
+
   private record Sayer(UnitSystem units, Names names) {
+    private static String capital(String words) {
+      return words.substring(0, 1).toUpperCase(java.util.Locale.ROOT) + words.substring(1);
+    }
+
     private String length(double metres) {
       return Lengths.format(metres, units);
     }
@@ -140,7 +174,7 @@ public record Inspection(String name, String kind, List<Row> rows, List<Because>
       return origin instanceof Derivation.Ruled rule ? " (" + rule.source().in(units) + ")" : "";
     }
 
-    Inspection bay(Bay bay, String field, Optional<FieldLayout> layout) {
+    Inspection bay(Bay bay, String field, Result result) {
       List<Row> rows = new ArrayList<>();
       rows.add(new Row("Clear width, high end", length(bay.clearWidthHigh())));
       rows.add(new Row("Clear width, low end", length(bay.clearWidthLow())));
@@ -154,20 +188,9 @@ public record Inspection(String name, String kind, List<Row> rows, List<Because>
         rows.add(new Row("Crossing at " + length(c.at()), crossing(c)));
       }
       List<Because> why = new ArrayList<>();
-      layout.ifPresent(
-          l -> {
-            boolean served =
-                l.parts().stream().anyMatch(p -> p.bay().equals(Optional.of(bay.id())));
-            why.add(
-                new Because(
-                    served
-                        ? "Drained to "
-                            + l.lowEnd()
-                            + "; the seat is set by "
-                            + l.binding().in(units)
-                        : "Left open; the findings say why.",
-                    List.of()));
-          });
+      result
+          .layoutOf(field)
+          .ifPresent(l -> why.add(new Because(drained(bay, l, result), List.of())));
       return new Inspection(bay.id(), "bay of " + names.field(field), rows, why);
     }
 
@@ -179,6 +202,22 @@ public record Inspection(String name, String kind, List<Row> rows, List<Because>
       return "underside "
           + length(Math.abs(block.bottom()))
           + (block.bottom() > 0 ? " above the joist bottom" : " below the joist bottom");
+    }
+
+    private String drained(Bay bay, FieldLayout layout, Result result) {
+      if (!layout.bays().contains(bay.id())) {
+        return "Left open; the findings say why.";
+      }
+      String seat = "; the seat is set by " + layout.binding().in(units) + ".";
+      return Caught.of(result)
+          .map(c -> c.bay(layout.field(), bay.id()))
+          .map(
+              c ->
+                  "Drained to "
+                      + layout.lowEnd()
+                      + (c.isWhole() ? "" : ", " + c.rest().in(units))
+                      + seat)
+          .orElse("Laid out to " + layout.lowEnd() + ", not proven yet" + seat);
     }
 
     private String crossing(Crossing c) {

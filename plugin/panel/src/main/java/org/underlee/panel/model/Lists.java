@@ -4,7 +4,6 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import org.underlee.finding.Finding;
 import org.underlee.units.Lengths.UnitSystem;
 
 /**
@@ -20,7 +19,7 @@ public record Lists(
     Map<Item, Item> above,
     List<Table> takeoff,
     List<Table> water,
-    List<Finding> findings) {
+    List<Noticed> noticed) {
   static final Lists NONE =
       new Lists(Optional.empty(), List.of(), Map.of(), List.of(), List.of(), List.of());
 
@@ -29,20 +28,25 @@ public record Lists(
     above = Map.copyOf(above);
     takeoff = List.copyOf(takeoff);
     water = List.copyOf(water);
-    findings = List.copyOf(findings);
+    noticed = List.copyOf(noticed);
   }
 
   static Lists of(Result result, UnitSystem units) {
-    List<Outline> decks = Outline.of(result, units);
+    List<Outline> plain = Outline.of(result, units);
     Map<Item, Item> above = new HashMap<>();
-    decks.forEach(d -> place(d, above));
+    plain.forEach(d -> place(d, above));
+    List<Noticed> noticed = Noticed.all(result);
+    Map<Item, FindingCount> counts =
+        FindingCount.of(
+            FindingList.rows(noticed, result.decisions(), units, Optional.of(result)), above);
+    List<Outline> decks = plain.stream().map(d -> d.counted(counts)).toList();
     return new Lists(
         Optional.of(result),
         decks,
         above,
         result.design().map(d -> Table.takeoff(result, d, units)).orElse(List.of()),
         result.design().map(d -> WaterTables.of(result, d, units)).orElse(List.of()),
-        result.findings());
+        noticed);
   }
 
   private static void place(Outline outline, Map<Item, Item> above) {

@@ -89,7 +89,7 @@ public final class Memory {
             run > 0 ? OptionalDouble.of(run) : OptionalDouble.empty(),
             n.path("rain").asText(Decisions.FIRST.rain()),
             texts(n.path("services")),
-            map(n.path("accepted")),
+            accepted(n.path("accepted")),
             wishes(n),
             map(n.path("roles")),
             Set.copyOf(texts(n.path("bothWays")))));
@@ -144,13 +144,39 @@ public final class Memory {
     ArrayNode services = n.putArray("services");
     d.services().forEach(services::add);
     ObjectNode accepted = n.putObject("accepted");
-    new TreeMap<>(d.accepted()).forEach(accepted::put);
+    new TreeMap<>(d.accepted()).forEach((key, a) -> keep(a, accepted.putObject(key)));
     ObjectNode roles = n.putObject("roles");
     new TreeMap<>(d.roles()).forEach(roles::put);
     ArrayNode bothWays = n.putArray("bothWays");
     new TreeSet<>(d.bothWays()).forEach(bothWays::add);
     keep(d.wishes(), n);
     return write(nameFor(model), n);
+  }
+
+  private static void keep(Acceptance a, ObjectNode to) {
+    to.put("reason", a.reason());
+    if (!a.of().isEmpty()) {
+      to.put("of", a.of());
+    }
+    a.past().ifPresent(p -> to.put("past", p));
+  }
+
+  /** Older files have the reason alone. */
+  private static Map<String, Acceptance> accepted(JsonNode object) {
+    Map<String, Acceptance> all = new TreeMap<>();
+    object.properties().forEach(e -> all.put(e.getKey(), acceptance(e.getValue())));
+    return all;
+  }
+
+  private static Acceptance acceptance(JsonNode n) {
+    return n.isObject()
+        ? new Acceptance(
+            n.path("reason").asText(),
+            n.path("of").asText(),
+            n.hasNonNull("past")
+                ? OptionalDouble.of(n.path("past").asDouble())
+                : OptionalDouble.empty())
+        : Acceptance.plain(n.asText());
   }
 
   private static String nameFor(Path model) {

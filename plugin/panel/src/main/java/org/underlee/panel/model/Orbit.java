@@ -47,6 +47,29 @@ public record Orbit(double turn, double rise, Vec3 target, double height) {
     return new Camera(frame(), height, Double.POSITIVE_INFINITY);
   }
 
+  /** The view brought to points, from the same side. */
+  Orbit brought(List<Vec3> points, double aspect, Bringing how) {
+    return switch (how) {
+      case NOT -> this;
+      case INTO_VIEW -> holds(points, aspect) ? this : at(points, aspect);
+      case NEAR -> around(toViewer(), points, aspect);
+    };
+  }
+
+  /** Whether all points are seen in a picture of an aspect, width over height. */
+  private boolean holds(List<Vec3> points, double aspect) {
+    Transform f = frame();
+    return points.stream()
+        .map(f::toLocal)
+        .allMatch(p -> Math.abs(p.y()) <= height / 2 && Math.abs(p.x()) <= aspect * height / 2);
+  }
+
+  /** The same view with points in its middle, and from further away where they need it. */
+  private Orbit at(List<Vec3> points, double aspect) {
+    Orbit fitted = around(toViewer(), points, aspect);
+    return new Orbit(turn, rise, fitted.target, Math.max(height, fitted.height));
+  }
+
   /** Turned by a drag, in shares of the picture's height. */
   public Orbit turned(double right, double down) {
     return new Orbit(turn - right * Math.PI, rise + down * Math.PI, target, height);

@@ -1,24 +1,25 @@
 package org.underlee.panel.model;
 
 import java.util.List;
-import java.util.Optional;
-import java.util.Set;
+import java.util.Map;
 import java.util.stream.Collectors;
-import org.underlee.bay.Bay;
-import org.underlee.bay.FieldBays;
-import org.underlee.framing.Deck;
-import org.underlee.framing.Field;
-import org.underlee.layout.FieldLayout;
-import org.underlee.layout.Part;
-import org.underlee.units.Lengths;
+import java.util.stream.Stream;
 import org.underlee.units.Lengths.UnitSystem;
 
-/** A deck as a tree: its fields, their bays, the parts of each. */
-public record Outline(Item item, String name, String note, State state, List<Outline> inside) {
+/**
+ * A deck as a tree: its fields, their bays, the parts of each.
+ *
+ * @param note what is to be known of it beside its state
+ * @param found what was found about it and what is inside
+ */
+public record Outline(
+    Item item, String name, String note, State state, List<Outline> inside, FindingCount found) {
   /** How it stands with a thing; the word is shown beside its colour. */
   public enum State {
     SERVED("drained"),
     PARTLY("partly drained"),
+    /** Its parts are in their places, and where its rain goes is not proven yet. */
+    LAID_OUT("laid out"),
     OPEN("left open"),
     OUT("not in scope"),
     PLAIN("");
@@ -38,81 +39,30 @@ public record Outline(Item item, String name, String note, State state, List<Out
     inside = List.copyOf(inside);
   }
 
+  Outline(Item item, String name, String note, State state, List<Outline> inside) {
+    this(item, name, note, state, inside, FindingCount.NONE);
+  }
+
+  Outline counted(Map<Item, FindingCount> all) {
+    return new Outline(
+        item,
+        name,
+        note,
+        state,
+        inside.stream().map(i -> i.counted(all)).toList(),
+        all.getOrDefault(item, FindingCount.NONE));
+  }
+
+  /** All of a row in one sentence, for a screen reader. */
+  public String spoken() {
+    return Stream.of(name, note, state.words(), found.words())
+        .filter(w -> !w.isEmpty())
+        .collect(Collectors.joining(", "));
+  }
+
   /** One tree for each deck of the model. */
   public static List<Outline> of(Result result, UnitSystem units) {
-    Names names = Names.of(result);
-    return result.survey().framing().decks().stream()
-        .map(d -> deck(d, names, result, units))
-        .toList();
-  }
-
-  private static Outline deck(Deck deck, Names names, Result result, UnitSystem units) {
-    List<Outline> fields = deck.fields().stream().map(f -> field(f, names, result, units)).toList();
-    boolean inScope = Names.isInScope(deck, result.decisions());
-    String note =
-        (deck.outside().value() ? "outside" : "inside")
-            + deck.storey().map(s -> ", " + s.name()).orElse("");
-    return new Outline(
-        new Item.OfDeck(deck.id()),
-        Names.deck(deck.id()),
-        note,
-        inScope ? together(fields, result) : State.OUT,
-        fields);
-  }
-
-  private static Outline field(Field field, Names names, Result result, UnitSystem units) {
-    Optional<FieldLayout> layout = result.layoutOf(field.id());
-    FieldBays bays = result.survey().baysOf(field);
-    List<Outline> inside =
-        bays.bays().stream().map(b -> bay(field.id(), b, layout, result, units)).toList();
-    List<Outline> shared =
-        layout.stream()
-            .flatMap(l -> l.parts().stream())
-            .filter(p -> p.bay().isEmpty() && !p.bodies().isEmpty())
-            .map(p -> part(p, units))
-            .toList();
-    String note =
-        layout.map(l -> "falls " + Lengths.fall(l.fall())).orElse(bays.bays().size() + " bays");
-    List<Outline> all = java.util.stream.Stream.concat(inside.stream(), shared.stream()).toList();
-    State state = layout.isEmpty() ? without(result) : together(inside, result);
-    return new Outline(new Item.OfField(field.id()), names.field(field.id()), note, state, all);
-  }
-
-  private static Outline bay(
-      String field, Bay bay, Optional<FieldLayout> layout, Result result, UnitSystem units) {
-    List<Outline> parts =
-        layout.stream()
-            .flatMap(l -> l.parts().stream())
-            .filter(p -> p.bay().filter(bay.id()::equals).isPresent() && !p.bodies().isEmpty())
-            .map(p -> part(p, units))
-            .toList();
-    State state = layout.isEmpty() ? without(result) : parts.isEmpty() ? State.OPEN : State.SERVED;
-    String note =
-        Lengths.format(bay.clearWidthHigh(), units) + " × " + Lengths.format(bay.length(), units);
-    return new Outline(new Item.OfBay(field, bay.id()), bay.id(), note, state, parts);
-  }
-
-  private static Outline part(Part part, UnitSystem units) {
-    // an end cap is as long as its sheet is thick
-    boolean isLong = part.length() > Lengths.TAPE_MARK;
-    String length = isLong ? ", " + Lengths.cut(part.length(), units) : "";
-    String note = part.kind().spoken() + length;
-    return new Outline(new Item.OfPart(part.id()), part.label(), note, State.PLAIN, List.of());
-  }
-
-  /** What has no layout is out of scope, or has none yet. */
-  private static State without(Result result) {
-    return result.isLaidOut() ? State.OUT : State.PLAIN;
-  }
-
-  private static State together(List<Outline> inside, Result result) {
-    Set<State> states =
-        inside.stream()
-            .map(Outline::state)
-            .filter(s -> s != State.PLAIN)
-            .collect(Collectors.toSet());
-    return states.size() == 1
-        ? states.iterator().next()
-        : states.isEmpty() ? without(result) : State.PARTLY;
+    OutlineMaker maker = new OutlineMaker(result, Names.of(result), units, Caught.of(result));
+    return result.survey().framing().decks().stream().map(maker::deck).toList();
   }
 }

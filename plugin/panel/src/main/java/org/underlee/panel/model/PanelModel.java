@@ -11,8 +11,6 @@ import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
 import javafx.beans.property.ReadOnlyStringProperty;
 import javafx.beans.property.SimpleObjectProperty;
-import org.underlee.finding.Finding;
-import org.underlee.finding.Fix;
 import org.underlee.panel.host.Host;
 import org.underlee.units.Lengths.UnitSystem;
 import org.underlee.units.Quantity;
@@ -42,6 +40,7 @@ public final class PanelModel implements AutoCloseable {
   private final Ratings ratings;
   private final OwnKit ownKit;
   private final Running running;
+  private final FindingDesk findings;
   private final Newest rehearsing;
   private final ReadOnlyObjectWrapper<Optional<Lists>> rehearsed =
       new ReadOnlyObjectWrapper<>(Optional.empty());
@@ -74,6 +73,7 @@ public final class PanelModel implements AutoCloseable {
     ratings = new Ratings(session, screen);
     ownKit = new OwnKit(session, screen);
     running = Running.of(session, saving, services, choices, resyncing);
+    findings = new FindingDesk(session, selecting, listing.lists(), units);
     rehearsing = new Newest("rehearsing", screen);
     settings = new SimpleObjectProperty<>(memory.settings());
     recent = new RecentFiles(settings, session.model(), this::open, screen);
@@ -259,20 +259,14 @@ public final class PanelModel implements AutoCloseable {
     return selecting;
   }
 
-  public boolean canFix(Finding finding) {
-    return fixed(finding).isPresent();
+  /** What the selection touches. */
+  public About about() {
+    return new About(selection().get(), lists().get().above());
   }
 
-  private Optional<Decisions> fixed(Finding finding) {
-    return finding
-        .fix()
-        .flatMap(Fix::action)
-        .flatMap(a -> FindingList.fixed(session.decisions().get(), a));
-  }
-
-  /** Does what a finding's fix proposes, as one step to undo. */
-  public void fix(Finding finding) {
-    fixed(finding).ifPresent(next -> session.decide("Fix " + finding.rule().id(), before -> next));
+  /** What was found, and what can be done about it. */
+  public FindingDesk findings() {
+    return findings;
   }
 
   public void setFall(OptionalDouble runPerFall) {

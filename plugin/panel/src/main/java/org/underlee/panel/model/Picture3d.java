@@ -225,9 +225,23 @@ public final class Picture3d implements AutoCloseable {
     redraw(true);
   }
 
-  public void select(Set<Item> items) {
+  void select(Set<Item> items, Bringing how) {
     selection = Set.copyOf(items);
+    bring(how);
     redraw(true);
+  }
+
+  /** Moves the view to what is selected, from the same side; not when that is not drawn. */
+  private void bring(Bringing how) {
+    Orbit from = orbit;
+    if (made == null || from == null || width == 0 || how == Bringing.NOT) {
+      return;
+    }
+    List<Vec3> points =
+        made.whole().corners(Highlight.ids(made.whole().picture(), selection, result));
+    if (!points.isEmpty()) {
+      orbit = from.brought(points, (double) width / height, how);
+    }
   }
 
   public boolean hasSelection() {

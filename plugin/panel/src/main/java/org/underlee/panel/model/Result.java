@@ -6,6 +6,7 @@ import org.underlee.bay.Bay;
 import org.underlee.bay.FieldBays;
 import org.underlee.finding.Finding;
 import org.underlee.framing.BuildingElement;
+import org.underlee.framing.Deck;
 import org.underlee.layout.FieldLayout;
 import org.underlee.layout.Layout;
 import org.underlee.layout.Part;
@@ -63,6 +64,14 @@ public record Result(
 
   public Optional<FieldBays> field(String id) {
     return survey.bays().stream().filter(b -> b.field().id().equals(id)).findFirst();
+  }
+
+  /** The deck that a field is of. */
+  Optional<String> deckOf(String field) {
+    return survey.framing().decks().stream()
+        .filter(d -> d.fields().stream().anyMatch(f -> f.id().equals(field)))
+        .map(Deck::id)
+        .findFirst();
   }
 
   public Optional<Bay> bay(String field, String bay) {

@@ -54,10 +54,20 @@ final class SceneMaker {
       return new Made(this, section, left);
     }
 
+    private Scene some(Set<Integer> ids) {
+      return Scene.of(
+          picture().scene().shapes().stream().filter(s -> ids.contains(s.id())).toList());
+    }
+
+    /** Points that hold some shapes; none when they are not in the picture. */
+    List<Vec3> corners(Set<Integer> ids) {
+      Scene some = some(ids);
+      return some.shapes().isEmpty() ? List.of() : Prepared.corners(some.bounds()).toList();
+    }
+
     /** A section box around some shapes; none when they are not in the picture. */
     Optional<Near> around(Set<Integer> ids) {
-      Scene some =
-          Scene.of(picture().scene().shapes().stream().filter(s -> ids.contains(s.id())).toList());
+      Scene some = some(ids);
       return some.shapes().isEmpty()
           ? Optional.empty()
           : Optional.of(

@@ -38,7 +38,7 @@ public record ServiceIssue(
 
   static ServiceIssue of(Tracked issue, Decisions now, UnitSystem units) {
     String key = KEY + issue.id();
-    Optional<String> reason = Optional.ofNullable(now.accepted().get(key));
+    Optional<String> reason = Optional.ofNullable(now.accepted().get(key)).map(Acceptance::reason);
     return new ServiceIssue(
         key,
         reason.isPresent() ? Tracked.Status.ACCEPTED.word() : issue.status().word(),

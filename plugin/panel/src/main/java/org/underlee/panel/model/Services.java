@@ -230,6 +230,7 @@ public final class Services implements AutoCloseable {
   private static Optional<Entry> entry(Tracked issue, Decisions decisions) {
     String key = ServiceIssue.of(issue, decisions, UnitSystem.METRIC).key();
     return Optional.ofNullable(decisions.accepted().get(key))
+        .map(Acceptance::reason)
         .map(
             reason ->
                 new Entry(

@@ -3,8 +3,11 @@ package org.underlee.panel.model;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Predicate;
 import java.util.stream.Collectors;
+import org.underlee.layout.Part;
 import org.underlee.run.Design;
+import org.underlee.takeoff.Stick;
 import org.underlee.takeoff.Takeoff;
 import org.underlee.units.Lengths;
 import org.underlee.units.Lengths.UnitSystem;
@@ -31,19 +34,26 @@ public record Table(String name, List<String> head, List<Integer> numbers, List<
     lines = List.copyOf(lines);
   }
 
-  /** One row. */
-  public record Line(List<String> cells, Optional<Item> item) {
+  /**
+   * One row.
+   *
+   * @param items what it is about, in their order
+   */
+  public record Line(List<String> cells, List<Item> items) {
     public Line {
       cells = List.copyOf(cells);
+      items = List.copyOf(items);
+    }
+
+    Line(List<String> cells, Optional<? extends Item> item) {
+      this(cells, item.<Item>map(i -> i).stream().toList());
     }
   }
 
   /** What is in the assembly, what to cut and what to buy. */
   static List<Table> takeoff(Result result, Design design, UnitSystem units) {
-    return List.of(
-        count(design, units),
-        cuts(design.takeoff(), Names.of(result, design.layout()), units),
-        stock(design.takeoff(), units));
+    Names names = Names.of(result, design.layout());
+    return List.of(count(design, units), cuts(design, names, units), stock(design, units));
   }
 
   private static Table count(Design design, UnitSystem units) {
@@ -62,16 +72,17 @@ public record Table(String name, List<String> head, List<Integer> numbers, List<
                                 ? metres(l.quantity(), units)
                                 : Long.toString(Math.round(l.quantity())),
                             Integer.toString(l.parts().size())),
-                        l.parts().stream().findFirst().map(Item.OfPart::new)))
+                        l.parts().stream().<Item>map(Item.OfPart::new).toList()))
             .toList());
   }
 
-  private static Table cuts(Takeoff takeoff, Names names, UnitSystem units) {
+  private static Table cuts(Design design, Names names, UnitSystem units) {
+    Map<String, List<Part>> parts = byItem(design);
     return new Table(
         CUT_LIST,
         List.of("Piece", "Cut from", "Length", "Sheet width", "Count", "Where"),
         List.of(2, 3, 4),
-        takeoff.cuts().stream()
+        design.takeoff().cuts().stream()
             .map(
                 c ->
                     new Line(
@@ -84,16 +95,43 @@ public record Table(String name, List<String> head, List<Integer> numbers, List<
                                 : "",
                             Integer.toString(c.count()),
                             names.inText(String.join(" ", c.bays()))),
-                        Optional.empty()))
+                        items(parts, c.item(), p -> isCut(p, c))))
             .toList());
   }
 
-  private static Table stock(Takeoff takeoff, UnitSystem units) {
+  private static Map<String, List<Part>> byItem(Design design) {
+    return design.layout().parts().stream().collect(Collectors.groupingBy(Part::item));
+  }
+
+  private static List<Item> items(
+      Map<String, List<Part>> parts, String item, Predicate<Part> which) {
+    return parts.getOrDefault(item, List.of()).stream()
+        .filter(which)
+        .<Item>map(p -> new Item.OfPart(p.id()))
+        .toList();
+  }
+
+  private static boolean isCut(Part part, Takeoff.Cut cut) {
+    return part.kind() == cut.kind()
+        && Lengths.toCut(part.cutLength()) == cut.length()
+        && part.sheetWidth().stream().map(Lengths::toCut).sum() == cut.sheetWidth().orElse(0);
+  }
+
+  /** Pieces of one size are as good as each other: all of them may come from such a stick. */
+  private static boolean isCut(Part part, Takeoff.Stock stock) {
+    Stick.Piece own =
+        new Stick.Piece(
+            Lengths.toCut(part.cutLength()), part.sheetWidth().stream().map(Lengths::toCut).sum());
+    return stock.blocks().stream().anyMatch(b -> b.pieces().contains(own));
+  }
+
+  private static Table stock(Design design, UnitSystem units) {
+    Map<String, List<Part>> parts = byItem(design);
     return new Table(
         TO_BUY,
         List.of("Item", "Stock length", "Sticks", "Cut each into", "Offcut"),
         List.of(1, 2, 4),
-        takeoff.stock().stream()
+        design.takeoff().stock().stream()
             .map(
                 s ->
                     new Line(
@@ -103,7 +141,7 @@ public record Table(String name, List<String> head, List<Integer> numbers, List<
                             Integer.toString(s.pieces()),
                             pattern(s.pattern(), units),
                             Lengths.format(s.offcut(), units)),
-                        Optional.empty()))
+                        items(parts, s.item(), p -> isCut(p, s))))
             .toList());
   }
 

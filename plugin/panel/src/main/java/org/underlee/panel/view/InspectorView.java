@@ -1,15 +1,20 @@
 package org.underlee.panel.view;
 
+import java.util.List;
 import java.util.Optional;
 import javafx.geometry.Insets;
 import javafx.scene.Node;
 import javafx.scene.control.ComboBox;
+import javafx.scene.control.Hyperlink;
 import javafx.scene.control.Label;
 import javafx.scene.control.ScrollPane;
+import javafx.scene.control.Separator;
 import javafx.scene.layout.ColumnConstraints;
+import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.GridPane;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
+import org.underlee.panel.model.FindingList;
 import org.underlee.panel.model.Inspection;
 import org.underlee.panel.model.Item;
 import org.underlee.panel.model.PanelModel;
@@ -20,7 +25,7 @@ final class InspectorView extends ScrollPane {
 
   private final PanelModel model;
   private final VBox content = new VBox();
-  private Optional<Inspection> shown = Optional.empty();
+  private boolean isHint;
 
   InspectorView(PanelModel model) {
     this.model = model;
@@ -30,30 +35,72 @@ final class InspectorView extends ScrollPane {
     content.getStyleClass().add("inspector");
     setContent(content);
     model.selection().addListener((o, before, now) -> fill());
+    model.selecting().finding().addListener((o, before, now) -> fill());
+    model.lists().addListener((o, before, now) -> fill());
     model.session().result().addListener((o, before, now) -> fill());
     model.units().addListener((o, before, now) -> fill());
     fill();
   }
 
   private void fill() {
-    Optional<Inspection> first =
-        model.selection().get().stream().findFirst().flatMap(this::inspection);
-    if (first.isEmpty() && shown.isEmpty() && !content.getChildren().isEmpty()) {
+    Optional<FindingList.Row> inHand = model.findings().inHand();
+    Optional<Item> item = model.selection().get().stream().findFirst();
+    Optional<Inspection> first = item.flatMap(this::inspection);
+    boolean isNothing = first.isEmpty() && inHand.isEmpty();
+    if (isNothing && isHint && !content.getChildren().isEmpty()) {
       return; // while a hand drags, the same hint again and again
     }
-    shown = first;
+    isHint = isNothing;
     content.getChildren().clear();
-    if (first.isEmpty()) {
+    if (isNothing) {
       Label hint = text("Select a part, a bay or a member to see its numbers and why they are so.");
       hint.getStyleClass().add("quiet");
       content.getChildren().add(hint);
       return;
     }
-    show(first.get());
+    inHand.ifPresent(this::show);
+    first.ifPresent(this::show);
     model.selecting().element().ifPresent(e -> content.getChildren().add(said(e.globalId())));
     int more = model.selection().get().size() - 1;
     if (more > 0) {
       content.getChildren().add(text("and " + more + " more selected"));
+    }
+    if (inHand.isEmpty() && !model.session().isDragging()) {
+      item.map(model.findings()::about).filter(f -> !f.isEmpty()).ifPresent(this::list);
+    }
+  }
+
+  /** A finding in full, with what can be done about it, before the place that it is about. */
+  private void show(FindingList.Row row) {
+    Inspection inspection = Inspection.of(row, model.units().get());
+    Label name = text(inspection.name());
+    name.setId("inspector-finding");
+    name.getStyleClass().add("inspector-finding");
+    name.setGraphic(FindingCell.sign(row.finding().level()));
+    Label kind = text(inspection.kind());
+    kind.getStyleClass().add("quiet");
+    content.getChildren().addAll(name, kind);
+    inspection.why().forEach(w -> content.getChildren().add(because(w)));
+    FlowPane buttons = new FlowPane();
+    buttons.setId("inspector-buttons");
+    buttons.getStyleClass().add("inspector-buttons");
+    new FindingButtons(model.findings(), this).show(row, buttons.getChildren());
+    content.getChildren().addAll(buttons, rows(inspection), new Separator());
+  }
+
+  /** What was found about the selected thing, to go to. */
+  private void list(List<FindingList.Row> rows) {
+    Label head = new Label("Findings");
+    head.getStyleClass().add("section-head");
+    content.getChildren().add(head);
+    for (FindingList.Row row : rows) {
+      Hyperlink link = new Hyperlink(row.message());
+      link.setWrapText(true);
+      link.setMinHeight(Label.USE_PREF_SIZE);
+      link.setGraphic(FindingCell.sign(row.finding().level()));
+      link.setAccessibleText(row.finding().level().word() + ": " + row.message());
+      link.setOnAction(e -> model.findings().goTo(row));
+      content.getChildren().add(link);
     }
   }
 

@@ -2,8 +2,10 @@ package org.underlee.panel.view;
 
 import java.util.List;
 import java.util.Locale;
+import java.util.function.Predicate;
 import org.underlee.panel.model.Command;
 import org.underlee.panel.model.Command.Need;
+import org.underlee.panel.model.FindingDesk;
 import org.underlee.panel.model.FindingList;
 import org.underlee.panel.model.PanelModel;
 import org.underlee.panel.model.Table;
@@ -53,19 +55,32 @@ final class ListActions {
 
   private void findings() {
     FindingsView findings = view.findings();
+    FindingDesk desk = model.findings();
     ServicesView services = view.services();
     add(
         "accept-finding",
         "Accept the selected finding …",
         "mdi2c-check-decagram-outline",
-        new Need("select a finding", () -> findings.selected().isPresent()),
-        () -> findings.selected().ifPresent(findings::accept));
+        inHand("select a finding that is not accepted", r -> !r.standing().isAccepted()),
+        () -> desk.inHand().ifPresent(r -> FindingButtons.accept(desk, view, r)));
+    add(
+        "accept-finding-again",
+        "Accept the selected finding with its numbers of now",
+        "mdi2c-check-decagram-outline",
+        inHand("select a finding that was accepted", r -> r.standing().kept().isPresent()),
+        () -> desk.inHand().ifPresent(desk::acceptAgain));
+    add(
+        "reopen-finding",
+        "Reopen the selected finding",
+        "mdi2u-undo-variant",
+        inHand("select a finding that was accepted", r -> r.standing().kept().isPresent()),
+        () -> desk.inHand().ifPresent(desk::reopen));
     add(
         "fix-finding",
         "Apply the fix of the selected finding",
         "mdi2w-wrench-outline",
-        new Need("select a finding with a fix", () -> findings.selectedFix().isPresent()),
-        () -> findings.selectedFix().ifPresent(r -> model.fix(r.finding())));
+        inHand("select a finding with a fix", r -> r.fix().isPresent()),
+        () -> desk.inHand().ifPresent(desk::fix));
     add(
         "accept-issue",
         "Accept the selected issue with services …",
@@ -83,6 +98,10 @@ final class ListActions {
             findings.group(grouping);
           });
     }
+  }
+
+  private Need inHand(String words, Predicate<FindingList.Row> which) {
+    return new Need(words, () -> model.findings().inHand().filter(which).isPresent());
   }
 
   private void tables() {

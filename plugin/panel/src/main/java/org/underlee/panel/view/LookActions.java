@@ -58,6 +58,13 @@ final class LookActions {
         "",
         new Need("open a model", () -> model.picture().orbit().isPresent()),
         model.picture()::showAll);
+    add(
+        "look-selection",
+        "Look at the selection, in every picture",
+        "mdi2i-image-filter-center-focus",
+        "Shortcut+J",
+        new Need("select something", model.picture()::hasSelection),
+        model.selecting()::look);
     lookingInto(model.picture());
   }
 

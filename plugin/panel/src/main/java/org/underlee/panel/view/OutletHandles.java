@@ -32,14 +32,10 @@ record OutletHandles(PanelModel model, Actions actions) implements FlatView.Hand
 
   @Override
   public void point(Vec2 place, double reach) {
-    Set<Item> there =
-        model
-            .outlets()
-            .outletAt(place, reach)
-            .or(() -> model.drawings().bayAt(place))
-            .map(Set::of)
-            .orElseGet(Set::of);
-    model.select(there);
+    model
+        .outlets()
+        .outletAt(place, reach)
+        .ifPresentOrElse(o -> model.select(Set.of(o)), () -> model.selecting().pickInPlan(place));
     model.outlets().point(place);
   }
 

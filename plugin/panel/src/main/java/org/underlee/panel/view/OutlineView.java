@@ -11,12 +11,15 @@ import javafx.collections.ObservableList;
 import javafx.geometry.Pos;
 import javafx.scene.control.Label;
 import javafx.scene.control.SelectionMode;
+import javafx.scene.control.Tooltip;
 import javafx.scene.control.TreeCell;
 import javafx.scene.control.TreeItem;
 import javafx.scene.control.TreeView;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
+import org.underlee.finding.Level;
+import org.underlee.panel.model.FindingCount;
 import org.underlee.panel.model.Item;
 import org.underlee.panel.model.Lists;
 import org.underlee.panel.model.Outline;
@@ -41,7 +44,7 @@ final class OutlineView extends TreeView<Outline> {
     setAccessibleText("Outline of decks, fields, bays and parts");
     setShowRoot(false);
     setRoot(new TreeItem<>());
-    setCellFactory(t -> new Cell());
+    setCellFactory(t -> new Cell(this::tell));
     getSelectionModel().setSelectionMode(SelectionMode.MULTIPLE);
     getSelectionModel()
         .getSelectedItems()
@@ -156,7 +159,7 @@ final class OutlineView extends TreeView<Outline> {
         chosen.add(node.getValue().item());
       }
     }
-    model.select(chosen);
+    model.selecting().goTo(chosen);
   }
 
   private void follow(Set<Item> chosen) {
@@ -185,15 +188,23 @@ final class OutlineView extends TreeView<Outline> {
   private static final class Cell extends TreeCell<Outline> {
     private final Label name = new Label();
     private final Label note = new Label();
+    private final Label found = new Label();
     private final Label state = new Label();
     private final Region gap = new Region();
-    private final HBox row = new HBox(name, note, gap, state);
+    private final HBox row = new HBox(name, note, gap, found, state);
+    private final Tooltip words = new Tooltip();
+    private Optional<Level> worst = Optional.empty();
 
-    Cell() {
+    /**
+     * @param again what a click on a row that is chosen already does
+     */
+    Cell(Runnable again) {
       row.setAlignment(Pos.CENTER_LEFT);
       row.getStyleClass().add("outline-row");
+      row.setOnMouseClicked(e -> again.run());
       note.getStyleClass().add("quiet");
       name.setMinWidth(Region.USE_PREF_SIZE);
+      found.setMinWidth(Region.USE_PREF_SIZE);
       state.setMinWidth(Region.USE_PREF_SIZE);
       HBox.setHgrow(gap, Priority.ALWAYS);
       setPrefWidth(0);
@@ -208,11 +219,11 @@ final class OutlineView extends TreeView<Outline> {
       // the row stays: taken away and put back, its styles would be worked out anew
       name.setText(none ? "" : item.name());
       note.setText(none ? "" : item.note());
-      state.setText(none ? "" : item.state().words());
-      state.setVisible(!state.getText().isEmpty());
-      state.setManaged(state.isVisible());
+      show(state, none ? "" : item.state().words());
       if (none) {
+        show(found, "");
         setAccessibleText(null);
+        setTooltip(null);
         return;
       }
       List<String> look =
@@ -221,7 +232,26 @@ final class OutlineView extends TreeView<Outline> {
       if (!state.getStyleClass().equals(look)) {
         state.getStyleClass().setAll(look);
       }
-      setAccessibleText(item.name() + ", " + item.note() + ", " + item.state().words());
+      show(item.found());
+      String all = item.spoken();
+      setAccessibleText(all);
+      words.setText(all);
+      setTooltip(words);
+    }
+
+    /** How many findings, with the sign of the worst, which differs in shape. */
+    private void show(FindingCount count) {
+      show(found, count.count() == 0 ? "" : Integer.toString(count.count()));
+      if (!count.worst().equals(worst)) {
+        worst = count.worst();
+        found.setGraphic(worst.map(FindingCell::sign).orElse(null));
+      }
+    }
+
+    private static void show(Label label, String text) {
+      label.setText(text);
+      label.setVisible(!text.isEmpty());
+      label.setManaged(!text.isEmpty());
     }
   }
 }

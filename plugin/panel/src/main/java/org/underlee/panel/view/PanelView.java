@@ -91,7 +91,10 @@ public final class PanelView extends StackPane {
             Optional.of(new OutletHandles(model, actions)));
     FlatView section =
         new FlatView(
-            "section", "The section through the bay", model.drawings().section(), Optional.empty());
+            "section",
+            "The section through the bay",
+            model.drawings().section(),
+            Optional.of(new SectionHandles(model)));
     Tab sectionTab =
         wanted(
             tab(Place.SECTION, "Section", new PicturePlace(model, section)),
@@ -247,7 +250,7 @@ public final class PanelView extends StackPane {
   private void showTables() {
     takeoff.show(model.lists().get().takeoff());
     water.show(model.lists().get().water());
-    int count = model.lists().get().findings().size();
+    int count = model.lists().get().noticed().size();
     tables.getTabs().get(0).setText(count == 0 ? "Findings" : "Findings (" + count + ")");
   }
 

@@ -1,7 +1,6 @@
 package org.underlee.panel.view;
 
 import java.util.Optional;
-import java.util.Set;
 import javafx.animation.PauseTransition;
 import javafx.beans.binding.Bindings;
 import javafx.beans.binding.BooleanBinding;
@@ -19,7 +18,6 @@ import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.VBox;
 import javafx.util.Duration;
-import org.underlee.panel.model.Item;
 import org.underlee.panel.model.Orbit;
 import org.underlee.panel.model.PanelModel;
 import org.underlee.panel.model.Picture3d;
@@ -139,11 +137,7 @@ final class Picture3dView extends BorderPane {
     boolean still = Math.hypot(e.getX() - pressedX, e.getY() - pressedY) < STILL;
     if (still && e.getButton() == MouseButton.PRIMARY) {
       double scale = pane.scale();
-      model.select(
-          picture
-              .pick((int) (e.getX() * scale), (int) (e.getY() * scale))
-              .map(Set::of)
-              .orElseGet(Set::<Item>of));
+      model.selecting().pickIn3d((int) (e.getX() * scale), (int) (e.getY() * scale));
     }
   }
 

@@ -7,11 +7,13 @@ import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.control.ListCell;
 import javafx.scene.control.ListView;
+import javafx.scene.input.KeyCode;
 import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
+import org.underlee.panel.model.About;
 import org.underlee.panel.model.PanelModel;
 import org.underlee.panel.model.Problem;
 import org.underlee.panel.model.ServiceIssue;
@@ -23,6 +25,7 @@ final class ServicesView extends BorderPane {
   private final ListView<ServiceIssue> list = new ListView<>();
   private final Label count = new Label();
   private final Label empty = new Label();
+  private boolean following;
 
   ServicesView(PanelModel model) {
     this.model = model;
@@ -31,10 +34,14 @@ final class ServicesView extends BorderPane {
     list.setCellFactory(v -> new Cell());
     empty.setWrapText(true);
     list.setPlaceholder(empty);
-    list.getSelectionModel()
-        .selectedItemProperty()
-        .addListener(
-            (o, before, now) -> Optional.ofNullable(now).ifPresent(i -> model.select(i.places())));
+    list.getSelectionModel().selectedItemProperty().addListener((o, before, now) -> tell());
+    list.setOnKeyPressed(
+        e -> {
+          if (e.getCode() == KeyCode.ENTER) {
+            tell();
+          }
+        });
+    model.selection().addListener((o, before, now) -> follow());
     setCenter(list);
     model.services().coordination().addListener((o, before, now) -> fill());
     model.services().busy().addListener((o, before, now) -> fill());
@@ -52,6 +59,37 @@ final class ServicesView extends BorderPane {
   /** Puts what can be done with all of them above the list. */
   void fillBar(Actions actions) {
     setTop(new VBox(bar(actions), new ServiceFilesView(model)));
+  }
+
+  /** Goes to the chosen one, again where it was chosen already. */
+  private void tell() {
+    ServiceIssue chosen = list.getSelectionModel().getSelectedItem();
+    if (!following && chosen != null) {
+      following = true;
+      model.selecting().goTo(chosen.places());
+      following = false;
+    }
+  }
+
+  /** An issue about the selection is chosen and comes into sight. */
+  private void follow() {
+    ServiceIssue chosen = list.getSelectionModel().getSelectedItem();
+    About about = model.about();
+    if (following || (chosen != null && about.touches(chosen.places()))) {
+      return;
+    }
+    following = true;
+    list.getSelectionModel().clearSelection();
+    for (int i = 0; i < list.getItems().size(); i++) {
+      if (about.touches(list.getItems().get(i).places())) {
+        list.getSelectionModel().select(i);
+        if (!Sight.has(list, i)) {
+          list.scrollTo(i);
+        }
+        break;
+      }
+    }
+    following = false;
   }
 
   private HBox bar(Actions actions) {
@@ -75,7 +113,10 @@ final class ServicesView extends BorderPane {
   private void fill() {
     List<ServiceIssue> issues = model.services().issues();
     if (!issues.equals(list.getItems())) {
+      following = true;
       list.getItems().setAll(issues);
+      following = false;
+      follow();
     }
     count.setText(model.services().count());
     empty.setText(
@@ -87,7 +128,7 @@ final class ServicesView extends BorderPane {
   }
 
   void accept(ServiceIssue issue) {
-    TextAsk.reason(this, "Accept an issue", issue.title(), issue.accepted())
+    TextAsk.reason(this, "Accept an issue", issue.title())
         .ifPresent(reason -> model.services().accept(issue, reason));
   }
 
@@ -122,14 +163,22 @@ final class ServicesView extends BorderPane {
       if (issue.accepted().isEmpty()) {
         issue.ways().forEach(w -> words.getChildren().add(way(w)));
       }
-      Button accept = new Button(issue.accepted().isPresent() ? "Accepted" : "Accept …");
-      accept.getStyleClass().add("accept");
+      boolean isOpen = issue.accepted().isEmpty();
+      Button accept = new Button(isOpen ? "Accept …" : "Reopen");
+      accept.getStyleClass().add(isOpen ? "accept" : "reopen");
       accept.setMinWidth(Region.USE_PREF_SIZE);
-      accept.setAccessibleText(
-          (issue.accepted().isPresent() ? "Accepted: " : "Accept: ") + issue.title());
-      accept.setOnAction(e -> accept(issue));
-      HBox content = new HBox(words, accept);
+      accept.setAccessibleText((isOpen ? "Accept: " : "Reopen: ") + issue.title());
+      accept.setOnAction(
+          e -> {
+            if (isOpen) {
+              accept(issue);
+            } else {
+              model.services().accept(issue, "");
+            }
+          });
+      HBox content = new WrappedRow(list, words, accept);
       content.getStyleClass().add("finding");
+      content.setOnMouseClicked(e -> tell());
       if (issue.accepted().isPresent()) {
         content.getStyleClass().add("accepted");
       }
@@ -162,6 +211,7 @@ final class ServicesView extends BorderPane {
       Label label = new Label(text);
       label.setWrapText(true);
       label.setMinWidth(0);
+      label.setMinHeight(Region.USE_PREF_SIZE);
       return label;
     }
   }

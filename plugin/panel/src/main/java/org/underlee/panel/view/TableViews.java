@@ -1,19 +1,25 @@
 package org.underlee.panel.view;
 
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.IntConsumer;
 import javafx.beans.property.ReadOnlyStringWrapper;
+import javafx.collections.ListChangeListener;
 import javafx.scene.control.Label;
+import javafx.scene.control.SelectionMode;
 import javafx.scene.control.TableCell;
 import javafx.scene.control.TableColumn;
+import javafx.scene.control.TableRow;
 import javafx.scene.control.TableView;
 import javafx.scene.control.ToggleButton;
 import javafx.scene.control.ToggleGroup;
 import javafx.scene.input.KeyCode;
 import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.HBox;
+import org.underlee.panel.model.About;
+import org.underlee.panel.model.Item;
 import org.underlee.panel.model.PanelModel;
 import org.underlee.panel.model.Table;
 
@@ -30,6 +36,8 @@ final class TableViews extends BorderPane {
   private final Runnable chose;
   private boolean wanted = true;
   private boolean due;
+  private boolean following;
+  private Optional<TableView<Table.Line>> inSight = Optional.empty();
 
   TableViews(PanelModel model, String id) {
     this(model, id, row -> {}, () -> {});
@@ -46,6 +54,7 @@ final class TableViews extends BorderPane {
     this.chose = chose;
     names.getStyleClass().add("bar");
     setTop(names);
+    model.selection().addListener((o, before, now) -> inSight.ifPresent(this::follow));
     model
         .settings()
         .addListener((o, before, now) -> fillAgain(before.fontPercent() != now.fontPercent()));
@@ -106,6 +115,7 @@ final class TableViews extends BorderPane {
     chosen = number;
     TableView<Table.Line> view = view(shown.get(number));
     view.setId(id + "-table");
+    inSight = Optional.of(view);
     setCenter(view);
     if (focused) {
       view.requestFocus();
@@ -125,7 +135,7 @@ final class TableViews extends BorderPane {
   /** Selects a row of the table in sight; none below 0. */
   void select(int row) {
     if (getCenter() instanceof TableView<?> view && row >= 0) {
-      view.getSelectionModel().select(row);
+      view.getSelectionModel().clearAndSelect(row);
     }
   }
 
@@ -147,18 +157,22 @@ final class TableViews extends BorderPane {
       view.getColumns().add(column(table, c));
     }
     view.getItems().setAll(table.lines());
+    view.getSelectionModel().setSelectionMode(SelectionMode.MULTIPLE);
     view.getSelectionModel()
-        .selectedItemProperty()
-        .addListener(
-            (o, before, now) ->
-                Optional.ofNullable(now)
-                    .flatMap(Table.Line::item)
-                    .ifPresent(i -> model.select(Set.of(i))));
+        .getSelectedItems()
+        .addListener((ListChangeListener<Table.Line>) c -> tell(view));
     view.getSelectionModel()
         .selectedIndexProperty()
         .addListener((o, before, now) -> selected.accept(now.intValue()));
+    view.setRowFactory(
+        v -> {
+          TableRow<Table.Line> row = new TableRow<>();
+          row.setOnMouseClicked(e -> tell(view));
+          return row;
+        });
     view.setOnMouseClicked(e -> choseIf(e.getClickCount() == 2));
     view.setOnKeyPressed(e -> choseIf(e.getCode() == KeyCode.ENTER));
+    follow(view);
     return view;
   }
 
@@ -166,6 +180,41 @@ final class TableViews extends BorderPane {
     if (taken) {
       chose.run();
     }
+  }
+
+  /** Goes to all that the chosen lines are about, again where they were chosen already. */
+  private void tell(TableView<Table.Line> view) {
+    Set<Item> items = new LinkedHashSet<>();
+    for (Table.Line line : List.copyOf(view.getSelectionModel().getSelectedItems())) {
+      items.addAll(line.items());
+    }
+    if (!following && !items.isEmpty()) {
+      following = true;
+      model.selecting().goTo(items);
+      following = false;
+    }
+  }
+
+  /** The lines about the selection are chosen. */
+  private void follow(TableView<Table.Line> view) {
+    // what leads nowhere is chosen for itself
+    if (following || view.getItems().stream().allMatch(l -> l.items().isEmpty())) {
+      return;
+    }
+    following = true;
+    About about = model.about();
+    view.getSelectionModel().clearSelection();
+    int first = -1;
+    for (int i = view.getItems().size() - 1; i >= 0; i--) {
+      if (about.touches(view.getItems().get(i).items())) {
+        view.getSelectionModel().select(i);
+        first = i;
+      }
+    }
+    if (first >= 0 && !Sight.has(view, first)) {
+      view.scrollTo(first);
+    }
+    following = false;
   }
 
   private TableColumn<Table.Line, String> column(Table table, int c) {

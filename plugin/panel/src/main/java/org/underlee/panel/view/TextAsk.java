@@ -15,14 +15,20 @@ final class TextAsk {
   private TextAsk() {}
 
   /**
-   * Asks why something is accepted as it is: the reason, blank when it is no longer accepted; empty
+   * Asks why something is accepted as it is; it can be answered when something is written. Empty
    * when the question was put away.
    */
-  static Optional<String> reason(Node owner, String title, String what, Optional<String> before) {
-    TextInputDialog ask = dialog(owner, title, what, before.orElse(""));
+  static Optional<String> reason(Node owner, String title, String what) {
+    TextInputDialog ask = dialog(owner, title, what, "");
     ask.setContentText("Reason");
     ask.getEditor().setId("accept-reason");
-    return ask.showAndWait();
+    ask.getDialogPane()
+        .lookupButton(ButtonType.OK)
+        .disableProperty()
+        .bind(
+            Bindings.createBooleanBinding(
+                () -> ask.getEditor().getText().isBlank(), ask.getEditor().textProperty()));
+    return ask.showAndWait().filter(reason -> !reason.isBlank());
   }
 
   /**

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.Stream;
@@ -30,7 +31,11 @@ class MemoryTest {
           .withDryZone(Optional.of(DryZone.parse("0,0 3.6,0 3.6,2.4")))
           .withRole("2zB2dK45LPpuPH7uZa1OTt", Optional.of("not-framing"))
           .alsoDraining("12m2@3.2,1.5 7m2@4,1.5")
-          .accepting("net-fall-low: the pans", "seen \"on site\"");
+          .accepting("clash 12", "seen \"on site\"")
+          .accepting(
+              Map.of(
+                  "flat B3",
+                  new Acceptance("agreed", "the pans fall 1:96", OptionalDouble.of(0.01))));
 
   @Test
   void decisionsComeBackAsTheyWere() {
@@ -38,6 +43,19 @@ class MemoryTest {
     new Memory(folder).keep(model, some);
     assertThat(new Memory(folder).decisions(model)).contains(some);
     assertThat(new Memory(folder).decisions(Path.of("other.ifc"))).isEmpty();
+  }
+
+  @Test
+  void whatAnOlderFileSaysIsAcceptedIsRead() throws IOException {
+    Path model = Path.of("deck.ifc");
+    new Memory(folder).keep(model, some);
+    try (Stream<Path> files = Files.list(folder)) {
+      Path kept = files.filter(f -> f.toString().endsWith(".json")).findFirst().orElseThrow();
+      String old = "{\"kit\": \"rigid-vinyl\", \"accepted\": {\"too-flat: it is\": \"agreed\"}}";
+      Files.writeString(kept, old);
+    }
+    assertThat(new Memory(folder).decisions(model).orElseThrow().accepted())
+        .isEqualTo(Map.of("too-flat: it is", Acceptance.plain("agreed")));
   }
 
   @Test
