@@ -3,11 +3,10 @@ package org.underlee.panel.model;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import org.underlee.drainage.DrainProof;
 import org.underlee.picture.BaySection;
 import org.underlee.picture.DeckPlan;
-import org.underlee.picture.PlanDrawing;
 import org.underlee.picture.PlanPlaces;
+import org.underlee.picture.ScaledDrawing;
 import org.underlee.run.Design;
 import org.underlee.units.Lengths.UnitSystem;
 
@@ -15,17 +14,12 @@ import org.underlee.units.Lengths.UnitSystem;
 final class DrawingMaker {
   private DrawingMaker() {}
 
-  static Optional<PlanDrawing> plan(Result r, UnitSystem units, Set<Item> selection) {
+  static Optional<ScaledDrawing> plan(Result r, UnitSystem units, Set<Item> selection) {
     List<PlanPlaces.BayAt> chosen =
         selection.stream()
             .filter(Item.OfBay.class::isInstance)
             .map(Item.OfBay.class::cast)
             .map(b -> new PlanPlaces.BayAt(b.field(), b.bay()))
-            .toList();
-    List<org.underlee.geom.Vec3> leaks =
-        r.design().map(Design::proof).map(DrainProof::leaks).orElse(List.of()).stream()
-            .filter(l -> !l.cause().isOpenDeck())
-            .map(l -> l.at())
             .toList();
     return DeckPlan.of(
         r.survey().bays(),
@@ -33,10 +27,10 @@ final class DrawingMaker {
         units,
         r.survey().source().file(),
         chosen,
-        leaks);
+        r.design().map(Design::proof));
   }
 
-  static Optional<PlanDrawing> section(Result r, Item.OfBay bay, UnitSystem units) {
+  static Optional<ScaledDrawing> section(Result r, Item.OfBay bay, UnitSystem units) {
     return r.field(bay.field())
         .map(f -> BaySection.of(f, bay.bay(), r.layoutOf(bay.field()), units));
   }

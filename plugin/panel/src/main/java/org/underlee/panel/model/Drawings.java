@@ -6,8 +6,8 @@ import java.util.concurrent.Executor;
 import javafx.beans.property.ReadOnlyStringProperty;
 import javafx.beans.property.ReadOnlyStringWrapper;
 import org.underlee.geom.Vec2;
-import org.underlee.picture.PlanDrawing;
 import org.underlee.picture.PlanPlaces;
+import org.underlee.picture.ScaledDrawing;
 import org.underlee.units.Lengths.UnitSystem;
 
 /** The plan of the decks and the long section through the selected bay, kept up to date. */
@@ -37,6 +37,16 @@ public final class Drawings implements AutoCloseable {
 
   public FlatPicture section() {
     return section;
+  }
+
+  /**
+   * Writes larger or smaller.
+   *
+   * @param share of the usual size of letters
+   */
+  void letters(double share) {
+    plan.letters(share);
+    section.letters(share);
   }
 
   /** Which bay the section is through. */
@@ -112,7 +122,7 @@ public final class Drawings implements AutoCloseable {
     result.ifPresent(
         r ->
             sectioning.follow(
-                () -> through.<PlanDrawing>flatMap(b -> DrawingMaker.section(r, b, units)),
+                () -> through.<ScaledDrawing>flatMap(b -> DrawingMaker.section(r, b, units)),
                 d -> section.show(d, fit),
                 e -> section.show(Optional.empty(), true)));
   }

@@ -102,15 +102,10 @@ final class FlatView extends StackPane {
       holds = false;
       handles.ifPresent(Handles::drop);
     } else if (e.getClickCount() == 2) {
-      whole();
+      picture.fit();
     } else if (Math.hypot(e.getX() - pressedX, e.getY() - pressedY) < STILL) {
       clicked.accept(place(e));
     }
-  }
-
-  private void whole() {
-    picture.fit();
-    picture.move(0, 0);
   }
 
   private void scroll(ScrollEvent e) {
@@ -127,7 +122,7 @@ final class FlatView extends StackPane {
       case DOWN -> picture.move(0, -KEY_STEP);
       case PLUS, ADD, EQUALS -> picture.zoom(1 / 1.15, middleX, middleY);
       case MINUS, SUBTRACT -> picture.zoom(1.15, middleX, middleY);
-      case HOME -> whole();
+      case HOME -> picture.fit();
       default -> {
         return;
       }
