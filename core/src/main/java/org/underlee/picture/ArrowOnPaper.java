@@ -16,6 +16,9 @@ record ArrowOnPaper(List<Vec2> shaft, List<List<Vec2>> heads) {
   /** Half the width of a head over its length: an angle of 25° or so. */
   private static final double SLENDER = 0.22;
 
+  /** Of the head. */
+  static final double HALF_WIDTH_MM = SLENDER * HEAD_MM;
+
   /** A head takes no more than this share of a short arrow. */
   private static final double MOST = 0.45;
 

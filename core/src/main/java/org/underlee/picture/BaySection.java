@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
+import org.locationtech.jts.geom.Envelope;
 import org.underlee.bay.Bay;
 import org.underlee.bay.Block;
 import org.underlee.bay.Crossing;
@@ -31,8 +32,8 @@ public final class BaySection {
   /** How much larger heights are drawn than lengths. */
   static final double TALL = 2;
 
-  /** From the outermost thing drawn to the first row of dimensions, metres. */
-  static final double ROW = 0.16;
+  /** How far a downspout is shown below the lowest of the framing, metres. */
+  private static final double SPOUT = 0.16;
 
   private final Field field;
   private final Bay bay;
@@ -40,8 +41,8 @@ public final class BaySection {
   private final PlanBuilder to = new PlanBuilder();
   private final Transform frame;
   private final double u;
-  private double top = Double.NEGATIVE_INFINITY;
-  private double low = Double.POSITIVE_INFINITY;
+  private final Envelope drawn = new Envelope();
+  private final Envelope gutter = new Envelope();
 
   private BaySection(FieldBays bays, Bay bay, Optional<FieldLayout> layout) {
     this.field = bays.field();
@@ -53,13 +54,13 @@ public final class BaySection {
   }
 
   /**
-   * The drawing, in metres.
+   * The drawing, in metres, with every number at every scale.
    *
    * @param bay {@code B3}
    * @param layout the assembly of the field, where there is one
    * @throws java.util.NoSuchElementException when the field has no such bay
    */
-  public static PlanDrawing of(
+  public static ScaledDrawing of(
       FieldBays bays, String bay, Optional<FieldLayout> layout, UnitSystem units) {
     return of(bays, bay, layout, units, Set.of()).drawing();
   }
@@ -79,11 +80,15 @@ public final class BaySection {
     BaySection section = new BaySection(bays, chosen, layout);
     section.framing();
     section.assembly();
+    section.notches();
     section.crossings();
     section.to.mark(marked);
-    new SectionDimensions(section.to, bays.field(), chosen, layout, units, section.top, section.low)
-        .draw();
-    return section.to.buildWithThings(bay + " of " + bays.field().id());
+    return new PlanThings(
+        new Annotated(
+            section.to.build(bay + " of " + bays.field().id()),
+            new SectionDimensions(
+                bays.field(), chosen, layout, units, section.drawn, section.gutter)),
+        section.to.things());
   }
 
   private void framing() {
@@ -120,9 +125,10 @@ public final class BaySection {
     parts(PartKind.DOWNSPOUT, PartKind.ELBOW, PartKind.OUTLET)
         .filter(this::isInBay)
         .forEach(p -> elevation(p, PlanStyle.DOWNSPOUT));
-    parts(PartKind.GUTTER, PartKind.HEAD_RAIL, PartKind.RIDGE_CAP)
-        .forEach(p -> cut(p, PlanStyle.GUTTER));
-    parts(PartKind.PAN, PartKind.COLLAR_PIECE, PartKind.SADDLE).forEach(p -> cut(p, SHEET));
+    parts(PartKind.GUTTER).forEach(p -> gutter.expandToInclude(cut(p, PlanStyle.GUTTER)));
+    parts(PartKind.HEAD_RAIL, PartKind.RIDGE_CAP).forEach(p -> cut(p, PlanStyle.GUTTER));
+    parts(PartKind.PAN, PartKind.COLLAR_PIECE, PartKind.SADDLE, PartKind.MEMBRANE, PartKind.SHEET)
+        .forEach(p -> cut(p, SHEET));
   }
 
   private static final PlanStyle SHEET = PlanStyle.lined("sheet", 0x1d5f8a, 0.55).filled(0x1d5f8a);
@@ -146,7 +152,10 @@ public final class BaySection {
 
   private void elevation(Part part, PlanStyle style) {
     List<Mesh> bodies = part.bodies().stream().map(Extrusion::mesh).toList();
-    double floor = part.kind() == PartKind.SIDE_RAIL ? Double.NEGATIVE_INFINITY : low - ROW;
+    double floor =
+        part.kind() == PartKind.SIDE_RAIL
+            ? Double.NEGATIVE_INFINITY
+            : drawn.getMinY() / TALL - SPOUT;
     MeshElevation.of(bodies, frame).stream()
         .filter(o -> o.outer().stream().anyMatch(p -> p.y() > floor))
         .forEach(o -> area(part.id(), above(floor, o), style));
@@ -158,9 +167,24 @@ public final class BaySection {
         o.outer().stream().map(p -> new Vec2(p.x(), Math.max(p.y(), floor))).toList());
   }
 
-  private void cut(Part part, PlanStyle style) {
+  /** Draws what is cut of a part, and tells how far it reaches in the drawing. */
+  private Envelope cut(Part part, PlanStyle style) {
+    Envelope reach = new Envelope();
     for (Extrusion body : part.bodies()) {
-      MeshSlice.of(body.mesh(), frame, u).forEach(o -> area(part.id(), o, style));
+      for (Outline face : MeshSlice.of(body.mesh(), frame, u)) {
+        area(part.id(), face, style);
+        face.outer().stream()
+            .map(BaySection::tall)
+            .forEach(p -> reach.expandToInclude(p.x(), p.y()));
+      }
+    }
+    return reach;
+  }
+
+  /** Over the blocking that they are cut for. */
+  private void notches() {
+    for (SectionNames.Notch n : SectionNames.notches(bay, field, layout)) {
+      to.line(n.edges().stream().map(BaySection::tall).toList(), PlanStyle.NOTCH);
     }
   }
 
@@ -170,23 +194,16 @@ public final class BaySection {
           Outline.rectangle(
               c.stretch().from(), c.heights().from(), c.stretch().to(), c.heights().to());
       area(c.element().globalId(), box, PlanStyle.CROSSING);
-      String name = c.element().name().isEmpty() ? c.element().ifcClass() : c.element().name();
-      Vec2 at = tall(new Vec2(c.stretch().middle(), c.heights().to()));
-      to.label(at, name, PlanBuilder.SMALL_TEXT_MM, PlanItem.Anchor.ABOVE, 0, PlanStyle.NOTE);
     }
   }
 
   private void area(String id, Outline outline, PlanStyle style) {
-    for (Vec2 p : outline.outer()) {
-      top = Math.max(top, p.y());
-      low = Math.min(low, p.y());
-    }
-    to.thing(
-        id,
+    Outline drawnTall =
         new Outline(
             outline.outer().stream().map(BaySection::tall).toList(),
-            outline.holes().stream().map(h -> h.stream().map(BaySection::tall).toList()).toList()),
-        style);
+            outline.holes().stream().map(h -> h.stream().map(BaySection::tall).toList()).toList());
+    drawnTall.outer().forEach(p -> drawn.expandToInclude(p.x(), p.y()));
+    to.thing(id, drawnTall, style);
   }
 
   static Vec2 tall(Vec2 p) {

@@ -6,6 +6,7 @@ import java.util.Set;
 import org.underlee.bay.Bay;
 import org.underlee.bay.FieldBays;
 import org.underlee.geom.Vec2;
+import org.underlee.layout.FieldLayout;
 import org.underlee.layout.Layout;
 import org.underlee.units.Lengths.UnitSystem;
 
@@ -19,6 +20,7 @@ public final class DeckOverview {
 
   private static final double ARROW_TO = 0.8;
   private static final double BAY_NAME = 0.1;
+  private static final double FIELD_NAME = 0.3;
 
   private DeckOverview() {}
 
@@ -27,25 +29,34 @@ public final class DeckOverview {
    *
    * @param fields at least one
    */
-  public static PlanDrawing of(
+  public static ScaledDrawing of(
       List<FieldBays> fields, Layout layout, UnitSystem units, String title) {
-    PlanBuilder plan = new PlanBuilder();
+    PlanBuilder things = new PlanBuilder();
     PlanPlaces places = new PlanPlaces(fields.get(0).field());
-    PlanFraming framing = new PlanFraming(plan, places, fields);
-    framing.draw(Optional.of(layout), List.of(), Set.of());
+    new PlanFraming(
+            things, places, fields, Catchments.of(fields, Optional.of(layout), Optional.empty()))
+        .draw(Optional.of(layout), List.of(), Set.of());
     for (FieldBays field : fields) {
-      List<Bay> bays = field.bays();
-      Bay middle = bays.get(bays.size() / 2);
-      plan.arrow(
-          at(places, field, middle, ARROW_FROM),
-          at(places, field, middle, ARROW_TO),
-          PlanStyle.FALL);
-      bay(plan, places, field, bays.get(0));
-      bay(plan, places, field, bays.get(bays.size() - 1));
+      texts(things, places, field, PlanFraming.of(Optional.of(layout), field));
     }
-    framing.names(Optional.of(layout));
-    framing.scaleBar(units);
-    return plan.build(title);
+    return new Annotated(things.build(title), PlanLegend.below(fields, units, Optional.empty()));
+  }
+
+  private static void texts(
+      PlanBuilder plan, PlanPlaces places, FieldBays field, Optional<FieldLayout> layout) {
+    List<Bay> bays = field.bays();
+    Bay middle = bays.get(bays.size() / 2);
+    plan.arrow(
+        at(places, field, middle, ARROW_FROM), at(places, field, middle, ARROW_TO), PlanStyle.FALL);
+    bay(plan, places, field, bays.get(0));
+    bay(plan, places, field, bays.get(bays.size() - 1));
+    plan.label(
+        at(places, field, middle, FIELD_NAME),
+        layout.map(FieldLayout::mark).orElse(field.field().id()),
+        PlanBuilder.TEXT_MM,
+        PlanItem.Anchor.MIDDLE,
+        0,
+        PlanStyle.TAG);
   }
 
   private static void bay(PlanBuilder plan, PlanPlaces places, FieldBays field, Bay bay) {

@@ -86,6 +86,13 @@ public final class PlanBuilder {
    * @param offset metres from the places to the dimension line; positive to the left on the way
    */
   public PlanBuilder dimension(Vec2 from, Vec2 to, double offset, String text) {
+    Vec2 middle = dimensionLine(from, to, offset);
+    double turn = upright(to.minus(from));
+    return label(middle, text, SMALL_TEXT_MM, PlanItem.Anchor.ABOVE, turn, PlanStyle.DIMENSION);
+  }
+
+  /** As {@link #dimension}, without its text: for where that stands elsewhere. Gives its middle. */
+  Vec2 dimensionLine(Vec2 from, Vec2 to, double offset) {
     Vec2 along = to.minus(from);
     Vec2 side = new Vec2(-along.y(), along.x()).times(offset / along.length());
     PlanStyle style = PlanStyle.DIMENSION;
@@ -94,8 +101,7 @@ public final class PlanBuilder {
     Vec2 start = from.plus(side);
     Vec2 end = to.plus(side);
     add(new PlanItem.Arrow(start, end, true, style));
-    Vec2 middle = start.plus(end).times(0.5);
-    return label(middle, text, SMALL_TEXT_MM, PlanItem.Anchor.ABOVE, upright(along), style);
+    return start.plus(end).times(0.5);
   }
 
   /** A text with a line from it to what it speaks of. */
@@ -145,12 +151,19 @@ public final class PlanBuilder {
     return new PlanDrawing(title, items);
   }
 
-  PlanThings buildWithThings(String title) {
-    return new PlanThings(build(title), things);
+  /** What its areas stand for so far. */
+  List<PlanThings.Thing> things() {
+    return List.copyOf(things);
   }
 
-  private PlanBuilder add(PlanItem item) {
+  PlanBuilder add(PlanItem item) {
     items.add(item);
+    return this;
+  }
+
+  /** All that another drawing has. */
+  PlanBuilder add(PlanDrawing drawing) {
+    items.addAll(drawing.items());
     return this;
   }
 

@@ -22,26 +22,19 @@ import org.underlee.geom.Vec2;
 import org.underlee.layout.FieldLayout;
 import org.underlee.layout.Layout;
 import org.underlee.layout.Part;
-import org.underlee.units.Lengths;
-import org.underlee.units.Lengths.UnitSystem;
 
 /**
- * What a plan of decks shows without a word: framing, parts, blocking, crossings, and a scale bar
- * below. Turned so that the first field falls down the sheet. Not for several threads at once.
+ * What a plan of decks shows without a word: framing, parts, blocking and crossings. Turned so that
+ * the first field falls down the sheet. Not for several threads at once.
  */
 final class PlanFraming {
-  /** From the lowest thing drawn down to the scale bar, metres. */
-  private static final double BELOW = 0.4;
-
-  /** Where a field's name stands, as a share of its middle bay's length. */
-  private static final double NAME_AT = 0.3;
-
   private final PlanBuilder plan;
   private final PlanPlaces places;
   private final List<FieldBays> fields;
-  private Vec2 lowLeft = new Vec2(Double.POSITIVE_INFINITY, Double.POSITIVE_INFINITY);
+  private final Catchments catchments;
 
-  PlanFraming(PlanBuilder plan, PlanPlaces places, List<FieldBays> fields) {
+  PlanFraming(PlanBuilder plan, PlanPlaces places, List<FieldBays> fields, Catchments catchments) {
+    this.catchments = catchments;
     this.plan = plan;
     this.places = places;
     this.fields = List.copyOf(fields);
@@ -73,20 +66,6 @@ final class PlanFraming {
     plan.mark(things);
   }
 
-  /** Says which field is which: names of bays are the same in every field. */
-  void names(Optional<Layout> layout) {
-    for (FieldBays field : fields) {
-      Bay middle = field.bays().get(field.bays().size() / 2);
-      plan.label(
-          places.middle(field.field(), middle, NAME_AT * middle.length()),
-          of(layout, field).map(FieldLayout::mark).orElse(field.field().id()),
-          PlanBuilder.TEXT_MM,
-          PlanItem.Anchor.MIDDLE,
-          0,
-          PlanStyle.TAG);
-    }
-  }
-
   private void framing(Field field) {
     for (Support beam : field.dropBeams()) {
       member(beam.member(), PlanStyle.BEAM);
@@ -115,8 +94,6 @@ final class PlanFraming {
     }
     if (ring.size() > 2) {
       plan.thing(id, Outline.of(ring), style);
-      ring.forEach(
-          p -> lowLeft = new Vec2(Math.min(lowLeft.x(), p.x()), Math.min(lowLeft.y(), p.y())));
     }
   }
 
@@ -130,10 +107,10 @@ final class PlanFraming {
     }
   }
 
-  private static Optional<PlanStyle> style(Part part) {
+  private Optional<PlanStyle> style(Part part) {
     return switch (part.kind()) {
       case PLY_STRIP -> Optional.of(PlanStyle.STRIP);
-      case PAN, COLLAR_PIECE, MEMBRANE, SHEET -> Optional.of(PlanStyle.PAN);
+      case PAN, COLLAR_PIECE, MEMBRANE, SHEET -> Optional.of(catchments.tint(part));
       case GUTTER -> Optional.of(PlanStyle.GUTTER);
       case OUTLET -> Optional.of(PlanStyle.DOWNSPOUT);
       case SIDE_RAIL, BATTEN -> Optional.of(PlanStyle.RAIL);
@@ -158,26 +135,5 @@ final class PlanFraming {
                   places.on(field, crossing.acrossStretch().from(), crossing.stretch().to()))),
           PlanStyle.CROSSING);
     }
-  }
-
-  /** The place of the scale bar's left end. */
-  Vec2 scaleBarAt() {
-    return lowLeft.minus(new Vec2(0, BELOW));
-  }
-
-  /** Below all that is drawn; and that the framing is assumed, where it is. */
-  void scaleBar(UnitSystem units) {
-    boolean metric = units == UnitSystem.METRIC;
-    Vec2 at = scaleBarAt();
-    if (fields.stream().anyMatch(f -> f.field().isAssumed())) {
-      plan.label(
-          at.minus(new Vec2(0, BELOW)),
-          "The framing is assumed: it is not in the model.",
-          PlanBuilder.TEXT_MM,
-          PlanItem.Anchor.START,
-          0,
-          PlanStyle.NOTE);
-    }
-    plan.scaleBar(at, metric ? 1 : Lengths.FOOT, metric ? 2 : 6, metric ? "m" : "ft");
   }
 }

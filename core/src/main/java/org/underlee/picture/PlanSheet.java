@@ -26,10 +26,10 @@ public record PlanSheet(double denominator, Vec2 low, Vec2 high) {
    * @param marginMm free paper around it
    * @throws IllegalArgumentException when there is nothing in the drawing
    */
-  public static PlanSheet of(PlanDrawing drawing, double denominator, double marginMm) {
-    double metresPerMm = denominator / MM_PER_METRE;
+  public static PlanSheet of(ScaledDrawing drawing, double denominator, double marginMm) {
+    double metresPerMm = metresPerMm(denominator);
     List<Vec2> reach = new ArrayList<>();
-    drawing.items().forEach(item -> PlanReach.of(item, metresPerMm, reach));
+    drawing.at(denominator).items().forEach(item -> PlanReach.of(item, metresPerMm, reach));
     if (reach.isEmpty()) {
       throw new IllegalArgumentException("the plan '" + drawing.title() + "' is empty");
     }
@@ -51,12 +51,21 @@ public record PlanSheet(double denominator, Vec2 low, Vec2 high) {
    * @param scales denominators, in rising order
    */
   public static PlanSheet fitting(
-      PlanDrawing drawing, double widthMm, double heightMm, double marginMm, List<Integer> scales) {
+      ScaledDrawing drawing,
+      double widthMm,
+      double heightMm,
+      double marginMm,
+      List<Integer> scales) {
     return scales.stream()
         .map(scale -> of(drawing, scale, marginMm))
         .filter(sheet -> sheet.widthMm() <= widthMm && sheet.heightMm() <= heightMm)
         .findFirst()
         .orElseGet(() -> of(drawing, scales.get(scales.size() - 1), marginMm));
+  }
+
+  /** Metres of the drawing that a millimetre of paper shows. */
+  static double metresPerMm(double denominator) {
+    return denominator / MM_PER_METRE;
   }
 
   public double widthMm() {

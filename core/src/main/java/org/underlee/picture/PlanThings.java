@@ -14,7 +14,7 @@ import org.underlee.geom.Vec2;
  * A flat drawing together with what its areas stand for, in the order in which they were drawn:
  * later ones lie over earlier ones.
  */
-public record PlanThings(PlanDrawing drawing, List<Thing> things) {
+public record PlanThings(ScaledDrawing drawing, List<Thing> things) {
   public PlanThings {
     things = List.copyOf(things);
   }

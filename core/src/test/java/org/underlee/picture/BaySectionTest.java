@@ -2,6 +2,7 @@ package org.underlee.picture;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
 
 import java.nio.file.Path;
 import java.util.List;
@@ -22,6 +23,7 @@ import org.underlee.layout.PartKind;
 import org.underlee.layout.Scope;
 import org.underlee.run.DeckRun;
 import org.underlee.run.Survey;
+import org.underlee.units.Lengths;
 import org.underlee.units.Lengths.UnitSystem;
 
 /** The long section of the pine deck; its measures are in samples/pine-deck/README.md. */
@@ -44,7 +46,8 @@ class BaySectionTest {
   }
 
   private static PlanDrawing section(String bay, UnitSystem units) {
-    return BaySection.of(survey.bays().get(0), bay, Optional.of(layout.fields().get(0)), units);
+    return BaySection.of(survey.bays().get(0), bay, Optional.of(layout.fields().get(0)), units)
+        .at(50);
   }
 
   private static List<String> texts(PlanDrawing drawing) {
@@ -59,7 +62,8 @@ class BaySectionTest {
     // clear run 141 in; 7 1/4 in joists; blocking of even bays at 61 3/4 in
     assertThat(texts(section("B6", UnitSystem.IMPERIAL)))
         .contains("11' 9\"", "7 1/4\"", "5' 1 3/4\"", "1:96 (1/8 in per ft)")
-        .anyMatch(t -> t.startsWith("seat "))
+        .contains("high seat 3/8\" below joist bottom", "low seat 1 11/16\" below joist bottom")
+        .anyMatch(t -> t.startsWith("gutter "))
         .anyMatch(t -> t.endsWith("to the ground"))
         .anyMatch(t -> t.startsWith("Pipe"));
     assertThat(texts(section("B6", UnitSystem.METRIC))).contains("3581 mm", "184 mm");
@@ -76,8 +80,26 @@ class BaySectionTest {
   @Test
   void withoutAnAssemblyTheFramingIsStillDrawn() {
     FieldBays bays = survey.bays().get(0);
-    PlanDrawing bare = BaySection.of(bays, "B1", Optional.empty(), UnitSystem.METRIC);
-    assertThat(texts(bare)).contains("3581 mm").noneMatch(t -> t.startsWith("seat"));
+    PlanDrawing bare = BaySection.of(bays, "B1", Optional.empty(), UnitSystem.METRIC).at(50);
+    assertThat(texts(bare)).contains("3581 mm").noneMatch(t -> t.contains("seat"));
+  }
+
+  @Test
+  void theNotchesForTheBlockingAreDrawnWhereTheyAreAndDimensioned() {
+    PlanDrawing section = section("B6", UnitSystem.METRIC);
+    assertThat(texts(section)).contains("R1, R2 notched 1543 mm to 1594 mm, 80 mm deep");
+    double high = survey.bays().get(0).bays().get(5).stretch().from();
+    assertThat(section.items().stream().filter(i -> i.style().equals(PlanStyle.NOTCH)))
+        .hasSize(2)
+        .allSatisfy(
+            i -> {
+              List<Vec2> edges = ((PlanItem.Line) i).points();
+              assertThat(edges.get(1).x() - high).isCloseTo(1.5434, within(1e-3));
+              assertThat(edges.get(2).x() - edges.get(1).x()).isCloseTo(0.0501, within(1e-4));
+              assertThat(
+                      Lengths.millimetres((edges.get(0).y() - edges.get(1).y()) / BaySection.TALL))
+                  .isEqualTo("80 mm");
+            });
   }
 
   @Test
@@ -89,9 +111,11 @@ class BaySectionTest {
   @Test
   void thePlanKnowsWhichBayIsAtAPlace() {
     PlanDrawing plan =
-        DeckPlan.of(survey.bays(), Optional.of(layout), UnitSystem.METRIC, "x").orElseThrow();
+        DeckPlan.of(survey.bays(), Optional.of(layout), UnitSystem.METRIC, "x")
+            .orElseThrow()
+            .at(50);
     for (PlanItem item : plan.items()) {
-      if (item instanceof PlanItem.Label tag && tag.style().equals(PlanStyle.TAG)) {
+      if (item instanceof PlanItem.Label tag && tag.text().matches("B\\d+")) {
         assertThat(PlanPlaces.bayAt(survey.bays(), tag.at()))
             .contains(new PlanPlaces.BayAt("deck-1/field-1", tag.text()));
       }
@@ -103,13 +127,14 @@ class BaySectionTest {
   @Test
   void aChosenBayIsMarked() {
     PlanDrawing plan =
-        plan(List.of(new PlanPlaces.BayAt("deck-1/field-1", "B3")), Set.of()).drawing();
+        plan(List.of(new PlanPlaces.BayAt("deck-1/field-1", "B3")), Set.of()).drawing().at(50);
     assertThat(plan.items().stream().filter(i -> i.style().equals(PlanStyle.CHOSEN))).hasSize(1);
   }
 
   private PlanThings plan(List<PlanPlaces.BayAt> bays, Set<String> things) {
-    DeckPlan.Marks marks = new DeckPlan.Marks(bays, things, List.of());
-    return DeckPlan.of(survey.bays(), Optional.of(layout), UnitSystem.METRIC, "x", marks)
+    DeckPlan.Marks marks = new DeckPlan.Marks(bays, things);
+    return DeckPlan.of(
+            survey.bays(), Optional.of(layout), UnitSystem.METRIC, "x", marks, Optional.empty())
         .orElseThrow();
   }
 
@@ -122,10 +147,10 @@ class BaySectionTest {
     String outlet = id(PartKind.OUTLET);
     String strap = id(PartKind.STRAP);
     String joist = survey.bays().get(0).field().lines().get(0).plies().get(0).id();
-    assertThat(marked(plan(List.of(), Set.of()).drawing())).isZero();
+    assertThat(marked(plan(List.of(), Set.of()).drawing().at(50))).isZero();
     for (String id : List.of(outlet, strap, joist)) {
       PlanThings plan = plan(List.of(), Set.of(id));
-      assertThat(marked(plan.drawing())).as(id).isPositive();
+      assertThat(marked(plan.drawing().at(50))).as(id).isPositive();
       assertThat(plan.reach(Set.of(id))).as(id).isNotEmpty();
     }
     PlanThings plan = plan(List.of(), Set.of());
@@ -142,8 +167,8 @@ class BaySectionTest {
             .findFirst()
             .orElseThrow();
     PlanThings section = things(Set.of(pan));
-    assertThat(marked(section.drawing())).isPositive();
-    assertThat(marked(things(Set.of("another")).drawing())).isZero();
+    assertThat(marked(section.drawing().at(50))).isPositive();
+    assertThat(marked(things(Set.of("another")).drawing().at(50))).isZero();
     PlanThings.Thing drawn =
         section.things().stream().filter(t -> t.id().equals(pan)).findFirst().orElseThrow();
     assertThat(section.at(inside(drawn))).contains(pan);

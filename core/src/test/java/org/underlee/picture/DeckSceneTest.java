@@ -138,7 +138,8 @@ class DeckSceneTest {
             drained ? Optional.of(design.layout()) : Optional.empty(),
             units,
             "pine-deck")
-        .orElseThrow();
+        .orElseThrow()
+        .at(50);
   }
 
   @Test

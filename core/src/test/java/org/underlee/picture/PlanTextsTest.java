@@ -6,6 +6,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
@@ -29,10 +30,11 @@ class PlanTextsTest {
 
   @ParameterizedTest
   @EnumSource(UnitSystem.class)
-  void noTextOfThePlanStandsOnTheCircleOfAPipe(UnitSystem units) {
+  void noTextOfThePlanStandsOnTheCircleOfAPipeOrOnBlocking(UnitSystem units) {
     Survey survey = DeckRun.survey(sample("pine-deck"));
     Layout layout = layout(survey);
-    PlanDrawing plan = DeckPlan.of(survey.bays(), Optional.of(layout), units, "x").orElseThrow();
+    PlanDrawing plan =
+        DeckPlan.of(survey.bays(), Optional.of(layout), units, "x").orElseThrow().at(50);
     List<PlanItem> circles =
         plan.items().stream()
             .filter(i -> i instanceof PlanItem.Circle && i.style().equals(PlanStyle.CROSSING))
@@ -40,8 +42,11 @@ class PlanTextsTest {
     List<PlanItem> texts = plan.items().stream().filter(PlanItem.Label.class::isInstance).toList();
     assertThat(circles).isNotEmpty();
     assertThat(texts).hasSizeGreaterThan(20);
-    for (PlanItem circle : circles) {
-      assertThat(texts).noneMatch(t -> meet(t, circle, METRES_PER_MM));
+    List<PlanItem> blocking =
+        plan.items().stream().filter(i -> i.style().equals(PlanStyle.BLOCKING)).toList();
+    assertThat(blocking).isNotEmpty();
+    for (PlanItem taken : Stream.concat(circles.stream(), blocking.stream()).toList()) {
+      assertThat(texts).noneMatch(t -> meet(t, taken, METRES_PER_MM));
     }
     Vec2 onIt = ((PlanItem.Circle) circles.get(0)).centre();
     PlanItem there =
@@ -55,7 +60,8 @@ class PlanTextsTest {
     Survey survey = DeckRun.survey(sample(sample));
     Optional<Layout> layout = Optional.of(layout(survey));
     for (FieldBays field : survey.bays()) {
-      PlanDrawing plan = DeckPlan.of(List.of(field), layout, UnitSystem.METRIC, "x").orElseThrow();
+      PlanDrawing plan =
+          onPaper(DeckPlan.of(List.of(field), layout, UnitSystem.METRIC, "x").orElseThrow());
       assertThat(plan.legibleOn(paper(plan)).items()).hasSameSizeAs(plan.items());
       double perMm = paper(plan).denominator() / 1000;
       List<PlanItem> gutters =
@@ -69,7 +75,8 @@ class PlanTextsTest {
   @Test
   void anOverviewNamesEachFieldAndItsFirstAndLastBayAndNoTextStandsOnAnother() {
     Survey survey = DeckRun.survey(sample("hillside-terrace"));
-    PlanDrawing plan = DeckOverview.of(survey.bays(), layout(survey), UnitSystem.METRIC, "x");
+    PlanDrawing plan =
+        onPaper(DeckOverview.of(survey.bays(), layout(survey), UnitSystem.METRIC, "x"));
     List<String> texts = texts(plan);
     assertThat(survey.bays()).hasSize(3);
     assertThat(texts).contains("F1", "F2", "F3");
@@ -79,8 +86,9 @@ class PlanTextsTest {
     }
     assertThat(plan.legibleOn(paper(plan)).items()).hasSameSizeAs(plan.items());
     PlanDrawing all =
-        DeckPlan.of(survey.bays(), Optional.of(layout(survey)), UnitSystem.METRIC, "x")
-            .orElseThrow();
+        onPaper(
+            DeckPlan.of(survey.bays(), Optional.of(layout(survey)), UnitSystem.METRIC, "x")
+                .orElseThrow());
     assertThat(all.legibleOn(paper(all)).items().size())
         .as("with all texts in one drawing some would")
         .isLessThan(all.items().size());
@@ -90,14 +98,15 @@ class PlanTextsTest {
   void aPlanOfSeveralFieldsSaysWhichIsWhichAndOfOneDoesNot() {
     Survey survey = DeckRun.survey(sample("hillside-terrace"));
     Optional<Layout> layout = Optional.of(layout(survey));
-    PlanDrawing all = DeckPlan.of(survey.bays(), layout, UnitSystem.METRIC, "x").orElseThrow();
+    PlanDrawing all =
+        onPaper(DeckPlan.of(survey.bays(), layout, UnitSystem.METRIC, "x").orElseThrow());
     assertThat(texts(all.legibleOn(paper(all)))).contains("F1", "F2", "F3");
     PlanDrawing bare =
-        DeckPlan.of(survey.bays(), Optional.empty(), UnitSystem.METRIC, "x").orElseThrow();
+        onPaper(DeckPlan.of(survey.bays(), Optional.empty(), UnitSystem.METRIC, "x").orElseThrow());
     assertThat(texts(bare.legibleOn(paper(bare))))
         .containsAll(survey.bays().stream().map(b -> b.field().id()).toList());
     List<FieldBays> one = survey.bays().subList(0, 1);
-    assertThat(texts(DeckPlan.of(one, layout, UnitSystem.METRIC, "x").orElseThrow()))
+    assertThat(texts(DeckPlan.of(one, layout, UnitSystem.METRIC, "x").orElseThrow().at(50)))
         .contains("B1")
         .doesNotContain("F1");
   }
@@ -127,6 +136,10 @@ class PlanTextsTest {
   private static Layout layout(Survey survey) {
     return DeckRun.layOut(
         survey, Scope.OUTSIDE, KitReader.builtIn(), RainData.builtIn().service(RainData.ANYWHERE));
+  }
+
+  private static PlanDrawing onPaper(ScaledDrawing plan) {
+    return plan.at(PlanSheet.fitting(plan, 270, 150, 5, PlanSheet.METRIC_SCALES).denominator());
   }
 
   /** An A4 sheet on its side, less its margins. */

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import org.underlee.picture.Image;
 import org.underlee.picture.PlanDrawing;
+import org.underlee.picture.ScaledDrawing;
 
 /** What a sheet is made of. Texts are in the reader's language and units already. */
 public sealed interface Block {
@@ -65,10 +66,10 @@ public sealed interface Block {
    * @param drafted for those who draft: in true proportions; none where there is no such drawing
    */
   record Drawing(
-      String id, String caption, PlanDrawing plan, double share, Optional<PlanDrawing> drafted)
+      String id, String caption, ScaledDrawing plan, double share, Optional<ScaledDrawing> drafted)
       implements Block {
     /** One that is in true proportions itself. */
-    Drawing(String id, String caption, PlanDrawing plan, double share) {
+    Drawing(String id, String caption, ScaledDrawing plan, double share) {
       this(id, caption, plan, share, Optional.of(plan));
     }
   }

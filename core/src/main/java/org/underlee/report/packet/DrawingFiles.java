@@ -9,6 +9,7 @@ import org.underlee.picture.PlanDrawing;
 import org.underlee.picture.PlanRaster;
 import org.underlee.picture.PlanSheet;
 import org.underlee.picture.Png;
+import org.underlee.picture.ScaledDrawing;
 import org.underlee.picture.Svg;
 import org.underlee.report.packet.dxf.Dxf;
 
@@ -47,26 +48,30 @@ public final class DrawingFiles {
   }
 
   private static void write(
-      Map<String, Supplier<byte[]>> files, String id, PlanDrawing plan, PlanSheet paper) {
+      Map<String, Supplier<byte[]>> files, String id, ScaledDrawing scaled, PlanSheet paper) {
+    PlanDrawing plan = scaled.at(paper.denominator());
     String name = "drawings/" + id;
     files.put(name + ".svg", () -> Svg.write(plan, paper).getBytes(StandardCharsets.UTF_8));
     files.put(name + ".png", () -> Png.encode(PlanRaster.draw(plan, paper, PIXELS_PER_MM, 1)));
   }
 
   private static void dxf(
-      Map<String, Supplier<byte[]>> files, String id, PlanDrawing plan, PlanSheet paper) {
+      Map<String, Supplier<byte[]>> files, String id, ScaledDrawing plan, PlanSheet paper) {
     files.put(
         "drawings/" + id + ".dxf",
-        () -> Dxf.write(plan, paper.denominator()).getBytes(StandardCharsets.US_ASCII));
+        () ->
+            Dxf.write(plan.at(paper.denominator()), paper.denominator())
+                .getBytes(StandardCharsets.US_ASCII));
   }
 
   /** A drawing on its own, at a usual scale. */
-  public static String svg(PlanDrawing plan, Writing writing) {
-    return Svg.write(plan, paper(plan, writing));
+  public static String svg(ScaledDrawing plan, Writing writing) {
+    PlanSheet paper = paper(plan, writing);
+    return Svg.write(plan.at(paper.denominator()), paper);
   }
 
   /** The sheet that {@link #svg} sets a drawing on. */
-  public static PlanSheet paper(PlanDrawing plan, Writing writing) {
+  public static PlanSheet paper(ScaledDrawing plan, Writing writing) {
     List<Integer> scales = writing.isMetric() ? PlanSheet.METRIC_SCALES : PlanSheet.INCH_SCALES;
     return PlanSheet.fitting(plan, WIDTH_MM, HEIGHT_MM, MARGIN_MM, scales);
   }

@@ -7,7 +7,7 @@ import java.util.Optional;
 import org.underlee.bay.Bay;
 import org.underlee.picture.DeckOverview;
 import org.underlee.picture.DeckPlan;
-import org.underlee.picture.PlanDrawing;
+import org.underlee.picture.ScaledDrawing;
 import org.underlee.report.packet.Block.Column;
 
 /** The framing from above with the names of the bays, and what lies in each. */
@@ -39,7 +39,7 @@ record FramingSheet(Job job) {
   }
 
   private Block overview(List<Job.Place> places) {
-    PlanDrawing drawing =
+    ScaledDrawing drawing =
         DeckOverview.of(
             places.stream().map(Job.Place::bays).toList(),
             job.design().layout(),
@@ -49,7 +49,7 @@ record FramingSheet(Job job) {
   }
 
   private Block plan(Job.Place place) {
-    PlanDrawing drawing =
+    ScaledDrawing drawing =
         DeckPlan.of(
                 List.of(place.bays()),
                 Optional.of(job.design().layout()),

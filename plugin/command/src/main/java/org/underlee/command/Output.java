@@ -7,11 +7,11 @@ import org.underlee.layout.Layout;
 import org.underlee.picture.Camera;
 import org.underlee.picture.DeckPlan;
 import org.underlee.picture.DeckScene;
-import org.underlee.picture.PlanDrawing;
 import org.underlee.picture.PlanSheet;
 import org.underlee.picture.Png;
 import org.underlee.picture.RasterSettings;
 import org.underlee.picture.Renderer;
+import org.underlee.picture.ScaledDrawing;
 import org.underlee.picture.Scene;
 import org.underlee.picture.Svg;
 import org.underlee.report.TakeoffCsv;
@@ -91,7 +91,7 @@ final class Output {
   }
 
   private static String svg(Survey survey, Optional<Layout> layout, UnitSystem units) {
-    PlanDrawing drawing =
+    ScaledDrawing drawing =
         DeckPlan.of(survey.bays(), layout, units, survey.source().file())
             .orElseGet(() -> DeckPlan.empty(survey.source().file()));
     PlanSheet sheet =
@@ -101,6 +101,6 @@ final class Output {
             SHEET_HEIGHT_MM,
             MARGIN_MM,
             units == UnitSystem.METRIC ? PlanSheet.METRIC_SCALES : PlanSheet.INCH_SCALES);
-    return Svg.write(drawing, sheet);
+    return Svg.write(drawing.at(sheet.denominator()), sheet);
   }
 }

@@ -2,8 +2,8 @@ package org.underlee.report.packet.pdf;
 
 import java.io.IOException;
 import java.util.List;
-import org.underlee.picture.PlanDrawing;
 import org.underlee.picture.PlanSheet;
+import org.underlee.picture.ScaledDrawing;
 import org.underlee.report.packet.Block;
 import org.underlee.report.packet.Writing;
 
@@ -47,12 +47,13 @@ record FigureSetter(PageFlow flow, Setting set) {
     place(template.plan(), PlanSheet.of(template.plan(), 1, 1), template.caption());
   }
 
-  private void place(PlanDrawing plan, PlanSheet paper, String caption) throws IOException {
+  private void place(ScaledDrawing plan, PlanSheet paper, String caption) throws IOException {
     double step = set.cellStep();
     List<String> lines = Lines.of(caption, flow.fonts(), false, set.cell(), flow.room());
     flow.need(paper.heightMm() + lines.size() * step + AFTER);
     double x = flow.left() + Math.max(0, (flow.room() - paper.widthMm()) / 2);
-    new DrawingOnPage(flow.pen(), flow.fonts(), paper, x, flow.y()).draw(plan);
+    new DrawingOnPage(flow.pen(), flow.fonts(), paper, x, flow.y())
+        .draw(plan.at(paper.denominator()));
     flow.down(paper.heightMm());
     for (String line : lines) {
       flow.down(step);

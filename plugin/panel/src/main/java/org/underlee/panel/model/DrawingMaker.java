@@ -8,10 +8,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
-import org.underlee.drainage.DrainProof;
-import org.underlee.drainage.Leak;
 import org.underlee.geom.Vec2;
-import org.underlee.geom.Vec3;
 import org.underlee.layout.PartKind;
 import org.underlee.picture.BaySection;
 import org.underlee.picture.DeckPlan;
@@ -28,17 +25,13 @@ final class DrawingMaker {
   private DrawingMaker() {}
 
   static Optional<PlanThings> plan(Result r, UnitSystem units, Set<Item> selection) {
-    List<Vec3> leaks =
-        r.design().map(Design::proof).map(DrainProof::leaks).orElse(List.of()).stream()
-            .filter(l -> !l.cause().isOpenDeck())
-            .map(Leak::at)
-            .toList();
     return DeckPlan.of(
         r.survey().bays(),
         Optional.of(r.layout()),
         units,
         r.survey().source().file(),
-        new DeckPlan.Marks(bays(r, selection), things(selection), leaks));
+        new DeckPlan.Marks(bays(r, selection), things(selection)),
+        r.design().map(Design::proof));
   }
 
   static Optional<PlanThings> section(

@@ -43,6 +43,16 @@ public final class Drawings implements AutoCloseable {
     return section;
   }
 
+  /**
+   * Writes larger or smaller.
+   *
+   * @param share of the usual size of letters
+   */
+  void letters(double share) {
+    plan.letters(share);
+    section.letters(share);
+  }
+
   /** Which bay the section is through. */
   public ReadOnlyStringProperty sectionName() {
     return sectionName.getReadOnlyProperty();

@@ -3,48 +3,40 @@ package org.underlee.panel.model;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Executor;
-import java.util.function.ToDoubleFunction;
+import java.util.function.UnaryOperator;
 import javafx.beans.property.ObjectProperty;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
 import javafx.beans.property.SimpleObjectProperty;
-import org.jspecify.annotations.Nullable;
 import org.underlee.geom.Vec2;
 import org.underlee.picture.Image;
 import org.underlee.picture.Ink;
-import org.underlee.picture.PlanDrawing;
 import org.underlee.picture.PlanRaster;
-import org.underlee.picture.PlanSheet;
+import org.underlee.picture.ScaledDrawing;
 
 /**
- * A flat drawing in a window that can be moved and zoomed; letters keep their size. Drawn beside
- * the screen's thread, the newest wish first.
+ * A flat drawing in a window that can be moved and zoomed; letters keep their size. All of it is
+ * seen until a hand moves or zooms it, and then what the hand has chosen. Drawn beside the screen's
+ * thread, the newest wish first.
  */
 public final class FlatPicture implements AutoCloseable {
   /** So that letters of a technical drawing (1.8 mm) are 10 pixels high or so. */
   private static final double PIXELS_PER_MM = 5;
 
-  private static final double MARGIN_MM = 8;
-  private static final double MM = 1000;
   private static final int THREADS = 2;
-
-  /** What is brought near has some room around it. */
-  private static final double ROOM = 1.25;
-
-  /** Metres a pixel; a small part is not brought nearer than this. */
-  private static final double NEAREST = 0.0005;
 
   private final Newest drawing;
   private final ReadOnlyObjectWrapper<Optional<Image>> image =
       new ReadOnlyObjectWrapper<>(Optional.empty());
   private final ObjectProperty<Tone> tone = new SimpleObjectProperty<>(Tone.LIGHT);
-  private Optional<PlanDrawing> plan = Optional.empty();
-  private @Nullable PlanSheet fitted;
-  private Vec2 centre = new Vec2(0, 0);
-  private double metresPerPixel;
+  private Optional<ScaledDrawing> plan = Optional.empty();
+  private Optional<FlatWindow> window = Optional.empty();
   private int width;
   private int height;
   private double pixelScale = 1;
+  private double letters = 1;
+  private boolean byHand;
+  private boolean toFit = true;
   private boolean busy;
   private boolean again;
 
@@ -66,107 +58,97 @@ public final class FlatPicture implements AutoCloseable {
    *
    * @param fit whether it is another subject, to be seen as a whole
    */
-  public void show(Optional<PlanDrawing> next, boolean fit) {
+  public void show(Optional<ScaledDrawing> next, boolean fit) {
     plan = next;
-    if (fit || fitted == null) {
+    if (fit) {
       fit();
+    } else {
+      redraw();
     }
-    redraw();
   }
 
+  /** Draws at another size; what a hand has chosen to see stays in the middle. */
   public void resize(int pixelsWide, int pixelsHigh, double scale) {
-    if (pixelsWide != width || pixelsHigh != height) {
+    if (pixelsWide != width || pixelsHigh != height || scale != pixelScale) {
       width = pixelsWide;
       height = pixelsHigh;
       pixelScale = scale;
-      fit();
+      resized();
+    }
+  }
+
+  /**
+   * Writes larger or smaller.
+   *
+   * @param share of the usual size of letters
+   */
+  public void letters(double share) {
+    if (share != letters) {
+      letters = share;
+      resized();
+    }
+  }
+
+  private void resized() {
+    if (byHand) {
+      window = window.map(w -> w.resized(width, height, pixelsPerMm()));
       redraw();
+    } else {
+      fit();
     }
   }
 
   /** Shows the whole drawing. */
   public void fit() {
-    if (plan.isEmpty() || width < 2 || height < 2) {
-      return;
-    }
-    // letters keep their size, so that they need more room the smaller the drawing is
-    double denominator = 1;
-    for (int i = 0; i < 40; i++) {
-      PlanSheet sheet = PlanSheet.of(plan.get(), denominator, MARGIN_MM);
-      double over =
-          Math.max(
-              sheet.widthMm() * pixelsPerMm() / width, sheet.heightMm() * pixelsPerMm() / height);
-      if (over <= 1) {
-        break;
-      }
-      denominator *= Math.max(1.02, Math.sqrt(over));
-    }
-    PlanSheet sheet = PlanSheet.of(plan.get(), denominator, MARGIN_MM);
-    fitted = sheet;
-    centre = sheet.low().plus(sheet.high()).times(0.5);
-    metresPerPixel = denominator / MM / pixelsPerMm();
+    byHand = false;
+    toFit = true;
+    redraw();
   }
 
   /** Brings places of the drawing into view; nothing happens where there are none. */
   void bring(List<Vec2> places, Bringing how) {
-    if (places.isEmpty() || how == Bringing.NOT || !(metresPerPixel > 0)) {
-      return;
+    boolean allComes = toFit && how == Bringing.INTO_VIEW;
+    if (!places.isEmpty() && how != Bringing.NOT && !allComes) {
+      look(w -> how == Bringing.NEAR ? w.near(places) : w.holding(places));
     }
-    Vec2 low = new Vec2(least(places, Vec2::x), least(places, Vec2::y));
-    Vec2 high = new Vec2(most(places, Vec2::x), most(places, Vec2::y));
-    Vec2 size = high.minus(low);
-    double least = Math.max(size.x() / width, size.y() / height) * ROOM;
-    boolean isSeen = isSeen(low) && isSeen(high);
-    if (how == Bringing.INTO_VIEW && isSeen) {
-      return;
-    }
-    metresPerPixel =
-        how == Bringing.NEAR ? Math.max(least, NEAREST) : Math.max(least, metresPerPixel);
-    centre = low.plus(high).times(0.5);
-    redraw();
-  }
-
-  private boolean isSeen(Vec2 place) {
-    Vec2 at = pixel(place);
-    return at.x() >= 0 && at.y() >= 0 && at.x() <= width && at.y() <= height;
-  }
-
-  private static double least(List<Vec2> places, ToDoubleFunction<Vec2> of) {
-    return places.stream().mapToDouble(of).min().orElseThrow();
-  }
-
-  private static double most(List<Vec2> places, ToDoubleFunction<Vec2> of) {
-    return places.stream().mapToDouble(of).max().orElseThrow();
   }
 
   private double pixelsPerMm() {
-    return PIXELS_PER_MM * pixelScale;
+    return PIXELS_PER_MM * pixelScale * letters;
   }
 
   /** The drawing moved under the hand, in pixels. */
   public void move(double right, double down) {
-    centre = centre.plus(new Vec2(-right, down).times(metresPerPixel));
-    redraw();
+    look(w -> w.moved(right, down));
   }
 
   /** Nearer or further; what is at the pixel stays there. */
   public void zoom(double factor, double x, double y) {
-    Vec2 under = place(x, y);
-    metresPerPixel *= factor;
-    Vec2 after = place(x, y);
-    centre = centre.plus(under.minus(after));
-    redraw();
+    look(w -> w.zoomed(factor, x, y));
   }
 
-  /** The place of the drawing that a pixel shows. */
+  private void look(UnaryOperator<FlatWindow> change) {
+    Optional<FlatWindow> next = window.map(change);
+    if (!next.equals(window)) {
+      window = next;
+      byHand = true;
+      toFit = false;
+      redraw();
+    }
+  }
+
+  /**
+   * The place of the drawing that a pixel shows.
+   *
+   * @throws java.util.NoSuchElementException before the first picture
+   */
   public Vec2 place(double x, double y) {
-    return centre.plus(new Vec2(x - width / 2.0, height / 2.0 - y).times(metresPerPixel));
+    return window.orElseThrow().place(x, y);
   }
 
-  /** The pixel that shows a place of the drawing. */
+  /** The pixel that shows a place of the drawing; likewise. */
   public Vec2 pixel(Vec2 place) {
-    Vec2 beside = place.minus(centre).times(1 / metresPerPixel);
-    return new Vec2(width / 2.0 + beside.x(), height / 2.0 - beside.y());
+    return window.orElseThrow().pixel(place);
   }
 
   private void redraw() {
@@ -178,22 +160,46 @@ public final class FlatPicture implements AutoCloseable {
       again = true;
       return;
     }
-    if (width < 2 || height < 2 || !(metresPerPixel > 0)) {
+    if (width < 2 || height < 2) {
       return;
     }
     busy = true;
-    PlanDrawing now = plan.get();
-    double half = metresPerPixel / 2;
-    Vec2 reach = new Vec2(width * half, height * half);
-    PlanSheet window =
-        new PlanSheet(metresPerPixel * pixelsPerMm() * MM, centre.minus(reach), centre.plus(reach));
-    Ink ink = ink(tone.get());
-    double perMm = pixelsPerMm();
-    drawing.run(
-        () -> PlanRaster.draw(now.legibleOn(window), window, perMm, THREADS, ink),
-        this::drawn,
-        e -> busy = false);
+    Job job = new Job(plan.get(), seen(), ink(tone.get()));
+    drawing.run(job::draw, this::drawn, e -> busy = false);
   }
+
+  /** What to look at; a view that no hand has chosen makes room for what does not fit in it. */
+  private Seen seen() {
+    Optional<FlatWindow> kept = toFit ? Optional.empty() : window;
+    toFit = false;
+    double perMm = pixelsPerMm();
+    int wide = width;
+    int high = height;
+    boolean chosen = byHand;
+    return d ->
+        kept.filter(w -> chosen || w.shows(d))
+            .orElseGet(() -> FlatWindow.fitting(d, wide, high, perMm));
+  }
+
+  private interface Seen {
+    FlatWindow of(ScaledDrawing drawing);
+  }
+
+  private record Job(ScaledDrawing plan, Seen seen, Ink ink) {
+    Drawn draw() {
+      FlatWindow window = seen.of(plan);
+      return new Drawn(
+          window,
+          PlanRaster.draw(
+              plan.at(window.denominator()).legibleOn(window.sheet()),
+              window.sheet(),
+              window.pixelsPerMm(),
+              THREADS,
+              ink));
+    }
+  }
+
+  private record Drawn(FlatWindow window, Image image) {}
 
   private static Ink ink(Tone tone) {
     return switch (tone) {
@@ -203,9 +209,12 @@ public final class FlatPicture implements AutoCloseable {
     };
   }
 
-  private void drawn(Image next) {
+  private void drawn(Drawn next) {
     busy = false;
-    image.set(plan.map(p -> next)); // of a model that is no longer there: nothing
+    if (!byHand) {
+      window = Optional.of(next.window());
+    }
+    image.set(plan.map(p -> next.image())); // of a model that is no longer there: nothing
     if (again) {
       again = false;
       redraw();

@@ -91,6 +91,8 @@ public final class PanelModel implements AutoCloseable {
     session.decisions().addListener((o, before, now) -> keep(now));
     running.words().addListener((o, before, now) -> host.progress(now, now.isEmpty() ? 1 : -1));
     settings.addListener((o, before, now) -> keeper.keep(now));
+    drawings.letters(settings.get().letters());
+    settings.addListener((o, before, now) -> drawings.letters(now.letters()));
     host.onOpen(this::open);
     host.onSelect(selecting::selectElements);
     host.openModel().ifPresent(this::open);

@@ -61,6 +61,11 @@ public record Settings(
     return new Settings(next, recent, left, top, width, height, maximized, fontPercent, units);
   }
 
+  /** Size of letters as a share of the usual. */
+  public double letters() {
+    return fontPercent / 100.0;
+  }
+
   public Settings withFontPercent(int percent) {
     int kept = Math.max(75, Math.min(200, percent));
     return new Settings(tone, recent, left, top, width, height, maximized, kept, units);

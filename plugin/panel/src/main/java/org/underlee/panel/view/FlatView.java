@@ -136,18 +136,13 @@ final class FlatView extends StackPane {
       holds = false;
       handles.ifPresent(Handles::drop);
     } else if (e.getClickCount() == 2) {
-      whole();
+      picture.fit();
     } else if (Math.hypot(e.getX() - pressedX, e.getY() - pressedY) < STILL) {
       handles.ifPresent(h -> h.point(place(e.getX(), e.getY()), reach()));
       if (e.getButton() == MouseButton.SECONDARY) {
         menu(e.getX(), e.getY());
       }
     }
-  }
-
-  private void whole() {
-    picture.fit();
-    picture.move(0, 0);
   }
 
   private void scroll(ScrollEvent e) {
@@ -164,7 +159,7 @@ final class FlatView extends StackPane {
       case DOWN -> picture.move(0, -KEY_STEP);
       case PLUS, ADD, EQUALS -> picture.zoom(1 / 1.15, middleX, middleY);
       case MINUS, SUBTRACT -> picture.zoom(1.15, middleX, middleY);
-      case HOME -> whole();
+      case HOME -> picture.fit();
       default -> {
         return;
       }
