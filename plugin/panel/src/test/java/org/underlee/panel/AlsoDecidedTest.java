@@ -117,6 +117,7 @@ class AlsoDecidedTest {
     bench.whole();
     robot.push(KeyCode.SHORTCUT, KeyCode.K).write("boards in place").push(KeyCode.ENTER);
     assertThat(words()).as("they are already").isEmpty();
+    robot.push(KeyCode.ESCAPE);
     robot.push(KeyCode.SHORTCUT, KeyCode.K).write("boards are off").push(KeyCode.ENTER);
     assertThat(words()).containsExactly("The boards are off, or not yet laid");
     robot.push(KeyCode.SHORTCUT, KeyCode.K).write("boards in place").push(KeyCode.ENTER);

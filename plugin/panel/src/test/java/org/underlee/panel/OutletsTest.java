@@ -7,6 +7,7 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import javafx.geometry.Point2D;
 import javafx.scene.Node;
@@ -18,6 +19,7 @@ import org.junit.jupiter.api.extension.ExtendWith;
 import org.testfx.api.FxRobot;
 import org.testfx.framework.junit5.ApplicationExtension;
 import org.testfx.framework.junit5.Start;
+import org.underlee.finding.Finding;
 import org.underlee.geom.Vec2;
 import org.underlee.geom.Vec3;
 import org.underlee.layout.GutterPlaces;
@@ -170,6 +172,30 @@ class OutletsTest {
     assertThat(bench.model().session().problem().get().orElseThrow().message())
         .contains("no single joist is between the outlets");
     assertThat(asked()).isEqualTo(more);
+  }
+
+  private static Optional<Finding> single(Result result) {
+    return result.findings().stream()
+        .filter(f -> f.rule().id().equals("single-outlet"))
+        .findFirst();
+  }
+
+  @Test
+  void aGutterWithASingleOutletGetsASecondFromItsFinding(FxRobot robot) throws IOException {
+    Path pine = bench.sample("pine-deck");
+    robot.interact(() -> bench.host.open(pine));
+    Finding found = single(bench.whole()).orElseThrow();
+    double first = gutter().outlets().get(0);
+    robot.interact(() -> bench.model().selecting().goTo(found));
+    robot.push(KeyCode.ALT, KeyCode.O);
+    bench.until("added", () -> asked().size() == 2);
+    Result two = bench.whole();
+    assertThat(single(two)).isEmpty();
+    double farthest =
+        gutter().posts().stream()
+            .max(Comparator.comparingDouble(p -> Math.abs(p - first)))
+            .orElseThrow();
+    assertThat(gutter().outlets()).anySatisfy(o -> assertThat(o).isCloseTo(farthest, within(1e-3)));
   }
 
   @Test

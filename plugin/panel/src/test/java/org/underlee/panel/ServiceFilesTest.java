@@ -133,6 +133,7 @@ class ServiceFilesTest {
     robot.interact(() -> bench.view().take(List.of(pine, balcony)));
     assertThat(told()).contains("harbour-balcony.ifc was left").contains("Services");
     Result plain = bench.whole();
+    assertThat(robot.lookup("#status-words").queryAs(Label.class).getText()).isEqualTo(told());
 
     robot.clickOn("#tab-services");
     robot.interact(() -> bench.view().take(List.of(services, services, pine)));

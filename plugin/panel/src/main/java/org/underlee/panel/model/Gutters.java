@@ -55,6 +55,17 @@ final class Gutters {
       return within(free);
     }
 
+    /** Beside the post that is furthest from all outlets; without posts, the end that is. */
+    double farthest() {
+      List<Double> ends = List.of(within(0), within(places.length()));
+      return (places.posts().isEmpty() ? ends : places.posts())
+          .stream().max(Comparator.comparingDouble(this::toNextOutlet)).orElseThrow();
+    }
+
+    private double toNextOutlet(double metres) {
+      return places.outlets().stream().mapToDouble(o -> Math.abs(o - metres)).min().orElse(0);
+    }
+
     double within(double metres) {
       return Math.max(FROM_END, Math.min(places.length() - FROM_END, metres));
     }
@@ -126,7 +137,7 @@ final class Gutters {
         .map(p -> new Item.OfPart(p.id()));
   }
 
-  /** Where along its gutter the selected bay or part is. */
+  /** Where along its gutter the selected bay or part is; of a field, far from its outlets. */
   Optional<Spot> ofSelection() {
     return selection.get().stream().flatMap(i -> spot(i).stream()).findFirst();
   }
@@ -139,6 +150,9 @@ final class Gutters {
           .flatMap(r -> r.field(b.field()))
           .flatMap(f -> middle(f, b.bay()))
           .flatMap(at -> spot(b.field(), at));
+    }
+    if (item instanceof Item.OfField f) {
+      return of(f.id()).map(g -> new Spot(g, g.farthest()));
     }
     return item instanceof Item.OfPart
         ? selectedPart().flatMap(p -> spot(p.field(), p.bounds().centre()))

@@ -230,7 +230,7 @@ final class Actions {
         "Add an outlet here: where the plan was pressed, or at what is selected",
         "mdi2p-plus-circle-outline",
         "Alt+O",
-        new Need("press in the plan, or select a piece beside a gutter", hand::canAdd),
+        new Need("press in the plan, or select a field, a bay or a piece", hand::canAdd),
         hand::add);
     add(
         "outlet-remove",

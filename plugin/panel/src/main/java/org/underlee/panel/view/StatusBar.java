@@ -81,6 +81,7 @@ final class StatusBar extends HBox {
             .problem()
             .get()
             .or(() -> model.session().problem().get())
+            .or(() -> model.dropped().problem().get())
             .map(Problem::words)
             .or(() -> Optional.of(model.notKept().get()).filter(w -> !w.isEmpty()));
     words.setText(problem.orElseGet(() -> busy.isEmpty() ? atRest() : busy));
