@@ -12,24 +12,24 @@ import org.underlee.units.Lengths.UnitSystem;
 final class ChangeTables {
   private ChangeTables() {}
 
-  static List<Table> of(Resynced resynced, UnitSystem units) {
-    return List.of(bays(resynced, units), decisions(resynced));
+  static List<Table> of(Resynced resynced, Names names, UnitSystem units) {
+    return List.of(bays(resynced, names, units), decisions(resynced, names));
   }
 
-  private static Table bays(Resynced resynced, UnitSystem units) {
+  private static Table bays(Resynced resynced, Names names, UnitSystem units) {
     return new Table(
         "Bays",
         List.of("Bay", "Is", "Known by", "Why", "Parts same", "Changed", "Added", "Gone"),
         List.of(4, 5, 6, 7),
-        resynced.bays().stream().map(b -> line(b, units)).toList());
+        resynced.bays().stream().map(b -> line(b, names, units)).toList());
   }
 
-  private static Line line(BayChange bay, UnitSystem units) {
+  private static Line line(BayChange bay, Names names, UnitSystem units) {
     BayChange.Parts parts = bay.parts();
     boolean there = bay.kind() != BayChange.Kind.GONE;
     return new Line(
         List.of(
-            bay.field() + " " + bay.bay(),
+            names.bay(bay.field(), bay.bay()),
             bay.kind().word(),
             bay.matchedBy().map(BayChange.MatchedBy::word).orElse(""),
             bay.why().stream().map(w -> w.in(units)).collect(Collectors.joining("; ")),
@@ -40,7 +40,7 @@ final class ChangeTables {
         there ? Optional.of(new Item.OfBay(bay.field(), bay.bay())) : Optional.empty());
   }
 
-  private static Table decisions(Resynced resynced) {
+  private static Table decisions(Resynced resynced, Names names) {
     return new Table(
         "Decisions",
         List.of("Of", "Decision", "Value", "Kept", "Why not"),
@@ -49,7 +49,12 @@ final class ChangeTables {
             .map(
                 d ->
                     new Line(
-                        List.of(d.of(), d.name(), d.value(), d.kept() ? "yes" : "no", d.why()),
+                        List.of(
+                            names.inText(d.of()),
+                            d.name(),
+                            d.value(),
+                            d.kept() ? "yes" : "no",
+                            d.why()),
                         Optional.empty()))
             .toList());
   }

@@ -6,8 +6,6 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.concurrent.Executor;
-import java.util.stream.Collectors;
-import java.util.stream.IntStream;
 import javafx.beans.property.IntegerProperty;
 import javafx.beans.property.ReadOnlyBooleanProperty;
 import javafx.beans.property.ReadOnlyBooleanWrapper;
@@ -17,34 +15,18 @@ import javafx.beans.property.SimpleIntegerProperty;
 import javafx.beans.value.ObservableValue;
 import org.underlee.kit.Kit;
 import org.underlee.kit.KitReader;
-import org.underlee.layout.FieldLayout;
 import org.underlee.run.Arrangement;
 import org.underlee.run.Comparison;
 import org.underlee.run.Survey;
 import org.underlee.takeoff.Buying;
-import org.underlee.units.Lengths;
 import org.underlee.units.Lengths.UnitSystem;
-import org.underlee.units.Quantity;
 
 /**
  * The ways in which the decks in scope can be kept dry, side by side: made when they are asked for,
  * since each is laid out and proved.
  */
 public final class Choices implements AutoCloseable {
-  private static final List<String> HEAD =
-      List.of(
-          "Row",
-          "Standing",
-          "Kit",
-          "Low end",
-          "Fall",
-          "Dry",
-          "Headroom",
-          "Parts\nto cut",
-          "Pieces\nto buy",
-          "Outlets");
   private static final int NONE = -1;
-  private static final List<Integer> NUMBERS = List.of(0, 5, 6, 7, 8, 9);
 
   private final Session session;
   private final ObservableValue<UnitSystem> units;
@@ -165,57 +147,15 @@ public final class Choices implements AutoCloseable {
 
   /** One arrangement in a row, the best first. */
   public Table table() {
-    List<Arrangement> all = arrangements();
-    return new Table(
-        "Arrangements",
-        HEAD,
-        NUMBERS,
-        IntStream.range(0, all.size())
-            .mapToObj(i -> new Table.Line(cells(i + 1, all.get(i)), Optional.empty()))
-            .toList());
+    return rows().table();
+  }
+
+  private ArrangementRows rows() {
+    return new ArrangementRows(arrangements(), session.result().get(), units.getValue());
   }
 
   private List<Arrangement> arrangements() {
     return comparison.get().map(Comparison::arrangements).orElse(List.of());
-  }
-
-  private List<String> cells(int row, Arrangement a) {
-    UnitSystem system = units.getValue();
-    return List.of(
-        Integer.toString(row),
-        standing(a),
-        a.kit().name() + (a.boardsOff() ? ", boards off" : ""),
-        Names.lowEnd(a.lowEnd()) + (a.bothWays().isEmpty() ? "" : ", both ways"),
-        "1:" + Math.round(1 / a.fall()),
-        new Quantity(a.dryFraction(), Quantity.Kind.SHARE).in(system),
-        a.headroom().isPresent() ? Lengths.format(a.headroom().getAsDouble(), system) : "–",
-        Integer.toString(a.partsCut()),
-        Integer.toString(a.bought()),
-        a.drains().map(d -> Integer.toString(d.own().outlets())).orElse("–"));
-  }
-
-  private String standing(Arrangement a) {
-    String better = a.dominatedBy().map(n -> n + " is better").orElse("");
-    return isInUse(a) ? (better.isEmpty() ? "● in use" : "● in use; " + better) : better;
-  }
-
-  /** Whether the parts that are shown are those of an arrangement. */
-  private boolean isInUse(Arrangement a) {
-    return session
-        .result()
-        .get()
-        .filter(Result::isLaidOut)
-        .map(Result::layout)
-        .filter(l -> l.kit().id().equals(a.kit().id()) && l.kit().fall() == a.fall())
-        .filter(l -> places(l.fields()).equals(places(a.fields())))
-        .isPresent();
-  }
-
-  /** What tells one layout of a deck from another, without each of its thousands of parts. */
-  private static List<List<Object>> places(List<FieldLayout> fields) {
-    return fields.stream()
-        .map(f -> List.<Object>of(f.field(), f.lowEnd(), f.run(), f.seatHigh(), f.parts().size()))
-        .toList();
   }
 
   /** How it stands with the comparison, or what there is besides to say of the selected row. */
@@ -229,48 +169,19 @@ public final class Choices implements AutoCloseable {
     return stale.get()
         ? "Out of date: the deck, the seat, the rain or what else was decided has changed since."
             + " Compare again."
-        : selectedOne().map(this::words).orElse("The best is in row 1.");
-  }
-
-  private String words(Arrangement a) {
-    UnitSystem system = units.getValue();
-    String seats =
-        a.fields().stream()
-            .map(f -> Lengths.format(f.seatHigh(), system))
-            .distinct()
-            .collect(Collectors.joining(" / "));
-    return "Row "
-        + (selected.get() + 1)
-        + ": seat above the joist bottom "
-        + seats
-        + "; low end at "
-        + a.fields().stream()
-            .map(FieldLayout::lowEnd)
-            .distinct()
-            .collect(Collectors.joining(" / "));
-  }
-
-  private Optional<Arrangement> selectedOne() {
-    List<Arrangement> all = arrangements();
-    int row = selected.get();
-    return row >= 0 && row < all.size() ? Optional.of(all.get(row)) : Optional.empty();
+        : canChoose() ? rows().besides(selected.get()) : "The best is in row 1.";
   }
 
   /** Whether a row is selected that can be taken. */
   public boolean canChoose() {
-    return selectedOne().isPresent();
+    return selected.get() >= 0 && selected.get() < arrangements().size();
   }
 
   /** Takes the arrangement of the selected row, as one step to undo. */
   public void chooseSelected() {
-    choose(selected.get());
-  }
-
-  /** Takes the arrangement of a row, as one step to undo. */
-  public void choose(int row) {
-    List<Arrangement> all = arrangements();
-    if (row >= 0 && row < all.size()) {
-      session.decide("Choose an arrangement", d -> decided(d, all.get(row)));
+    if (canChoose()) {
+      Arrangement chosen = arrangements().get(selected.get());
+      session.decide("Choose an arrangement", d -> decided(d, chosen));
     }
   }
 

@@ -29,11 +29,6 @@ public record Command(
     this(id, words, icon, keys, need.met, need.words, run);
   }
 
-  public Command(
-      String id, String words, String icon, String keys, BooleanSupplier can, Runnable run) {
-    this(id, words, icon, keys, can, "not now", run);
-  }
-
   /** Does it, where it can be done now. */
   public boolean runIfItCan() {
     boolean now = can.getAsBoolean();

@@ -20,6 +20,9 @@ final class Names {
   private static final Pattern FIELD_ID = Pattern.compile("deck-\\d+/field-\\d+");
   private static final Pattern DECK_ID = Pattern.compile("deck-\\d+");
 
+  /** Of nothing: what has an id is called by it. */
+  static final Names NONE = new Names();
+
   private final Map<String, String> fields = new HashMap<>();
 
   private Names() {}

@@ -72,8 +72,16 @@ public final class Offer {
 
   /** The rain that is taken: how hard it is, and by what it was chosen. */
   public String rainTaken(UnitSystem units) {
-    Storm storm = session.decisions().get().storm();
-    return "Rain taken: " + rate(storm, units) + " (" + storm.words() + ")";
+    return "Rain taken: " + rainRate(units) + " (" + taken().words() + ")";
+  }
+
+  /** How hard the rain is that is taken. */
+  public String rainRate(UnitSystem units) {
+    return rate(taken(), units);
+  }
+
+  private Storm taken() {
+    return session.decisions().get().storm();
   }
 
   private static String rate(Storm storm, UnitSystem units) {

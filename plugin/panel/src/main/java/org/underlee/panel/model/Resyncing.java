@@ -97,7 +97,8 @@ public final class Resyncing implements AutoCloseable {
 
   /** What became of bays, and of what was decided; nothing before there is a result. */
   public List<Table> tables() {
-    return resynced.get().map(r -> ChangeTables.of(r, units.get())).orElse(List.of());
+    Names names = session.result().get().map(Names::of).orElse(Names.NONE);
+    return resynced.get().map(r -> ChangeTables.of(r, names, units.get())).orElse(List.of());
   }
 
   /** {@code 13 kept, 1 moved}. */

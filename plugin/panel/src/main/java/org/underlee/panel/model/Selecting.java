@@ -171,8 +171,7 @@ public final class Selecting {
   public void turnWays() {
     turning()
         .ifPresent(
-            l ->
-                session.decide(l.field() + " both ways or one way", d -> d.turningWays(l.field())));
+            l -> session.decide(name(l) + " both ways or one way", d -> d.turningWays(l.field())));
   }
 
   /** Lets the field at hand fall both ways from this line; from the program's when it is empty. */
@@ -181,8 +180,12 @@ public final class Selecting {
         .ifPresent(
             l ->
                 session.decide(
-                    "Put the high line of " + l.field(),
+                    "Put the high line of " + name(l),
                     d -> d.turnedAt(new HighLineAsked(l.field(), station))));
+  }
+
+  private String name(HighLineAsked line) {
+    return session.result().get().map(Names::of).orElse(Names.NONE).field(line.field());
   }
 
   /** The field at hand by the name that it has falling one way, with the line asked for so far. */

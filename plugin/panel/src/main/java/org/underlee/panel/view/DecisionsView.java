@@ -43,7 +43,7 @@ final class DecisionsView extends VBox {
   private final TypedText seat = new TypedText(this::setSeat);
   private final ComboBox<String> rain = new ComboBox<>();
   private final TypedText dryZone = new TypedText(this::setDryZone);
-  private final Label rainTaken = new Label();
+  private final Label rainLabel = label("", rain);
   private final Label slip = new Label();
   private boolean following;
 
@@ -60,10 +60,7 @@ final class DecisionsView extends VBox {
     rain.getItems().setAll(model.offer().rainPlaces());
     rain.setCellFactory(
         v -> new WordsCell(place -> model.offer().rainWords(place, model.units().get())));
-    rainTaken.setId("rain-words");
-    rainTaken.getStyleClass().add("quiet");
-    rainTaken.setWrapText(true);
-    rainTaken.setMinHeight(Label.USE_PREF_SIZE);
+    rainLabel.setId("rain-label");
     worded(deck, id -> id.equals(ALL_DECKS) ? id : model.offer().deckWords(id));
     worded(kit, model.offer()::kitWords);
     worded(lowEnd, line -> line.equals(AS_FRAMED) ? line : model.offer().lowEndWords(line));
@@ -91,7 +88,7 @@ final class DecisionsView extends VBox {
             labelled("Fall of the pans", falls),
             labelled("Low end", lowEnd),
             labelled("Seat above the joist bottom, high end", seat),
-            labelled("Rain to carry", rain, rainTaken),
+            new VBox(rainLabel, rain),
             labelled("Must stay dry: slab, space or corners", dryZone),
             slip,
             new AlsoDecidedView(model));
@@ -118,13 +115,15 @@ final class DecisionsView extends VBox {
     return kits;
   }
 
-  private static VBox labelled(String words, Node node, Node... below) {
+  private static VBox labelled(String words, Node node) {
+    return new VBox(label(words, node), node);
+  }
+
+  private static Label label(String words, Node node) {
     Label label = new Label(words);
     label.getStyleClass().add("quiet");
     label.setLabelFor(node);
-    VBox box = new VBox(label, node);
-    box.getChildren().addAll(below);
-    return box;
+    return label;
   }
 
   /** Shows what there is to choose from in words; what is chosen stays the id. */
@@ -287,7 +286,7 @@ final class DecisionsView extends VBox {
     }
     fallText.show(Lengths.fall(1 / run).replaceAll(" \\(.*", ""));
     rain.setValue(d.rain());
-    rainTaken.setText(model.offer().rainTaken(model.units().get()));
+    rainLabel.setText("Rain to carry:  " + model.offer().rainRate(model.units().get()));
     followWishes(d);
     following = false;
   }

@@ -4,7 +4,6 @@ import java.io.File;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
-import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Consumer;
@@ -29,18 +28,11 @@ import org.underlee.panel.model.Command;
 import org.underlee.panel.model.Lists;
 import org.underlee.panel.model.PanelModel;
 import org.underlee.panel.model.Settings;
-import org.underlee.panel.model.Tone;
 
 /** The panel, to be put into any JavaFX scene. */
 public final class PanelView extends StackPane {
   /** Commands whose keys belong to a text while one is being typed. */
   private static final Set<String> EDIT_TEXT = Set.of("undo", "redo");
-
-  private static final String SHEET =
-      Objects.requireNonNull(PanelView.class.getResource("panel.css")).toExternalForm();
-
-  /** Pixels high, at 100 %. */
-  private static final double LETTERS = 13;
 
   private final PanelModel model;
   private final Actions actions;
@@ -72,7 +64,7 @@ public final class PanelView extends StackPane {
     StackPane.setAlignment(palette, Pos.TOP_CENTER);
     getChildren().addAll(frame, welcome, palette);
     listen();
-    dressAll();
+    dress(this);
     showFile();
     showTables();
   }
@@ -310,38 +302,13 @@ public final class PanelView extends StackPane {
   /** All styles are worked out again, which takes a while: only where they differ. */
   private void dressAnew(Settings before, Settings now) {
     if (before.tone() != now.tone() || before.fontPercent() != now.fontPercent()) {
-      dressAll();
+      dress(this);
     }
-  }
-
-  private void dressAll() {
-    dress(this);
   }
 
   /** Gives a node of its own window, such as a dialog, the panel's colours and letters. */
   void dress(Region region) {
-    Tone tone = model.settings().get().tone();
-    region.getStyleClass().removeAll("tone-light", "tone-dark", "tone-contrast");
-    region.getStyleClass().add("tone-" + tone.name().toLowerCase(Locale.ROOT));
-    if (!region.getStyleClass().contains("underlee")) {
-      region.getStyleClass().add("underlee");
-    }
-    double letters = LETTERS * model.settings().get().fontPercent() / 100;
-    List<String> sheets = List.of(SHEET, Icons.sheet(letters / LETTERS));
-    if (!region.getStylesheets().equals(sheets)) {
-      region.getStylesheets().setAll(sheets);
-    }
-    region.setStyle(String.format(Locale.ROOT, "-fx-font-size: %.1fpx;", letters));
-  }
-
-  /** Dresses a dialog as the panel that it was asked from. */
-  static void dressAs(Node owner, Region dialog) {
-    for (Node node = owner; node != null; node = node.getParent()) {
-      if (node instanceof PanelView panel) {
-        panel.dress(dialog);
-        return;
-      }
-    }
+    Dress.put(region, model.settings().get());
   }
 
   /** A scene with the panel in it. */

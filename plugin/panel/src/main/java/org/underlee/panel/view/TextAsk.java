@@ -66,7 +66,7 @@ final class TextAsk {
     ask.initOwner(owner.getScene().getWindow());
     ask.setTitle(title);
     ask.setHeaderText(what);
-    PanelView.dressAs(owner, ask.getDialogPane());
+    Dress.as(owner, ask.getDialogPane());
     return ask;
   }
 }

@@ -35,8 +35,9 @@ final class WaterView extends BorderPane {
     HBox bar = new HBox(rated, gap, own, giveUp);
     bar.getStyleClass().add("bar");
     bar.setAlignment(Pos.CENTER_LEFT);
+    getStyleClass().add("water");
     rain.setId("rain-taken");
-    rain.getStyleClass().add("pane-head");
+    rain.getStyleClass().add("rain-taken");
     rain.setMinWidth(0);
     setTop(rain);
     setCenter(tables);
