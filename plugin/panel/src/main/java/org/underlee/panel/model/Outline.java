@@ -70,7 +70,9 @@ public record Outline(Item item, String name, String note, State state, List<Out
             .map(p -> part(p, units))
             .toList();
     String note =
-        layout.map(l -> "falls " + Lengths.fall(l.fall())).orElse(bays.bays().size() + " bays");
+        layout
+            .map(l -> "falls " + Lengths.fall(l.fall(), units))
+            .orElse(bays.bays().size() + " bays");
     List<Outline> all = java.util.stream.Stream.concat(inside.stream(), shared.stream()).toList();
     State state = layout.isEmpty() ? without(result) : together(inside, result);
     return new Outline(new Item.OfField(field.id()), named("Field", field.id()), note, state, all);
