@@ -3,7 +3,6 @@ package org.underlee.picture;
 import java.util.List;
 import java.util.Optional;
 import org.underlee.bay.FieldBays;
-import org.underlee.drainage.DrainProof;
 import org.underlee.geom.Vec2;
 import org.underlee.layout.Layout;
 import org.underlee.units.Lengths.UnitSystem;
@@ -32,7 +31,7 @@ public final class DeckPlan {
    * As {@link #of(List, Optional, UnitSystem, String)}, with some bays marked, and the water.
    *
    * @param chosen bays to mark
-   * @param proof where the rain goes, where that is known
+   * @param rain where it goes, where that was proved
    */
   public static Optional<ScaledDrawing> of(
       List<FieldBays> fields,
@@ -40,17 +39,17 @@ public final class DeckPlan {
       UnitSystem units,
       String title,
       List<PlanPlaces.BayAt> chosen,
-      Optional<DrainProof> proof) {
+      Optional<PlanRain> rain) {
     if (fields.isEmpty()) {
       return Optional.empty();
     }
     PlanPlaces places = new PlanPlaces(fields.get(0).field());
-    Catchments catchments = Catchments.of(fields, layout, proof);
+    Catchments catchments = Catchments.of(fields, layout, rain);
     PlanBuilder things = new PlanBuilder();
     new PlanFraming(things, places, fields, catchments).draw(layout, chosen);
     PlanDrawing framing = things.build(title);
     PlanTexts texts = new PlanTexts(fields, layout, places, units, catchments);
-    Optional<PlanWater> water = proof.map(p -> PlanWater.of(p, places));
+    Optional<PlanWater> water = rain.map(r -> PlanWater.of(r, places));
     return Optional.of(
         new Annotated(
             framing,

@@ -7,6 +7,7 @@ import org.underlee.picture.BaySection;
 import org.underlee.picture.DeckPlan;
 import org.underlee.picture.PlanPlaces;
 import org.underlee.picture.ScaledDrawing;
+import org.underlee.report.RainInPlan;
 import org.underlee.run.Design;
 import org.underlee.units.Lengths.UnitSystem;
 
@@ -27,7 +28,7 @@ final class DrawingMaker {
         units,
         r.survey().source().file(),
         chosen,
-        r.design().map(Design::proof));
+        r.design().map(Design::proof).map(RainInPlan::of));
   }
 
   static Optional<ScaledDrawing> section(Result r, Item.OfBay bay, UnitSystem units) {
