@@ -7,8 +7,6 @@ import java.util.Map;
 import java.util.Optional;
 import org.underlee.bay.Bay;
 import org.underlee.bay.FieldBays;
-import org.underlee.drainage.DrainProof;
-import org.underlee.drainage.OutletShare;
 import org.underlee.layout.Layout;
 import org.underlee.layout.Part;
 import org.underlee.layout.PartKind;
@@ -60,8 +58,7 @@ record Catchments(List<Own> outlets) {
     }
   }
 
-  static Catchments of(
-      List<FieldBays> fields, Optional<Layout> layout, Optional<DrainProof> proof) {
+  static Catchments of(List<FieldBays> fields, Optional<Layout> layout, Optional<PlanRain> rain) {
     List<Own> all = new ArrayList<>();
     for (FieldBays field : fields) {
       List<Part> outlets =
@@ -69,37 +66,36 @@ record Catchments(List<Own> outlets) {
               .flatMap(l -> l.parts().stream())
               .filter(p -> p.kind() == PartKind.OUTLET)
               .toList();
-      Map<String, Double> rain = new LinkedHashMap<>();
-      proof.ifPresent(p -> p.outlets().forEach(s -> add(s, field, rain)));
+      Map<String, Double> whole = new LinkedHashMap<>();
+      rain.ifPresent(r -> add(r, field, whole));
       for (int i = 0; i < outlets.size(); i++) {
         Part outlet = outlets.get(i);
         String label = outlet.label();
         String mark = fields.size() > 1 ? label : label.substring(label.lastIndexOf('-') + 1);
-        all.add(new Own(outlet, mark, bays(outlet, field, proof, rain), i));
+        all.add(new Own(outlet, mark, bays(outlet, field, rain, whole), i));
       }
     }
     return new Catchments(List.copyOf(all));
   }
 
-  private static void add(OutletShare share, FieldBays field, Map<String, Double> rain) {
-    if (share.outlet().startsWith(field.field().id() + "/")) {
-      share.bays().forEach((b, a) -> rain.merge(b, a, Double::sum));
-    }
+  /** All that each bay of a field sends to outlets of the field. */
+  private static void add(PlanRain rain, FieldBays field, Map<String, Double> to) {
+    rain.outlets()
+        .forEach(
+            (outlet, bays) -> {
+              if (outlet.startsWith(field.field().id() + "/")) {
+                bays.forEach((b, area) -> to.merge(b, area, Double::sum));
+              }
+            });
   }
 
   private static List<String> bays(
-      Part outlet, FieldBays field, Optional<DrainProof> proof, Map<String, Double> rain) {
-    Optional<OutletShare> share =
-        proof.stream()
-            .flatMap(p -> p.outlets().stream())
-            .filter(s -> s.outlet().equals(outlet.id()))
-            .findFirst();
+      Part outlet, FieldBays field, Optional<PlanRain> rain, Map<String, Double> whole) {
+    Map<String, Double> own =
+        rain.map(r -> r.outlets().getOrDefault(outlet.id(), Map.of())).orElse(Map.of());
     return field.bays().stream()
         .map(Bay::id)
-        .filter(
-            b ->
-                share.map(s -> s.bays().getOrDefault(b, 0.0)).orElse(0.0)
-                    > LEAST_SHARE * rain.getOrDefault(b, Double.POSITIVE_INFINITY))
+        .filter(b -> own.getOrDefault(b, 0.0) > LEAST_SHARE * whole.getOrDefault(b, 0.0))
         .toList();
   }
 

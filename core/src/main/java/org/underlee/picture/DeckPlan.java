@@ -4,7 +4,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import org.underlee.bay.FieldBays;
-import org.underlee.drainage.DrainProof;
 import org.underlee.geom.Vec2;
 import org.underlee.layout.Layout;
 import org.underlee.units.Lengths.UnitSystem;
@@ -48,7 +47,7 @@ public final class DeckPlan {
   /**
    * As {@link #of(List, Optional, UnitSystem, String)}, with marks, the water, and what is where.
    *
-   * @param proof where the rain goes, where that is known
+   * @param rain where it goes, where that was proved
    */
   public static Optional<PlanThings> of(
       List<FieldBays> fields,
@@ -56,17 +55,17 @@ public final class DeckPlan {
       UnitSystem units,
       String title,
       Marks marks,
-      Optional<DrainProof> proof) {
+      Optional<PlanRain> rain) {
     if (fields.isEmpty()) {
       return Optional.empty();
     }
     PlanPlaces places = new PlanPlaces(fields.get(0).field());
-    Catchments catchments = Catchments.of(fields, layout, proof);
+    Catchments catchments = Catchments.of(fields, layout, rain);
     PlanBuilder things = new PlanBuilder();
     new PlanFraming(things, places, fields, catchments).draw(layout, marks.bays(), marks.things());
     PlanDrawing framing = things.build(title);
     PlanTexts texts = new PlanTexts(fields, layout, places, units, catchments);
-    Optional<PlanWater> water = proof.map(p -> PlanWater.of(p, places));
+    Optional<PlanWater> water = rain.map(r -> PlanWater.of(r, places));
     Annotated plan =
         new Annotated(
             framing,

@@ -49,7 +49,7 @@ record GutterTexts(FieldBays field, FieldLayout layout, PlanPlaces places, Catch
         Math.min(MOST_ARROW_MM * mm, ARROW_SHARE * gutter.length()) / 2 * (first > last ? 1 : -1);
     double u = reach.across().middle();
     double v = reach.along().middle();
-    to.arrow(on(u - half, v), on(u + half, v), PlanStyle.FALL);
+    to.arrow(on(u - half, v), on(u + half, v), PlanStyle.GUTTER_FALL);
     String words = "gutter 1:" + Math.round(1 / gutter.fall().getAsDouble());
     double turn = PlanTexts.upright(on(u + 1, v).minus(on(u, v)));
     double away = reach.along().length() / 2 + BESIDE_MM * mm;

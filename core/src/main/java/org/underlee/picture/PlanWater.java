@@ -11,8 +11,6 @@ import org.locationtech.jts.geom.GeometryFactory;
 import org.locationtech.jts.geom.LineString;
 import org.locationtech.jts.geom.Polygon;
 import org.locationtech.jts.operation.union.UnaryUnionOp;
-import org.underlee.drainage.DrainProof;
-import org.underlee.drainage.Leak;
 import org.underlee.geom.Vec2;
 import org.underlee.geom.Vec3;
 
@@ -52,19 +50,19 @@ record PlanWater(Geometry open, List<Way> ways) {
    */
   record Way(Vec2 from, Vec2 at) {}
 
-  static PlanWater of(DrainProof proof, PlanPlaces places) {
+  static PlanWater of(PlanRain rain, PlanPlaces places) {
     List<Geometry> open = new ArrayList<>();
-    List<Way> ways = new ArrayList<>();
-    for (Leak leak : proof.leaks()) {
-      List<Polygon> regions = leak.regions().stream().map(r -> region(r, places)).toList();
-      if (leak.cause().isOpenDeck()) {
-        regions.forEach(r -> open.add(r.buffer(JOINED)));
-      } else {
-        ways.add(way(places.ofWorld(leak.at()), regions));
-      }
-    }
+    rain.open().forEach(r -> open.add(region(r, places).buffer(JOINED)));
     Geometry all = open.isEmpty() ? JTS.createPolygon() : UnaryUnionOp.union(open).buffer(-JOINED);
-    return new PlanWater(all, List.copyOf(ways));
+    List<Way> ways =
+        rain.through().stream()
+            .map(
+                t ->
+                    way(
+                        places.ofWorld(t.at()),
+                        t.landed().stream().map(r -> region(r, places)).toList()))
+            .toList();
+    return new PlanWater(all, ways);
   }
 
   private static Polygon region(List<Vec3> world, PlanPlaces places) {

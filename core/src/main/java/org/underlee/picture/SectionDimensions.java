@@ -152,7 +152,7 @@ record SectionDimensions(
       to.arrow(arrow.minus(half), arrow.plus(half), PlanStyle.FALL);
       to.label(
           arrow,
-          Lengths.fall(l.fall()),
+          Lengths.fall(l.fall(), of.units),
           PlanBuilder.TEXT_MM,
           PlanItem.Anchor.BELOW,
           0,

@@ -85,21 +85,33 @@ public final class Lengths {
     return parts + "/" + denominator;
   }
 
+  /** As {@link #fall(double)}; in metric {@code 1:96 (10.4 mm per m)}. */
+  public static String fall(double dropPerRun, UnitSystem system) {
+    if (system == UnitSystem.IMPERIAL || dropPerRun <= 0) {
+      return fall(dropPerRun);
+    }
+    String tenths = String.format(Locale.ROOT, "%.1f", dropPerRun / MM);
+    return ratio(dropPerRun) + " (" + tenths.replaceFirst("\\.0$", "") + " mm per m)";
+  }
+
   /** A fall as people say it: {@code 1:96 (1/8 in per ft)} or {@code 1:100}. */
   public static String fall(double dropPerRun) {
     if (dropPerRun <= 0) {
       return "level";
     }
-    double run = 1 / dropPerRun;
     double sixteenthsPerFoot = dropPerRun * 12 * INCH_PARTS;
     long rounded = Math.round(sixteenthsPerFoot);
-    String ratio =
-        "1:"
-            + (Math.abs(run - Math.rint(run)) < 0.05
-                ? Long.toString(Math.round(run))
-                : String.format(Locale.ROOT, "%.1f", run));
+    String ratio = ratio(dropPerRun);
     boolean exact =
         rounded > 0 && rounded < INCH_PARTS && Math.abs(sixteenthsPerFoot - rounded) < 1e-6;
     return exact ? ratio + " (" + fraction(rounded) + " in per ft)" : ratio;
+  }
+
+  private static String ratio(double dropPerRun) {
+    double run = 1 / dropPerRun;
+    return "1:"
+        + (Math.abs(run - Math.rint(run)) < 0.05
+            ? Long.toString(Math.round(run))
+            : String.format(Locale.ROOT, "%.1f", run));
   }
 }

@@ -175,4 +175,13 @@ class LengthsTest {
       Locale.setDefault(before);
     }
   }
+
+  @Test
+  void aFallIsSaidInMillimetresAMetreWhereLengthsAreMetric() {
+    assertThat(Lengths.fall(1 / 96.0, UnitSystem.METRIC)).isEqualTo("1:96 (10.4 mm per m)");
+    assertThat(Lengths.fall(1 / 100.0, UnitSystem.METRIC)).isEqualTo("1:100 (10 mm per m)");
+    assertThat(Lengths.fall(1 / 67.2, UnitSystem.METRIC)).isEqualTo("1:67.2 (14.9 mm per m)");
+    assertThat(Lengths.fall(1 / 96.0, UnitSystem.IMPERIAL)).isEqualTo("1:96 (1/8 in per ft)");
+    assertThat(Lengths.fall(0, UnitSystem.METRIC)).isEqualTo("level");
+  }
 }

@@ -14,6 +14,7 @@ import org.underlee.picture.BaySection;
 import org.underlee.picture.DeckPlan;
 import org.underlee.picture.PlanPlaces;
 import org.underlee.picture.PlanThings;
+import org.underlee.report.RainInPlan;
 import org.underlee.run.Design;
 import org.underlee.units.Lengths.UnitSystem;
 
@@ -31,7 +32,7 @@ final class DrawingMaker {
         units,
         r.survey().source().file(),
         new DeckPlan.Marks(bays(r, selection), things(selection)),
-        r.design().map(Design::proof));
+        r.design().map(Design::proof).map(RainInPlan::of));
   }
 
   static Optional<PlanThings> section(

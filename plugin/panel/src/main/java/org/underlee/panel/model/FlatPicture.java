@@ -137,6 +137,11 @@ public final class FlatPicture implements AutoCloseable {
     }
   }
 
+  /** What is seen; empty before the first picture. */
+  Optional<FlatWindow> window() {
+    return window;
+  }
+
   /**
    * The place of the drawing that a pixel shows.
    *

@@ -111,7 +111,7 @@ public record Inspection(String name, String kind, List<Row> rows, List<Because>
       rows.add(new Row("Width", Lengths.cut(part.width(), units)));
       part.sheetWidth()
           .ifPresent(w -> rows.add(new Row("Flat sheet", Lengths.cut(w, units) + " wide")));
-      part.fall().ifPresent(f -> rows.add(new Row("Fall", Lengths.fall(f))));
+      part.fall().ifPresent(f -> rows.add(new Row("Fall", Lengths.fall(f, units))));
       if (part.count() > 1) {
         rows.add(new Row("Count", Integer.toString(part.count())));
       }
@@ -241,7 +241,7 @@ public record Inspection(String name, String kind, List<Row> rows, List<Because>
           .ifPresent(h -> why.add(new Because("And " + h.words().in(units) + ".", List.of())));
       layout.ifPresent(
           l -> {
-            rows.add(new Row("Fall", Lengths.fall(l.fall())));
+            rows.add(new Row("Fall", Lengths.fall(l.fall(), units)));
             rows.add(new Row("Run", length(l.run())));
             rows.add(new Row("Seat at the high end", length(l.seatHigh())));
             rows.add(new Row("Seat at the low end", length(l.seatHigh() - l.fall() * l.run())));
