@@ -47,7 +47,7 @@ record OutlineMaker(Result result, Names names, UnitSystem units, Optional<Caugh
             .toList();
     String note =
         layout
-            .map(l -> "falls " + Lengths.fall(l.fall()) + open(field))
+            .map(l -> "falls " + Lengths.fall(l.fall(), units) + open(field))
             .orElse(bays.bays().size() + " bays");
     List<Outline> all = java.util.stream.Stream.concat(inside.stream(), shared.stream()).toList();
     Outline.State state = layout.isEmpty() ? without() : together(inside);
