@@ -70,7 +70,7 @@ class AlsoDecidedTest {
     assertThat(words())
         .containsExactly(
             "The boards are off, or not yet laid",
-            "Left open: deck-1/field-1/B2",
+            "Left open: B2 of deck-1/field-1",
             "deck-9/field-1 falls both ways, its high line 2360 mm from its high end",
             "Outlets of deck-1/field-1 at 500 mm, 3000 mm",
             "Rain of 12.00 m² comes onto 3.20, 1.50 (metres in the model)",
@@ -99,7 +99,7 @@ class AlsoDecidedTest {
     robot.push(KeyCode.SHORTCUT, KeyCode.L);
     bench.whole();
     assertThat(robot.lookup("#also-decided .label").queryAs(Label.class).getText())
-        .isEqualTo("Left open: deck-1/field-1/B2");
+        .isEqualTo("Left open: B2 of F1");
     robot.interact(() -> robot.lookup(".take-back").queryButton().fire());
     bench.whole();
     assertThat(bench.model().session().decisions().get()).isEqualTo(Decisions.FIRST);

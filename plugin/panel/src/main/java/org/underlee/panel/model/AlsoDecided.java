@@ -2,6 +2,7 @@ package org.underlee.panel.model;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.TreeMap;
@@ -35,7 +36,7 @@ public final class AlsoDecided {
       rows.add(new Row("The boards are off, or not yet laid", b -> b.withBoardsOff(false)));
     }
     new TreeSet<>(d.wishes().leaveOpen())
-        .forEach(b -> rows.add(new Row("Left open: " + b, n -> n.closing(b))));
+        .forEach(b -> rows.add(new Row("Left open: " + bay(b), n -> n.closing(b))));
     new TreeSet<>(d.bothWays())
         .forEach(text -> rows.add(bothWays(HighLineAsked.parse(text), units)));
     new TreeMap<>(d.wishes().outlets().places())
@@ -46,27 +47,40 @@ public final class AlsoDecided {
     return rows;
   }
 
-  private static Row bothWays(HighLineAsked line, UnitSystem units) {
+  /** {@code B3 of F1}, or {@code B3 of every field}. */
+  private String bay(String leftOpen) {
+    int end = leftOpen.lastIndexOf('/');
+    return leftOpen.substring(end + 1)
+        + " of "
+        + (end < 0 ? "every field" : field(leftOpen.substring(0, end)));
+  }
+
+  private String field(String id) {
+    return session.result().get().map(r -> Names.of(r).field(id)).orElse(id);
+  }
+
+  private Row bothWays(HighLineAsked line, UnitSystem units) {
     OptionalDouble at = line.station();
     String where =
         at.isPresent()
             ? ", its high line " + Lengths.format(at.getAsDouble(), units) + " from its high end"
             : "";
-    return new Row(line.field() + " falls both ways" + where, n -> n.fallingOneWay(line.field()));
+    return new Row(
+        field(line.field()) + " falls both ways" + where, n -> n.fallingOneWay(line.field()));
   }
 
-  private static Row outlets(String field, List<Double> places, UnitSystem units) {
+  private Row outlets(String field, List<Double> places, UnitSystem units) {
     String where =
         places.stream().map(m -> Lengths.format(m, units)).collect(Collectors.joining(", "));
     String what = places.size() == 1 ? "Outlet of " : "Outlets of ";
-    return new Row(what + field + " at " + where, n -> n.withOutlets(field, List.of()));
+    return new Row(what + field(field) + " at " + where, n -> n.withOutlets(field, List.of()));
   }
 
   private static Row onto(Onto onto, UnitSystem units) {
     String area = new Quantity(onto.area(), Quantity.Kind.AREA).in(units);
     return new Row(
         String.format(
-            java.util.Locale.ROOT,
+            Locale.ROOT,
             "Rain of %s comes onto %.2f, %.2f (metres in the model)",
             area,
             onto.at().x(),

@@ -7,7 +7,8 @@ import org.underlee.writeback.NotWrittenException;
 public record Problem(String message, String advice) {
   /** What is wrong and what to do, one after the other. */
   public String words() {
-    return message + " " + advice;
+    boolean ended = message.endsWith(".") || message.endsWith("!") || message.endsWith("?");
+    return message + (ended ? " " : ". ") + advice;
   }
 
   static Problem of(Throwable e) {

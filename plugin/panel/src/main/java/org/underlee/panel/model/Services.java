@@ -155,9 +155,11 @@ public final class Services implements AutoCloseable {
     if (coordination.get().isEmpty()) {
       return "Nothing was looked for yet.";
     }
-    int models = session.decisions().get().services().size();
+    int models = session.servicesRead().size();
     return models == 0
-        ? "No model of services is added: the assembly was held against its own model alone, and"
+        ? "No model of services "
+            + (session.decisions().get().services().isEmpty() ? "is added" : "could be read")
+            + ": the assembly was held against its own model alone, and"
             + " meets nothing in it."
         : "The assembly meets nothing in its own model and in "
             + (models == 1 ? "1 model of services." : models + " models of services.");
