@@ -8,15 +8,19 @@ import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.TimeoutException;
+import java.util.stream.IntStream;
 import javafx.scene.Scene;
+import javafx.scene.control.ListView;
 import javafx.scene.image.PixelFormat;
 import javafx.scene.image.WritableImage;
+import javafx.scene.input.KeyCode;
 import javafx.stage.Stage;
 import javafx.stage.Window;
 import org.testfx.api.FxRobot;
 import org.testfx.util.WaitForAsyncUtils;
 import org.underlee.panel.host.FileHost;
 import org.underlee.panel.model.FileKind;
+import org.underlee.panel.model.FindingList;
 import org.underlee.panel.model.Memory;
 import org.underlee.panel.model.PanelModel;
 import org.underlee.panel.model.Result;
@@ -124,6 +128,18 @@ final class Bench {
                 .isPresent());
     until("a picture", () -> model().picture().image().get().isPresent());
     return model().session().result().get().orElseThrow();
+  }
+
+  /** Goes to the findings and selects the first that nobody has answered for. */
+  void selectAFinding(FxRobot robot) {
+    robot.push(KeyCode.SHORTCUT, KeyCode.DIGIT4);
+    ListView<?> list = robot.lookup("#findings").queryAs(ListView.class);
+    int first =
+        IntStream.range(0, list.getItems().size())
+            .filter(i -> list.getItems().get(i) instanceof FindingList.Row)
+            .findFirst()
+            .orElseThrow();
+    robot.interact(() -> list.getSelectionModel().select(first));
   }
 
   /** Lets what was asked to be drawn be drawn. */

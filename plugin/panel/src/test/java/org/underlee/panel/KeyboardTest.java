@@ -11,6 +11,7 @@ import java.util.function.Consumer;
 import javafx.scene.Node;
 import javafx.scene.control.Label;
 import javafx.scene.control.ListView;
+import javafx.scene.control.TableColumn;
 import javafx.scene.control.TableView;
 import javafx.scene.input.KeyCode;
 import javafx.scene.layout.Region;
@@ -138,12 +139,14 @@ class KeyboardTest {
     run(robot, "show or hide in 3-D: " + gutter.words());
     assertThat(bench.model().picture().isShown(gutter)).isFalse();
 
-    robot.push(KeyCode.SHORTCUT, KeyCode.DIGIT4).push(KeyCode.DOWN);
+    bench.selectAFinding(robot);
     run(robot, "accept the selected finding");
     robot.clickOn("#accept-reason").write("seen on site").push(KeyCode.ENTER);
     bench.until(
         "accepted",
-        () -> bench.model().session().decisions().get().accepted().containsValue("seen on site"));
+        () ->
+            bench.model().session().decisions().get().accepted().values().stream()
+                .anyMatch(a -> a.reason().equals("seen on site")));
   }
 
   @Test
@@ -170,8 +173,7 @@ class KeyboardTest {
     bench.until("compared", () -> bench.model().choices().comparison().get().isPresent());
     bench.settle();
     TableView<?> table = robot.lookup("#options-table").queryAs(TableView.class);
-    double all = table.getColumns().stream().mapToDouble(c -> c.getWidth()).sum();
-    assertThat(all).isLessThanOrEqualTo(table.getWidth());
+    assertAllInSight(table);
     assertThat(table.getColumns()).extracting(c -> c.getText()).contains("Row", "Standing");
 
     int other = Math.max(0, table.getItems().size() - 1);
@@ -199,6 +201,32 @@ class KeyboardTest {
                 .queryAs(Label.class)
                 .getText()
                 .startsWith("Out of date"));
+  }
+
+  private static void assertAllInSight(TableView<?> table) {
+    double least = table.getColumns().stream().mapToDouble(c -> c.getMinWidth()).sum();
+    assertThat(least).as(table.getAccessibleText()).isLessThanOrEqualTo(table.getWidth());
+    TableColumn<?, ?> last = table.getColumns().get(table.getColumns().size() - 1);
+    double before =
+        table.getColumns().stream().mapToDouble(c -> c.getWidth()).sum() - last.getWidth();
+    assertThat(before + last.getMinWidth()).isLessThanOrEqualTo(table.getWidth());
+  }
+
+  @Test
+  void allColumnsOfTakeoffAndWaterAreInSightOnASmallScreen(FxRobot robot) throws IOException {
+    robot.interact(
+        () -> {
+          bench.stage.setWidth(1280);
+          bench.stage.setHeight(800);
+        });
+    open(robot, "pine-deck");
+    for (String tab : List.of("takeoff", "water")) {
+      robot.clickOn("#tab-" + tab);
+      for (int i = 1; i <= (tab.equals("water") ? 4 : 3); i++) {
+        robot.clickOn("#" + tab + "-show-" + i);
+        assertAllInSight(robot.lookup("#" + tab + "-table").queryAs(TableView.class));
+      }
+    }
   }
 
   @Test

@@ -68,7 +68,7 @@ class LettersTest {
     assertThat(list.getMaxWidth()).isGreaterThan(2 * 43 * 12);
     robot.push(KeyCode.ESCAPE);
 
-    robot.push(KeyCode.SHORTCUT, KeyCode.DIGIT4).push(KeyCode.DOWN);
+    bench.selectAFinding(robot);
     robot.push(KeyCode.SHORTCUT, KeyCode.K).write("accept the selected finding");
     robot.push(KeyCode.ENTER);
     bench.until("asked", () -> robot.lookup("#accept-reason").tryQuery().isPresent());

@@ -24,11 +24,10 @@ record ArrangementRows(List<Arrangement> all, Optional<Result> shown, UnitSystem
           "Low end",
           "Fall",
           "Dry",
-          "Headroom",
+          "Head-\nroom",
           "Parts\nto cut",
-          "Pieces\nto buy",
-          "Outlets");
-  private static final List<Integer> NUMBERS = List.of(0, 5, 6, 7, 8, 9);
+          "Pieces\nto buy");
+  private static final List<Integer> NUMBERS = List.of(0, 5, 6, 7, 8);
 
   /** One in a row; what is not in it is in {@link #besides}. */
   Table table() {
@@ -51,8 +50,7 @@ record ArrangementRows(List<Arrangement> all, Optional<Result> shown, UnitSystem
         new Quantity(a.dryFraction(), Quantity.Kind.SHARE).in(units),
         a.headroom().isPresent() ? Lengths.format(a.headroom().getAsDouble(), units) : "–",
         Integer.toString(a.partsCut()),
-        Integer.toString(a.bought()),
-        a.drains().map(d -> Integer.toString(d.own().outlets())).orElse("–"));
+        Integer.toString(a.bought()));
   }
 
   private String standing(Arrangement a) {
@@ -80,6 +78,7 @@ record ArrangementRows(List<Arrangement> all, Optional<Result> shown, UnitSystem
   /** What there is to say of a row besides what is in the table. */
   String besides(int row) {
     List<FieldLayout> fields = all.get(row).fields();
+    String outlets = all.get(row).drains().map(d -> "; outlets: " + d.own().outlets()).orElse("");
     return "Row "
         + (row + 1)
         + ": seat above the joist bottom "
@@ -88,6 +87,7 @@ record ArrangementRows(List<Arrangement> all, Optional<Result> shown, UnitSystem
             .distinct()
             .collect(Collectors.joining(" / "))
         + "; low end at "
-        + fields.stream().map(FieldLayout::lowEnd).distinct().collect(Collectors.joining(" / "));
+        + fields.stream().map(FieldLayout::lowEnd).distinct().collect(Collectors.joining(" / "))
+        + outlets;
   }
 }

@@ -89,12 +89,12 @@ final class Names {
     return own.replaceAll("[^0-9]+", " ").strip();
   }
 
-  /** {@code drop beam 1} of {@code beam-1}, {@code joist ends} of {@code joist-end}. */
+  /** {@code beam 1} of {@code beam-1}, {@code joist ends} of {@code joist-end}. */
   static String lowEnd(String line) {
     if (line.equals("joist-end")) {
       return "joist ends";
     }
-    return line.startsWith("beam-") ? "drop " + line.replace('-', ' ') : line;
+    return line.startsWith("beam-") ? line.replace('-', ' ') : line;
   }
 
   /** {@code Pan sheet} of {@code pan-sheet}. */

@@ -27,6 +27,9 @@ import org.underlee.panel.model.Table;
 final class TableViews extends BorderPane {
   private static final double USUAL_PERCENT = 100;
 
+  /** Characters by which words are told apart. */
+  private static final int TELLS_APART = 12;
+
   private final PanelModel model;
   private final String id;
   private final HBox names = new HBox();
@@ -231,7 +234,9 @@ final class TableViews extends BorderPane {
                   super.updateItem(text, empty);
                   setText(empty ? null : text);
                   setTooltip(
-                      empty || text.length() < 18 ? null : new javafx.scene.control.Tooltip(text));
+                      empty || text.length() < TELLS_APART
+                          ? null
+                          : new javafx.scene.control.Tooltip(text));
                 }
               };
           if (number) {
@@ -246,18 +251,16 @@ final class TableViews extends BorderPane {
     int longest = table.lines().stream().mapToInt(l -> l.cells().get(c).length()).max().orElse(8);
     double em = model.settings().get().fontPercent() / USUAL_PERCENT;
     column.setPrefWidth(em * (30 + 7.0 * Math.min(44, Math.max(longest, head))));
-    column.setMinWidth(em * (24 + 8.0 * shortest(c, number, longest, head)));
+    int least = shortest(number, longest, head);
+    column.setMinWidth(em * (number ? 24 + 8.0 * least : 20 + 7.0 * least));
     return column;
   }
 
   /**
-   * Characters that must be seen: all of a number, enough of what a line is called by to tell it
-   * from others, and else the head. Words that are cut short have a tooltip.
+   * Characters that must be seen: the head, all of a number, enough of words to tell a line from
+   * others. Words that are cut short have a tooltip.
    */
-  private static int shortest(int column, boolean number, int longest, int head) {
-    if (number) {
-      return Math.max(longest, head);
-    }
-    return column == 0 ? Math.max(head, Math.min(longest, 10)) : head;
+  private static int shortest(boolean number, int longest, int head) {
+    return Math.max(head, number ? longest : Math.min(longest, TELLS_APART));
   }
 }

@@ -107,7 +107,7 @@ class NamesTest {
     assertThat(offer.rainWords("anywhere", UnitSystem.IMPERIAL)).isEqualTo("anywhere: 8.0 in/h");
     assertThat(offer.rainWords("3in/h", UnitSystem.IMPERIAL)).isEqualTo("3in/h");
     assertThat(offer.rainTaken(UnitSystem.IMPERIAL)).contains("8.0 in/h", "10-year 5-minute");
-    assertThat(offer.lowEndWords("beam-1")).isEqualTo("drop beam 1");
+    assertThat(offer.lowEndWords("beam-1")).isEqualTo("beam 1");
     assertThat(offer.lowEndWords("joist-end")).isEqualTo("joist ends");
     assertThat(offer.deckWords("deck-2")).isEqualTo("Deck 2");
     KitReader.allBuiltIn().forEach(k -> assertThat(offer.kitWords(k.id())).isEqualTo(k.name()));
