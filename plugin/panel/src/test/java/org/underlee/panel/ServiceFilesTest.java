@@ -113,7 +113,9 @@ class ServiceFilesTest {
     bench.until("told no more", () -> bench.model().session().leftOut().get().isEmpty());
     Result after = bench.whole();
     assertThat(after.layout()).isEqualTo(opened.layout());
-    assertThat(robot.lookup("#status-words").queryAs(Label.class).getText()).isEmpty();
+    bench.until(
+        "nothing is said below",
+        () -> robot.lookup("#status-words").queryAs(Label.class).getText().isEmpty());
   }
 
   private String told() {
