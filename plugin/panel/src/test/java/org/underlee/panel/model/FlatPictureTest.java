@@ -97,7 +97,7 @@ class FlatPictureTest {
   void anotherSizeOfTheWindowShowsAllAgainWhereNoHandHasChosen() throws InterruptedException {
     picture.resize(600, 600, 1);
     show(WITH_TEXT, true);
-    picture.resize(200, 300, 1);
+    picture.resize(320, 300, 1);
     screen.runNext();
     assertThat(window().shows(WITH_TEXT)).isTrue();
   }
