@@ -143,7 +143,9 @@ class KeyboardTest {
     robot.clickOn("#accept-reason").write("seen on site").push(KeyCode.ENTER);
     bench.until(
         "accepted",
-        () -> bench.model().session().decisions().get().accepted().containsValue("seen on site"));
+        () ->
+            bench.model().session().decisions().get().accepted().values().stream()
+                .anyMatch(a -> a.reason().equals("seen on site")));
   }
 
   @Test
