@@ -12,7 +12,6 @@ import javafx.scene.control.Label;
 import javafx.scene.control.ListView;
 import javafx.scene.control.TextField;
 import javafx.scene.control.ToggleButton;
-import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.HBox;
@@ -46,7 +45,7 @@ final class FindingsView extends BorderPane {
     list.setCellFactory(v -> new FindingCell(v, model, this::tell));
     list.setPlaceholder(new Label("Nothing was found to be wrong."));
     list.getSelectionModel().selectedItemProperty().addListener((o, before, now) -> tell());
-    list.setOnKeyPressed(this::key);
+    list.addEventFilter(KeyEvent.KEY_PRESSED, this::key);
     setTop(bar());
     setCenter(list);
     model.lists().addListener((o, before, now) -> fill());
@@ -74,9 +73,30 @@ final class FindingsView extends BorderPane {
   }
 
   private void key(KeyEvent e) {
-    if (e.getCode() == KeyCode.ENTER) {
-      tell();
-      e.consume();
+    switch (e.getCode()) {
+      case ENTER -> tell();
+      case DOWN -> step(1);
+      case UP -> step(-1);
+      default -> {
+        return;
+      }
+    }
+    e.consume();
+  }
+
+  /** To the next finding, over heads. */
+  private void step(int by) {
+    int row = list.getSelectionModel().getSelectedIndex() + by;
+    while (row >= 0
+        && row < list.getItems().size()
+        && list.getItems().get(row) instanceof FindingList.Head) {
+      row += by;
+    }
+    if (row >= 0 && row < list.getItems().size()) {
+      list.getSelectionModel().select(row);
+      if (!Sight.has(list, row)) {
+        list.scrollTo(row);
+      }
     }
   }
 
