@@ -91,8 +91,11 @@ class FindingsPanelTest {
       Text shown = (Text) label.lookup(".text");
       assertThat(shown.getText()).isEqualTo(label.getText());
     }
-    double line = labels.get(1).getFont().getSize();
-    assertThat(cell.getHeight()).as("several lines").isGreaterThan(4 * line);
+    double foot = cell.localToScene(cell.getBoundsInLocal()).getMaxY();
+    for (Label label : labels) {
+      assertThat(label.getHeight()).isGreaterThan(label.prefHeight(label.getWidth()) - 1);
+      assertThat(label.localToScene(label.getBoundsInLocal()).getMaxY()).isLessThan(foot + 1);
+    }
   }
 
   @Test
