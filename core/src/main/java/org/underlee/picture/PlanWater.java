@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Geometry;
@@ -32,6 +33,9 @@ record PlanWater(Geometry open, List<Way> ways) {
   /** Hatching does not come nearer than this, or a drawing looked at closely would be all hatch. */
   private static final double LEAST_HATCH = 0.03;
 
+  /** What lands on less deck than this, m² (a hand), is told by its mark alone. */
+  private static final double LEAST_LANDED = 0.01;
+
   /** Regions nearer to each other than this are one, metres. */
   private static final double JOINED = 0.002;
 
@@ -45,7 +49,8 @@ record PlanWater(Geometry open, List<Way> ways) {
   /**
    * Of water that gets through.
    *
-   * @param from the middle of the furthest region that it lands on
+   * @param from the middle of the furthest region that it lands on; the place itself where that is
+   *     little
    * @param at where it gets through
    */
   record Way(Vec2 from, Vec2 at) {}
@@ -75,8 +80,9 @@ record PlanWater(Geometry open, List<Way> ways) {
   }
 
   private static Way way(Vec2 at, List<Polygon> regions) {
+    boolean isLittle = regions.stream().mapToDouble(Polygon::getArea).sum() < LEAST_LANDED;
     Vec2 from =
-        regions.stream()
+        (isLittle ? Stream.<Polygon>of() : regions.stream())
             .map(r -> point(r.getCentroid().getCoordinate()))
             .max(Comparator.comparingDouble(c -> c.minus(at).length()))
             .orElse(at);

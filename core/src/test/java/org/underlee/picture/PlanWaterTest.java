@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import org.junit.jupiter.api.BeforeAll;
@@ -12,6 +13,7 @@ import org.locationtech.jts.geom.Envelope;
 import org.underlee.drainage.Leak;
 import org.underlee.drainage.OutletShare;
 import org.underlee.geom.Vec2;
+import org.underlee.geom.Vec3;
 import org.underlee.kit.KitReader;
 import org.underlee.layout.PartKind;
 import org.underlee.layout.Scope;
@@ -145,11 +147,26 @@ class PlanWaterTest {
     PlanDrawing plan = plan(Optional.of(RainInPlan.of(pine.proof())));
     List<Leak> leaks = pine.proof().leaks().stream().filter(l -> !l.cause().isOpenDeck()).toList();
     assertThat(of(plan, PlanStyle.ALERT)).hasSize(leaks.size() + 1); // and that of the legend
-    List<PlanItem.Arrow> ways =
-        of(plan, PlanStyle.LEAK).stream().map(PlanItem.Arrow.class::cast).toList();
-    assertThat(ways).hasSizeGreaterThan(3);
-    assertThat(of(plan, PlanStyle.ALERT).stream().map(c -> ((PlanItem.Circle) c).centre()))
-        .containsAll(ways.stream().map(PlanItem.Arrow::to).toList());
+    int ofLegend = of(plan, PlanStyle.LEAK).size();
+    Vec3 at = leaks.get(0).at();
+    assertThat(of(plan(Optional.of(landing(at, 0.05))), PlanStyle.LEAK)).hasSize(ofLegend);
+    PlanDrawing much = plan(Optional.of(landing(at, 0.5)));
+    assertThat(of(much, PlanStyle.LEAK)).hasSize(ofLegend + 1);
+    PlanPlaces places = new PlanPlaces(pine.survey().bays().get(0).field());
+    assertThat(of(much, PlanStyle.LEAK).stream().map(a -> ((PlanItem.Arrow) a).to()))
+        .contains(places.ofWorld(at));
+  }
+
+  /** Rain that lands on a square a metre away from where it gets through. */
+  private static PlanRain landing(Vec3 at, double side) {
+    Vec3 corner = at.plus(new Vec3(1, 0, 0));
+    List<Vec3> square =
+        List.of(
+            corner,
+            corner.plus(new Vec3(side, 0, 0)),
+            corner.plus(new Vec3(side, side, 0)),
+            corner.plus(new Vec3(0, side, 0)));
+    return new PlanRain(Map.of(), List.of(), List.of(new PlanRain.Through(at, List.of(square))));
   }
 
   @Test

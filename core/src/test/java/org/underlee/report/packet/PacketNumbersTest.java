@@ -91,6 +91,11 @@ class PacketNumbersTest {
       case "site" -> known.all(json.get("checklist"));
       case "plan", "bays" -> {
         known.all(survey.get("decks")).all(json.get("fields"));
+        for (JsonNode part : json.get("parts")) {
+          if (part.get("kind").asText().equals("gutter")) {
+            known.add(Kind.FALL, part.get("fall").asDouble(), 5e-10);
+          }
+        }
         if (sheet.equals("bays")) {
           known.all(marks);
           pieces(known, units);

@@ -28,6 +28,15 @@ public final class FindingDesk {
     this.units = units;
   }
 
+  /** What is to be read in the place of rows while there are none. */
+  public String instead(Lists of) {
+    if (!of.noticed().isEmpty()) {
+      return "No finding is as you filter for.";
+    }
+    boolean whole = session.result().get().filter(Result::isWhole).isPresent();
+    return whole ? "Nothing was found to be wrong." : "Findings come with the design.";
+  }
+
   /** All findings of lists as they stand now. */
   public List<FindingList.Row> rows(Lists of) {
     return FindingList.rows(of.noticed(), session.decisions().get(), units.getValue(), of.of());

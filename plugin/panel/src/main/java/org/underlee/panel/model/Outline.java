@@ -17,7 +17,7 @@ public record Outline(
   /** How it stands with a thing; the word is shown beside its colour. */
   public enum State {
     SERVED("drained"),
-    PARTLY("partly drained"),
+    PARTLY("partly"),
     /** Its parts are in their places, and where its rain goes is not proven yet. */
     LAID_OUT("laid out"),
     OPEN("left open"),

@@ -107,7 +107,7 @@ final class DecisionsView extends VBox {
   private HBox kits(Actions actions) {
     HBox.setHgrow(kit, Priority.ALWAYS);
     Button own = actions.button("own-kit", "own-kit");
-    own.setText("Own …");
+    own.setText("…");
     own.setAccessibleText(actions.named("own-kit").words());
     own.setTooltip(new Tooltip(actions.named("own-kit").words()));
     HBox kits = new HBox(kit, own);

@@ -14,9 +14,7 @@ import javafx.scene.control.TextField;
 import javafx.scene.control.ToggleButton;
 import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.BorderPane;
-import javafx.scene.layout.HBox;
-import javafx.scene.layout.Priority;
-import javafx.scene.layout.Region;
+import javafx.scene.layout.FlowPane;
 import org.underlee.finding.Level;
 import org.underlee.panel.model.About;
 import org.underlee.panel.model.FindingList;
@@ -34,6 +32,7 @@ final class FindingsView extends BorderPane {
   private final ChoiceBox<FindingList.Grouping> grouping = new ChoiceBox<>();
   private final Set<Level> levels = EnumSet.allOf(Level.class);
   private final Label count = new Label();
+  private final Label nothing = new Label();
   private final Portions portions = new Portions();
   private List<FindingList.Entry> shown = List.of();
   private boolean following;
@@ -43,7 +42,7 @@ final class FindingsView extends BorderPane {
     list.setId("findings");
     list.setAccessibleText("Findings");
     list.setCellFactory(v -> new FindingCell(v, model, this::tell));
-    list.setPlaceholder(new Label("Nothing was found to be wrong."));
+    list.setPlaceholder(nothing);
     list.getSelectionModel().selectedItemProperty().addListener((o, before, now) -> tell());
     list.addEventFilter(KeyEvent.KEY_PRESSED, this::key);
     setTop(bar());
@@ -139,12 +138,13 @@ final class FindingsView extends BorderPane {
     list.requestFocus();
   }
 
-  private HBox bar() {
+  /** In lines, as many as large letters need. */
+  private FlowPane bar() {
     filter.setId("findings-filter");
     filter.setPromptText("Filter findings");
     filter.setAccessibleText("Filter findings");
     filter.textProperty().addListener((o, before, now) -> fill());
-    HBox bar = new HBox(filter);
+    FlowPane bar = new FlowPane(filter);
     bar.getStyleClass().add("bar");
     bar.setAlignment(Pos.CENTER_LEFT);
     for (Level level : List.of(Level.ERROR, Level.WARNING, Level.NOTE)) {
@@ -166,10 +166,8 @@ final class FindingsView extends BorderPane {
     grouping.getItems().setAll(FindingList.Grouping.values());
     grouping.setValue(FindingList.Grouping.BY_LEVEL);
     grouping.valueProperty().addListener((o, before, now) -> fill());
-    Region gap = new Region();
-    HBox.setHgrow(gap, Priority.ALWAYS);
     count.getStyleClass().add("quiet");
-    bar.getChildren().addAll(grouping, gap, count);
+    bar.getChildren().addAll(grouping, count);
     return bar;
   }
 
@@ -203,6 +201,7 @@ final class FindingsView extends BorderPane {
       show(entries);
     }
     long rows = entries.stream().filter(FindingList.Row.class::isInstance).count();
+    nothing.setText(model.findings().instead(lists));
     count.setText(rows == 1 ? "1 finding" : rows + " findings");
   }
 

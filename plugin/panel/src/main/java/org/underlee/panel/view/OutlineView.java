@@ -220,6 +220,8 @@ final class OutlineView extends TreeView<Outline> {
       name.setText(none ? "" : item.name());
       note.setText(none ? "" : item.note());
       show(state, none ? "" : item.state().words());
+      Optional.ofNullable(getDisclosureNode())
+          .ifPresent(arrow -> arrow.setVisible(!none && !getTreeItem().isLeaf()));
       if (none) {
         show(found, "");
         setAccessibleText(null);
