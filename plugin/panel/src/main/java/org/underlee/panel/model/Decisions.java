@@ -26,8 +26,6 @@ import org.underlee.layout.Wishes;
 import org.underlee.run.HighLineAsked;
 import org.underlee.run.Overrides;
 import org.underlee.run.Redecided;
-import org.underlee.run.SurveyRequest;
-import org.underlee.writeback.FilesRead;
 
 /**
  * Everything that a person has decided about a model. The model and these give the result, and
@@ -67,10 +65,7 @@ public record Decisions(
           Map.of(),
           Set.of());
 
-  /** What the open model is read as. */
-  static final String OPEN_MODEL = "the open model";
-
-  private static final String BY_YOU = "set by you in the panel";
+  static final String BY_YOU = "set by you in the panel";
 
   public Decisions {
     services = List.copyOf(services);
@@ -330,42 +325,6 @@ public record Decisions(
                     Place.NOWHERE,
                     "\"" + rain + "\" is no rain",
                     "Write a rate such as 8in/h or 150mm/h, or a place of the rain table."));
-  }
-
-  /**
-   * How a model is read.
-   *
-   * @param readable those of the services that can be read
-   */
-  SurveyRequest request(Path model, List<String> readable) {
-    return new SurveyRequest(
-            Optional.empty(), overrides(model), readable.stream().map(Path::of).toList())
-        .bothWays(bothWays);
-  }
-
-  /**
-   * What is read when these are decided about a model.
-   *
-   * @param others that were read too
-   */
-  FilesRead filesRead(Path model, FilesRead others) {
-    FilesRead all =
-        others.with(model, OPEN_MODEL).with(Overrides.pathBeside(model), "roles beside the model");
-    if (KitReader.allBuiltIn().stream().noneMatch(k -> k.id().equals(kit))) {
-      all = all.with(Path.of(kit), "the kit");
-    }
-    for (String service : services) {
-      all = all.with(Path.of(service), "a model of services");
-    }
-    return all;
-  }
-
-  /** What is said here stands over the file beside the model. */
-  private Optional<Overrides> overrides(Path model) {
-    Optional<Overrides> beside = Overrides.beside(model);
-    return roles.isEmpty()
-        ? beside
-        : Optional.of(beside.orElseGet(() -> Overrides.nothing(BY_YOU)).with(roles));
   }
 
   /** Whether the design is the same under others: only what was accepted differs. */

@@ -29,7 +29,8 @@ record Opening(FieldByField fields, Kit kit, Map<String, Problem> leftOut) {
     while (true) {
       List<String> services = by.services().stream().filter(s -> !leftOut.containsKey(s)).toList();
       try {
-        FieldByField fields = new FieldByField(DeckRun.survey(file, by.request(file, services)));
+        FieldByField fields =
+            new FieldByField(DeckRun.survey(file, new DecidedFiles(by, file).request(services)));
         return new Opening(fields, kit, leftOut);
       } catch (InputException e) {
         leftOut.put(blamed(e, services).orElseThrow(() -> e), Problem.of(e));

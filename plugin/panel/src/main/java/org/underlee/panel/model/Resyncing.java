@@ -79,7 +79,7 @@ public final class Resyncing implements AutoCloseable {
     busy.set(true);
     working.run(
         () -> {
-          SurveyRequest asked = decisions.request(export, services);
+          SurveyRequest asked = new DecidedFiles(decisions, export).request(services);
           return Resync.of(export, drained, asked.services(), asked.overrides(), Optional.empty());
         },
         made -> {

@@ -92,7 +92,7 @@ public final class Saving implements AutoCloseable {
               run(
                   "Writing " + target.getFileName(),
                   () -> {
-                    (inPlace ? read.without(Decisions.OPEN_MODEL) : read).requireApart(target);
+                    (inPlace ? read.without(DecidedFiles.OPEN_MODEL) : read).requireApart(target);
                     if (!inPlace) {
                       FileKind.of(target, FileKind.MODELS);
                     }

@@ -115,7 +115,10 @@ public final class Session extends SessionState implements AutoCloseable {
 
   /** Everything that was read for what is shown, none of which may be written over. */
   FilesRead filesRead() {
-    return model.get().map(m -> decided().filesRead(m, alsoRead)).orElse(FilesRead.NONE);
+    return model
+        .get()
+        .map(m -> new DecidedFiles(decided(), m).read(alsoRead))
+        .orElse(FilesRead.NONE);
   }
 
   @Override
