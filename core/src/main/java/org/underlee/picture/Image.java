@@ -62,6 +62,11 @@ public final class Image {
     return ids.clone();
   }
 
+  /** As {@link #ids}, without a copy: not to be written to. */
+  int[] ownIds() {
+    return ids;
+  }
+
   /** The same things to pick, in other colours; takes the array over. */
   Image recoloured(int[] others) {
     return new Image(width, height, others, ids);

@@ -15,7 +15,7 @@ public final class Rim {
 
   private Rim(Image image, Set<Integer> chosen) {
     this.image = image;
-    ids = image.ids();
+    ids = image.ownIds();
     this.chosen = new boolean[chosen.stream().mapToInt(Integer::intValue).max().orElse(0) + 1];
     chosen.forEach(id -> this.chosen[id] = true);
   }
