@@ -58,6 +58,12 @@ final class OutlineView extends TreeView<Outline> {
       shown = lists;
       return;
     }
+    List<Runnable> renewing = renewing(lists.decks());
+    if (!renewing.isEmpty()) {
+      shown = lists;
+      portions.begin(renewing);
+      return;
+    }
     boolean first = shown.decks().isEmpty();
     Set<Item> open = new LinkedHashSet<>();
     getRoot().getChildren().forEach(d -> collectOpen(d, open));
@@ -65,6 +71,30 @@ final class OutlineView extends TreeView<Outline> {
     List<Branch> decks = lists.decks().stream().map(Branch::new).toList();
     decks.forEach(d -> open(d, first ? OutlineView::isOpenAtFirst : o -> open.contains(o.item())));
     show(decks, first ? FIRST_DECKS : decks.size());
+  }
+
+  /**
+   * What gives the rows that are there what they say now, some at a time; nothing where there are
+   * other rows now.
+   */
+  private List<Runnable> renewing(List<Outline> decks) {
+    List<TreeItem<Outline>> rows = getRoot().getChildren();
+    if (rows.size() != decks.size()) {
+      return List.of();
+    }
+    List<Runnable> changes = new ArrayList<>();
+    for (int i = 0; i < rows.size(); i++) {
+      if (!(rows.get(i) instanceof Branch row && row.fits(decks.get(i)))) {
+        return List.of();
+      }
+      row.renew(decks.get(i), changes);
+    }
+    List<Runnable> steps = new ArrayList<>();
+    for (int i = 0; i < changes.size(); i += AT_ONCE) {
+      List<Runnable> some = changes.subList(i, Math.min(changes.size(), i + AT_ONCE));
+      steps.add(() -> show(() -> some.forEach(Runnable::run)));
+    }
+    return steps;
   }
 
   /** The rows in sight are made for one deck after the other, and those out of sight then. */
@@ -132,6 +162,35 @@ final class OutlineView extends TreeView<Outline> {
 
     Branch(Outline outline) {
       super(outline);
+    }
+
+    /** Whether another outline has the same rows, as far as they are made. */
+    boolean fits(Outline next) {
+      if (!getValue().item().equals(next.item())
+          || getValue().inside().isEmpty() != next.inside().isEmpty()) {
+        return false;
+      }
+      List<TreeItem<Outline>> rows = filled ? getChildren() : List.of();
+      if (filled && rows.size() != next.inside().size()) {
+        return false;
+      }
+      for (int i = 0; i < rows.size(); i++) {
+        if (!((Branch) rows.get(i)).fits(next.inside().get(i))) {
+          return false;
+        }
+      }
+      return true;
+    }
+
+    /** Collects what makes its rows say what another outline that fits says. */
+    void renew(Outline next, List<Runnable> changes) {
+      if (!getValue().equals(next)) {
+        changes.add(() -> setValue(next));
+        List<TreeItem<Outline>> rows = filled ? getChildren() : List.of();
+        for (int i = 0; i < rows.size(); i++) {
+          ((Branch) rows.get(i)).renew(next.inside().get(i), changes);
+        }
+      }
     }
 
     @Override

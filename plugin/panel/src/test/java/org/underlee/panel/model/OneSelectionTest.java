@@ -187,12 +187,24 @@ class OneSelectionTest {
     return a.plus(b).times(0.5);
   }
 
+  /** Whether the section that is drawn by now is the one with the assembly. */
+  private boolean isAPartAt400(FlatPicture section) {
+    for (int y = 0; y < 600; y += 2) {
+      Optional<Item> there = panel.model.drawings().inSection(section.place(400, y));
+      if (there.filter(Item.OfPart.class::isInstance).isPresent()) {
+        return true;
+      }
+    }
+    return false;
+  }
+
   @Test
   void theSectionSaysWhichPartIsPointedAt() throws InterruptedException {
     FlatPicture section = panel.model.drawings().section();
     panel.model.selecting().goTo(Set.of(BAY));
     panel.until(() -> panel.model.drawings().sectionName().get().startsWith("B3"));
     panel.until(() -> section.image().get().isPresent());
+    panel.until(() -> isAPartAt400(section));
     Set<Item> hit = new java.util.LinkedHashSet<>();
     for (int y = 0; y < 600; y += 2) {
       panel.model.selecting().pickInSection(section.place(400, y));
