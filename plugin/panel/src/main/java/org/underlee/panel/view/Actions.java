@@ -27,6 +27,8 @@ final class Actions {
     FileActions files = new FileActions(model, view, ask, all);
     open = files::open;
     editing();
+    deciding();
+    layingOut();
     outlets();
     new LookActions(model, view, all);
     new ListActions(model, view, all);
@@ -117,7 +119,6 @@ final class Actions {
   }
 
   private void editing() {
-    Need free = new Need("select a field that stands free", model.selecting()::mayTurnWays);
     add(
         "undo",
         "Undo",
@@ -146,6 +147,9 @@ final class Actions {
         "F5",
         new Need("nothing was stopped", model.running()::canGoOn),
         model.running()::goOn);
+  }
+
+  private void deciding() {
     add(
         "edit-fall",
         "Set the fall",
@@ -167,6 +171,10 @@ final class Actions {
         "",
         new Need("open a model", () -> model.session().result().get().isPresent()),
         () -> view.edit("dry-zone"));
+  }
+
+  private void layingOut() {
+    Need free = new Need("select a field that stands free", model.selecting()::mayTurnWays);
     add(
         "leave-open",
         "Leave the selected bay open, or not",
