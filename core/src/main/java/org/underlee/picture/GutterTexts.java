@@ -2,6 +2,7 @@ package org.underlee.picture;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.IntStream;
 import org.underlee.bay.FieldBays;
 import org.underlee.geom.Interval;
@@ -31,7 +32,7 @@ record GutterTexts(FieldBays field, FieldLayout layout, PlanPlaces places, Catch
   private static final int TRIES = 8;
 
   void write(PlanBuilder to, PlanRoom room, double mm) {
-    BaySection.parts(java.util.Optional.of(layout), PartKind.GUTTER)
+    BaySection.parts(Optional.of(layout), PartKind.GUTTER)
         .filter(p -> p.length() > LEAST_MM * mm)
         .forEach(p -> fall(p, to, room, mm));
     catchments.of(field.field().id()).forEach(o -> outlet(o, to, room, mm));
@@ -50,8 +51,8 @@ record GutterTexts(FieldBays field, FieldLayout layout, PlanPlaces places, Catch
     double u = reach.across().middle();
     double v = reach.along().middle();
     to.arrow(on(u - half, v), on(u + half, v), PlanStyle.GUTTER_FALL);
-    String words = "gutter 1:" + Math.round(1 / gutter.fall().getAsDouble());
-    double turn = PlanTexts.upright(on(u + 1, v).minus(on(u, v)));
+    String words = "1:" + Math.round(1 / gutter.fall().getAsDouble());
+    double turn = PlanBuilder.upright(on(u + 1, v).minus(on(u, v)));
     double away = reach.along().length() / 2 + BESIDE_MM * mm;
     List<PlanItem.Label> beside = new ArrayList<>();
     for (int i = 0; i < TRIES; i++) {

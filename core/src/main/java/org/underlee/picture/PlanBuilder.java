@@ -16,6 +16,9 @@ public final class PlanBuilder {
   /** Where a dimension's side lines end beyond it, as a share of their length. */
   private static final double OVERSHOOT = 1.15;
 
+  /** Degrees: rounding does not turn a text round. */
+  private static final double LEVEL = 1e-6;
+
   /** Of a circle, where it is taken hold of or marked. */
   private static final int PICKED_SIDES = 24;
 
@@ -167,12 +170,12 @@ public final class PlanBuilder {
     return this;
   }
 
-  /** The angle of a text along a line, so that it is read from below or from the right. */
-  private static double upright(Vec2 along) {
+  /** Degrees of a text along a line, so that it is read from below or from the right. */
+  static double upright(Vec2 along) {
     double angle = Math.toDegrees(StrictMath.atan2(along.y(), along.x()));
-    if (angle > 90) {
+    if (angle > 90 + LEVEL) {
       return angle - 180;
     }
-    return angle <= -90 ? angle + 180 : angle;
+    return angle <= -90 + LEVEL ? angle + 180 : angle;
   }
 }

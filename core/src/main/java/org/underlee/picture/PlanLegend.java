@@ -47,7 +47,7 @@ record PlanLegend(boolean assumed, boolean metric, boolean hasOpen, boolean hasL
     Vec2 step = new Vec2(0, ROW_MM * mm);
     if (hasOpen) {
       sample(row, to, mm);
-      words(row, "not drained", to, mm);
+      words(row, PlanWater.OPEN_WORDS, to, mm);
       row = row.minus(step);
     }
     if (hasLeaks) {

@@ -140,7 +140,7 @@ record PlanTexts(
 
   private List<PlanItem.Label> turned(
       FieldBays field, Bay bay, double usual, Interval within, TextAt text) {
-    double turn = upright(at(field, bay, 1).minus(at(field, bay, 0)));
+    double turn = PlanBuilder.upright(at(field, bay, 1).minus(at(field, bay, 0)));
     return along(usual, within).stream().map(s -> text.at(at(field, bay, s), turn)).toList();
   }
 
@@ -164,12 +164,5 @@ record PlanTexts(
   static PlanItem.Label text(Vec2 at, String text, double turn, PlanStyle style) {
     return new PlanItem.Label(
         at, text, PlanBuilder.SMALL_TEXT_MM, PlanItem.Anchor.MIDDLE, turn, style);
-  }
-
-  /** Degrees of a slant, turned so that text along it is read from below or the right. */
-  static double upright(Vec2 along) {
-    double degrees = Math.toDegrees(Math.atan2(along.y(), along.x()));
-    double half = degrees > 90 + 1e-6 ? degrees - 180 : degrees;
-    return half <= -90 + 1e-6 ? half + 180 : half;
   }
 }

@@ -164,7 +164,8 @@ class DeckSceneTest {
     PlanDrawing plan = plan(true, UnitSystem.METRIC);
     long served =
         design.layout().parts().stream().flatMap(p -> p.bay().stream()).distinct().count();
-    long falls = labels(plan).filter(l -> l.text().startsWith("1:")).count();
+    long falls =
+        labels(plan).filter(l -> l.style() == PlanStyle.FALL && l.text().startsWith("1:")).count();
     assertThat(falls).isEqualTo(served).isPositive();
     assertThat(plan.items())
         .filteredOn(i -> i.style() == PlanStyle.FALL && i instanceof PlanItem.Arrow)

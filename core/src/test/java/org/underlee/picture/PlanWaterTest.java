@@ -64,7 +64,7 @@ class PlanWaterTest {
   @Test
   void theGutterHasAnArrowDownItsFallToTheOutlet() {
     PlanDrawing plan = plan(Optional.empty());
-    assertThat(texts(plan)).contains("gutter 1:192", "O1");
+    assertThat(texts(plan)).contains("1:192", "O1");
     PlanPlaces places = new PlanPlaces(pine.survey().bays().get(0).field());
     Vec2 outlet =
         places.ofWorld(

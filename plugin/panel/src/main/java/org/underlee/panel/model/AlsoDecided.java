@@ -56,7 +56,7 @@ public final class AlsoDecided {
   }
 
   private String field(String id) {
-    return session.result().get().map(r -> Names.of(r).field(id)).orElse(id);
+    return Names.of(session.result().get()).field(id);
   }
 
   private Row bothWays(HighLineAsked line, UnitSystem units) {

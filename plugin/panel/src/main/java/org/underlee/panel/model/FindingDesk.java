@@ -4,6 +4,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.value.ObservableValue;
 import org.underlee.finding.Finding;
@@ -60,7 +61,7 @@ public final class FindingDesk {
 
   /** Those about an item or about something inside it. */
   public List<FindingList.Row> about(Item item) {
-    About about = new About(java.util.Set.of(item), lists.get().above());
+    About about = new About(Set.of(item), lists.get().above());
     return rows(lists.get()).stream().filter(r -> about.touches(r.places())).toList();
   }
 

@@ -98,19 +98,15 @@ public final class FindingList {
   /** All findings of a result as they stand with some decisions. */
   static List<Row> rows(
       List<Noticed> noticed, Decisions decisions, UnitSystem units, Optional<Result> result) {
-    Optional<Names> names = result.map(Names::of);
+    Names names = Names.of(result);
     Speaker words = new Speaker(units, names, new FixWords(names, units));
     return noticed.stream().map(n -> row(n, decisions, words)).toList();
   }
 
   /** Says it with the names that things have on the screen, as far as they are known. */
-  private record Speaker(UnitSystem units, Optional<Names> names, FixWords fixes) {
+  private record Speaker(UnitSystem units, Names names, FixWords fixes) {
     String say(Words words) {
-      return named(words.in(units));
-    }
-
-    String named(String text) {
-      return names.map(n -> n.inText(text)).orElse(text);
+      return names.inText(words.in(units));
     }
   }
 
@@ -122,8 +118,8 @@ public final class FindingList {
         finding,
         noticed.places(),
         words.say(finding.words()),
-        words.named(where(finding)),
-        words.named(place(finding)),
+        words.names().inText(where(finding)),
+        words.names().inText(place(finding)),
         finding.fix().map(f -> words.say(f.words())).orElse(""),
         action.map(words.fixes()::of),
         action.map(a -> words.say(a.preview())),

@@ -1,6 +1,5 @@
 package org.underlee.panel.model;
 
-import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -15,11 +14,11 @@ import org.underlee.units.Quantity;
  *
  * @param names of fields, as they are written on their pieces
  */
-record FixWords(Optional<Names> names, UnitSystem units) {
+record FixWords(Names names, UnitSystem units) {
   /** {@code Set the fall to 1:64 and use the kit rigid-vinyl}. */
   String of(Fix.Action action) {
-    String all = action.options().stream().map(this::of).collect(Collectors.joining(" and "));
-    return all.substring(0, 1).toUpperCase(java.util.Locale.ROOT) + all.substring(1);
+    return Names.capital(
+        action.options().stream().map(this::of).collect(Collectors.joining(" and ")));
   }
 
   private String of(Fix.Option option) {
@@ -48,8 +47,8 @@ record FixWords(Optional<Names> names, UnitSystem units) {
   }
 
   private String field(String id) {
-    String name =
-        names.map(n -> n.field(id)).orElseGet(() -> id.substring(id.lastIndexOf('-') + 1));
+    String known = names.field(id);
+    String name = known.equals(id) ? id.substring(id.lastIndexOf('-') + 1) : known;
     return name.startsWith("Field ") ? name : "field " + name;
   }
 

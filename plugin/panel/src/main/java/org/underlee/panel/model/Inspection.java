@@ -92,15 +92,11 @@ public record Inspection(String name, String kind, List<Row> rows, List<Because>
   private static Because answered(FindingList.Row row, Acceptance kept) {
     boolean isSame = row.standing().state() == Standing.State.ACCEPTED || kept.of().isEmpty();
     return new Because(
-        Sayer.capital(row.standing().state().words()),
+        Names.capital(row.standing().state().words()),
         isSame ? List.of(kept.reason()) : List.of(kept.reason(), "It was: " + kept.of()));
   }
 
   private record Sayer(UnitSystem units, Names names) {
-    private static String capital(String words) {
-      return words.substring(0, 1).toUpperCase(java.util.Locale.ROOT) + words.substring(1);
-    }
-
     private String length(double metres) {
       return Lengths.format(metres, units);
     }

@@ -1,7 +1,6 @@
 package org.underlee.panel.model;
 
 import java.util.HashMap;
-import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
@@ -17,15 +16,21 @@ import org.underlee.layout.Layout;
  */
 final class Names {
   private static final String FIELD = "/field-";
-  private static final Pattern FIELD_ID = Pattern.compile("deck-\\d+/field-\\d+");
-  private static final Pattern DECK_ID = Pattern.compile("deck-\\d+");
+  private static final Pattern ID = Pattern.compile("(deck-\\d+/field-[\\w-]+)((?:/[\\w-]+)*)");
+  private static final Pattern DECK_ID = Pattern.compile("deck-\\d+(?![\\d/])");
 
   /** Of nothing: what has an id is called by it. */
   static final Names NONE = new Names();
 
   private final Map<String, String> fields = new HashMap<>();
+  private final Map<String, String> pieces = new HashMap<>();
 
   private Names() {}
+
+  /** Of everything that a result shows; of nothing before there is one. */
+  static Names of(Optional<Result> result) {
+    return result.map(Names::of).orElse(NONE);
+  }
 
   /** Of everything that a result shows. */
   static Names of(Result result) {
@@ -47,6 +52,7 @@ final class Names {
             isInScope(deck, result.decisions()) ? "F" + ++number : "Field " + numberOf(field.id()));
       }
     }
+    layout.parts().forEach(p -> names.pieces.put(p.id(), p.label()));
     for (FieldLayout field : layout.fields()) {
       if (!field.parts().isEmpty()) {
         names.fields.put(field.field(), field.mark());
@@ -72,9 +78,11 @@ final class Names {
     return bay + " of " + field(field);
   }
 
-  /** A text with marks in place of the ids of fields and decks in it. */
+  /** A text with marks in place of the ids of pieces, fields and decks in it. */
   String inText(String text) {
-    String marked = FIELD_ID.matcher(text).replaceAll(m -> field(m.group()));
+    String marked =
+        ID.matcher(text)
+            .replaceAll(m -> pieces.getOrDefault(m.group(), field(m.group(1)) + m.group(2)));
     return DECK_ID.matcher(marked).replaceAll(m -> deck(m.group()));
   }
 
@@ -99,27 +107,13 @@ final class Names {
 
   /** {@code Pan sheet} of {@code pan-sheet}. */
   static String item(String id) {
-    return id.isEmpty()
-        ? id
-        : id.substring(0, 1).toUpperCase(Locale.ROOT) + id.substring(1).replace('-', ' ');
+    return capital(id.replace('-', ' '));
   }
 
-  /** The marks of a layout's pieces, by their ids. */
-  static Map<String, String> marks(Layout layout) {
-    Map<String, String> marks = new HashMap<>();
-    layout.parts().forEach(p -> marks.put(p.id(), p.label()));
-    return marks;
-  }
-
-  /** The mark of a piece, and of one whose id ends a text. */
-  static String marked(String text, Map<String, String> marks) {
-    return Optional.ofNullable(marks.get(text))
-        .or(() -> afterColon(text).map(id -> text.replace(id, marks.getOrDefault(id, id))))
-        .orElse(text);
-  }
-
-  private static Optional<String> afterColon(String text) {
-    List<String> halves = List.of(text.split(": ", 2));
-    return halves.size() > 1 ? Optional.of(halves.get(1)) : Optional.empty();
+  /** With a capital at its start. */
+  static String capital(String words) {
+    return words.isEmpty()
+        ? words
+        : words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1);
   }
 }

@@ -95,7 +95,7 @@ public final class Offer {
 
   /** A field as its pieces have it: {@code F1}. */
   public String fieldWords(String id) {
-    return session.result().get().map(r -> Names.of(r).field(id)).orElse(id);
+    return Names.of(session.result().get()).field(id);
   }
 
   /** A line of {@link #lowEnds} in words. */

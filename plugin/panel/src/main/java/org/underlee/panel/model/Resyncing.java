@@ -97,7 +97,7 @@ public final class Resyncing implements AutoCloseable {
 
   /** What became of bays, and of what was decided; nothing before there is a result. */
   public List<Table> tables() {
-    Names names = session.result().get().map(Names::of).orElse(Names.NONE);
+    Names names = Names.of(session.result().get());
     return resynced.get().map(r -> ChangeTables.of(r, names, units.get())).orElse(List.of());
   }
 

@@ -185,7 +185,7 @@ public final class Selecting {
   }
 
   private String name(HighLineAsked line) {
-    return session.result().get().map(Names::of).orElse(Names.NONE).field(line.field());
+    return Names.of(session.result().get()).field(line.field());
   }
 
   /** The field at hand by the name that it has falling one way, with the line asked for so far. */

@@ -36,22 +36,27 @@ public record ServiceIssue(
     ways = List.copyOf(ways);
   }
 
-  static ServiceIssue of(Tracked issue, Decisions now, UnitSystem units) {
-    String key = KEY + issue.id();
+  /** What accepting an issue is remembered by. */
+  static String key(Tracked issue) {
+    return KEY + issue.id();
+  }
+
+  static ServiceIssue of(Tracked issue, Decisions now, Names names, UnitSystem units) {
+    String key = key(issue);
     Optional<String> reason = Optional.ofNullable(now.accepted().get(key)).map(Acceptance::reason);
     return new ServiceIssue(
         key,
         reason.isPresent() ? Tracked.Status.ACCEPTED.word() : issue.status().word(),
         issue.cause().word(),
-        issue.issue().map(i -> i.words().in(units)).orElse(issue.title()),
+        names.inText(issue.issue().map(i -> i.words().in(units)).orElse(issue.title())),
         reason,
         places(issue),
-        issue.ways().stream().map(w -> way(w, now, units)).toList());
+        issue.ways().stream().map(w -> way(w, now, names, units)).toList());
   }
 
-  private static Way way(WayOut way, Decisions now, UnitSystem units) {
+  private static Way way(WayOut way, Decisions now, Names names, UnitSystem units) {
     return new Way(
-        way.words().in(units),
+        names.inText(way.words().in(units)),
         way.options().isEmpty()
             ? Optional.empty()
             : FindingList.fixed(now, way.options()).filter(d -> !d.equals(now)));

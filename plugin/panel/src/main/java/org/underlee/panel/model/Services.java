@@ -6,6 +6,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Executor;
+import java.util.stream.Stream;
 import javafx.beans.property.ReadOnlyBooleanProperty;
 import javafx.beans.property.ReadOnlyBooleanWrapper;
 import javafx.beans.property.ReadOnlyObjectProperty;
@@ -124,12 +125,13 @@ public final class Services implements AutoCloseable {
   /** The issues to show: what is to be done first, then what was accepted; by cause. */
   public List<ServiceIssue> issues() {
     Decisions now = session.decisions().get();
+    Names names = Names.of(session.result().get());
     List<ServiceIssue> all =
         coordination.get().stream()
             .flatMap(c -> c.issues().stream())
-            .map(t -> ServiceIssue.of(t, now, units.getValue()))
+            .map(t -> ServiceIssue.of(t, now, names, units.getValue()))
             .toList();
-    return java.util.stream.Stream.concat(
+    return Stream.concat(
             all.stream().filter(i -> i.accepted().isEmpty()),
             all.stream().filter(i -> i.accepted().isPresent()))
         .toList();
@@ -230,7 +232,7 @@ public final class Services implements AutoCloseable {
   }
 
   private static Optional<Entry> entry(Tracked issue, Decisions decisions) {
-    String key = ServiceIssue.of(issue, decisions, UnitSystem.METRIC).key();
+    String key = ServiceIssue.key(issue);
     return Optional.ofNullable(decisions.accepted().get(key))
         .map(Acceptance::reason)
         .map(

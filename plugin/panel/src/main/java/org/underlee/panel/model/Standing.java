@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import org.underlee.finding.Finding;
 
 /**
@@ -101,7 +102,7 @@ public record Standing(State state, Optional<Acceptance> kept, List<String> keys
                 new Acceptance(
                     Objects.requireNonNull(accepted.get(k)).reason(),
                     k.substring(rule.length()),
-                    java.util.OptionalDouble.empty()))
+                    OptionalDouble.empty()))
         .map(
             a ->
                 new Standing(

@@ -3,7 +3,6 @@ package org.underlee.panel.model;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.underlee.check.OutletRatings;
@@ -35,7 +34,6 @@ final class WaterTables {
   private final Storm storm;
   private final UnitSystem units;
   private final Names names;
-  private final Map<String, String> marks;
 
   private WaterTables(Result result, Design design, UnitSystem units) {
     this.design = design;
@@ -44,7 +42,6 @@ final class WaterTables {
     decisions = result.decisions();
     storm = decisions.storm();
     names = Names.of(result, design.layout());
-    marks = Names.marks(design.layout());
   }
 
   static List<Table> of(Result result, Design design, UnitSystem units) {
@@ -96,7 +93,7 @@ final class WaterTables {
   }
 
   private String mark(String part) {
-    return Names.marked(part, marks);
+    return names.inText(part);
   }
 
   private Table outlets() {
@@ -108,16 +105,10 @@ final class WaterTables {
                   mark(share.outlet()),
                   Quantity.area(share.area()).in(units),
                   flow(storm.flow(share.area())),
-                  String.join(
-                      " ", share.bays().keySet().stream().sorted(WaterTables::byNumber).toList())),
+                  String.join(" ", share.bays().keySet().stream().sorted(Natural.ORDER).toList())),
               Optional.of(new Item.OfPart(share.outlet()))));
     }
     return new Table(OUTLETS, List.of("Outlet", "Deck area", "Flow", "Bays"), List.of(1, 2), lines);
-  }
-
-  /** {@code B2} before {@code B10}. */
-  private static int byNumber(String a, String b) {
-    return a.length() == b.length() ? a.compareTo(b) : Integer.compare(a.length(), b.length());
   }
 
   private Table leaks() {

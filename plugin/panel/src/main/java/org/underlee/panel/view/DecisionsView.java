@@ -262,9 +262,7 @@ final class DecisionsView extends VBox {
   }
 
   private void slip(String words) {
-    slip.setText(words);
-    slip.setManaged(!words.isEmpty());
-    slip.setVisible(!words.isEmpty());
+    Seen.say(slip, words);
   }
 
   private void follow() {

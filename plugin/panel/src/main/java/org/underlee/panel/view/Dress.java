@@ -16,8 +16,6 @@ final class Dress {
   /** Pixels high, at 100 %. */
   private static final double LETTERS = 13;
 
-  private static final double USUAL_PERCENT = 100;
-
   private Dress() {}
 
   /** Puts it on, in place of another. */
@@ -27,7 +25,7 @@ final class Dress {
     if (!region.getStyleClass().contains("underlee")) {
       region.getStyleClass().add("underlee");
     }
-    double times = settings.fontPercent() / USUAL_PERCENT;
+    double times = settings.letters();
     List<String> sheets = List.of(SHEET, Icons.sheet(times));
     if (!region.getStylesheets().equals(sheets)) {
       region.getStylesheets().setAll(sheets);

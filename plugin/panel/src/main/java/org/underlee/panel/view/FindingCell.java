@@ -85,7 +85,7 @@ final class FindingCell extends ListCell<FindingList.Entry> {
 
   private void show(FindingList.Head head) {
     message.setText(head.words() + " (" + head.count() + ")");
-    show(below, "");
+    Seen.say(below, "");
     look("finding-head");
     content.getChildren().get(0).setManaged(false);
     content.getChildren().get(0).setVisible(false);
@@ -101,16 +101,10 @@ final class FindingCell extends ListCell<FindingList.Entry> {
     content.getChildren().get(0).setManaged(true);
     content.getChildren().get(0).setVisible(true);
     message.setText(row.message());
-    show(below, below(row));
+    Seen.say(below, below(row));
     look(row.standing().isAccepted() ? "accepted" : "open");
     buttons.show(row, pressed.getChildren());
     spoken = level.word() + ": " + row.message() + " " + below(row);
-  }
-
-  private static void show(Label label, String text) {
-    label.setText(text);
-    label.setVisible(!text.isEmpty());
-    label.setManaged(!text.isEmpty());
   }
 
   private void look(String style) {

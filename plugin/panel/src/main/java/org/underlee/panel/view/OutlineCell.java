@@ -48,11 +48,11 @@ final class OutlineCell extends TreeCell<Outline> {
     // the row stays: taken away and put back, its styles would be worked out anew
     name.setText(none ? "" : item.name());
     note.setText(none ? "" : item.note());
-    show(state, none ? "" : item.state().words());
+    Seen.say(state, none ? "" : item.state().words());
     Optional.ofNullable(getDisclosureNode())
         .ifPresent(arrow -> arrow.setVisible(!none && !getTreeItem().isLeaf()));
     if (none) {
-      show(found, "");
+      Seen.say(found, "");
       setAccessibleText(null);
       setTooltip(null);
       return;
@@ -72,16 +72,10 @@ final class OutlineCell extends TreeCell<Outline> {
 
   /** How many findings, with the sign of the worst, which differs in shape. */
   private void show(FindingCount count) {
-    show(found, count.count() == 0 ? "" : Integer.toString(count.count()));
+    Seen.say(found, count.count() == 0 ? "" : Integer.toString(count.count()));
     if (!count.worst().equals(worst)) {
       worst = count.worst();
       found.setGraphic(worst.map(FindingCell::sign).orElse(null));
     }
-  }
-
-  private static void show(Label label, String text) {
-    label.setText(text);
-    label.setVisible(!text.isEmpty());
-    label.setManaged(!text.isEmpty());
   }
 }

@@ -43,13 +43,8 @@ final class ServiceFilesView extends VBox {
             .map(Problem::words)
             .orElseGet(model.serviceFiles()::notRead);
     slip.setText(words);
-    shown(slip, !words.isEmpty());
-    shown(this, !words.isEmpty() || !files.getChildren().isEmpty());
-  }
-
-  private static void shown(javafx.scene.Node node, boolean visible) {
-    node.setVisible(visible);
-    node.setManaged(visible);
+    Seen.set(slip, !words.isEmpty());
+    Seen.set(this, !words.isEmpty() || !files.getChildren().isEmpty());
   }
 
   private HBox row(ServiceFile file) {

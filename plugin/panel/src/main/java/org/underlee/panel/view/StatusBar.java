@@ -71,9 +71,9 @@ final class StatusBar extends HBox {
     // what moves under a hand is sign enough; a bar that runs beside it would be drawn 60 times a
     // second
     boolean waited = !busy.isEmpty() && !model.session().isDragging();
-    shown(progress, waited);
-    shown(cancel, waited);
-    shown(stale, model.session().stale().get());
+    Seen.set(progress, waited);
+    Seen.set(cancel, waited);
+    Seen.set(stale, model.session().stale().get());
     stale.setText(busy.isEmpty() ? "Out of date" : "Out of date while this runs");
     Optional<String> problem =
         model
@@ -103,10 +103,5 @@ final class StatusBar extends HBox {
     String stopped = model.running().stopped().get();
     String said = stopped.isEmpty() ? model.saving().message().get() : stopped;
     return (said + " " + model.serviceFiles().notRead()).strip();
-  }
-
-  private static void shown(javafx.scene.Node node, boolean visible) {
-    node.setVisible(visible);
-    node.setManaged(visible);
   }
 }

@@ -25,8 +25,6 @@ import org.underlee.panel.model.Table;
 
 /** Several tables, one of them in sight; a row leads to what it is about. */
 final class TableViews extends BorderPane {
-  private static final double USUAL_PERCENT = 100;
-
   /** Characters by which words are told apart. */
   private static final int TELLS_APART = 12;
 
@@ -249,7 +247,7 @@ final class TableViews extends BorderPane {
     }
     int head = table.head().get(c).lines().mapToInt(String::length).max().orElse(0);
     int longest = table.lines().stream().mapToInt(l -> l.cells().get(c).length()).max().orElse(8);
-    double em = model.settings().get().fontPercent() / USUAL_PERCENT;
+    double em = model.settings().get().letters();
     column.setPrefWidth(em * (30 + 7.0 * Math.min(44, Math.max(longest, head))));
     int least = shortest(number, longest, head);
     column.setMinWidth(em * (number ? 24 + 8.0 * least : 20 + 7.0 * least));

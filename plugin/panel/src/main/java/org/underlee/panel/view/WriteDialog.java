@@ -79,8 +79,7 @@ final class WriteDialog extends Dialog<ButtonType> {
   private void caution(Button write) {
     boolean copied = !inPlace.isSelected();
     write.setDisable(copied && Writing.target(target.getText()).isEmpty());
-    caution.setText(copied ? Writing.caution(target.getText()) : "");
-    caution.setManaged(!caution.getText().isEmpty());
+    Seen.say(caution, copied ? Writing.caution(target.getText()) : "");
   }
 
   private Path where(Path file) {

@@ -153,7 +153,7 @@ class FindingsTest {
 
   @Test
   void fixesAreSaidInPlainWordsAndAllThatThePanelDecidesCanBeDone() {
-    FixWords words = new FixWords(Optional.empty(), UnitSystem.METRIC);
+    FixWords words = new FixWords(Names.NONE, UnitSystem.METRIC);
     assertThat(words.of(action("--fall", "1:64"))).isEqualTo("Set the fall to 1:64");
     assertThat(words.of(action("--both-ways", "deck-1/field-1@2.36m")))
         .isEqualTo("Let field 1 fall both ways from 2360 mm off its high end");

@@ -14,6 +14,8 @@ import org.underlee.bay.FieldBays;
 import org.underlee.framing.Deck;
 import org.underlee.kit.KitReader;
 import org.underlee.layout.FieldLayout;
+import org.underlee.layout.Part;
+import org.underlee.layout.PartKind;
 import org.underlee.units.Lengths.UnitSystem;
 
 /** Things are called on the screen what they are called on their pieces. */
@@ -83,6 +85,20 @@ class NamesTest {
                 .filter(r -> !r.name().equals("Id in files"))
                 .map(Inspection.Row::value));
     assertThat(words).noneMatch(w -> w.matches(".*(deck-\\d|field-\\d).*"));
+  }
+
+  @Test
+  void textsNamePiecesFieldsAndDecksByTheirMarks() {
+    FieldLayout field = all.layout().fields().get(0);
+    Part outlet =
+        field.parts().stream().filter(p -> p.kind() == PartKind.OUTLET).findFirst().orElseThrow();
+    Names names = Names.of(all);
+    assertThat(names.inText(outlet.id() + " blocked: water stands."))
+        .isEqualTo(outlet.label() + " blocked: water stands.");
+    assertThat(names.inText("a pan of " + field.field() + " B3 on " + field.deck() + "."))
+        .isEqualTo("a pan of " + field.mark() + " B3 on " + Names.deck(field.deck()) + ".");
+    assertThat(names.inText("deck-9/field-9, B2")).isEqualTo("deck-9/field-9, B2");
+    assertThat(Names.NONE.inText(outlet.id())).isEqualTo(outlet.id());
   }
 
   @Test
